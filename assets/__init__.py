@@ -1,0 +1,1 @@
+"""Icons, texts, tables and ready plans, read through importlib.resources."""

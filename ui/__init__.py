@@ -1,0 +1,1 @@
+"""Everything a person sees: the command line, the window, the pictures."""

@@ -1,0 +1,1 @@
+"""What is drawn in 3D. Reads the state and never writes it."""

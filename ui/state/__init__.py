@@ -1,0 +1,1 @@
+"""What the window holds: document, history, selection, view options. Knows no Qt and no VTK."""
