@@ -1,0 +1,177 @@
+"""Check Hemline on a machine that has nothing but Python.
+
+    python3 tests/run.py                    every gate, then every test
+    python3 tests/run.py tests/sim -k seam  only these tests, no gates (arguments as pytest takes them)
+    python3 tests/run.py --yes ...          install missing system packages without asking
+
+The tests run in two processes: mechanics, geometry and the window's state where Qt and VTK cannot be
+imported, and all the rest with a screen of its own.
+"""
+
+# First of all, this script's own folder leaves the path: tests/sim would hide the package sim.
+import sys
+
+sys.path[0 : 0 if getattr(sys.flags, "safe_path", False) else 1] = [
+    (__file__.replace("\\", "/").rpartition("/")[0] or ".") + "/.."
+]
+
+if sys.version_info < (3, 11):
+    sys.exit(
+        "Hemline's tests need Python 3.11 or newer; this is Python %d.%d. "
+        "Install a newer Python and start this file with it." % sys.version_info[:2]
+    )
+
+import os
+import subprocess
+import tempfile
+import time
+import xml.etree.ElementTree as ElementTree
+
+from ui import environment
+
+EXTRAS = ("test", "dev")
+WITHOUT_GRAPHICS = ("tests/meshes", "tests/sim", "tests/ui/state")
+NO_TESTS_FOUND = 5
+# Options of pytest whose value could be mistaken for a path: -k sim.
+WITH_VALUE = ("-k", "-m", "-p", "-o", "-W", "-c", "-r")
+
+
+BLOCKED = ["-p", "no:pytest-qt", "-p", "no:xvfb"]
+
+
+class Result:
+    """One finished check: its name, its exit code, its seconds and, for tests, its counts."""
+
+    def __init__(self, name, code, seconds, counts=None):
+        self.name = name
+        self.code = code
+        self.seconds = seconds
+        self.counts = counts or {}
+
+    def line(self):
+        """Return the check's line in the summary."""
+        word = "passed" if self.code == 0 else "FAILED"
+        if self.code == NO_TESTS_FOUND and self.counts:
+            word = "no tests"
+        counts = ", ".join("%d %s" % (number, what) for what, number in self.counts.items() if number)
+        return "  %-28s %-9s %6.1f s  %s" % (self.name, word, self.seconds, counts)
+
+
+def gates():
+    """Return the linters' commands by name."""
+    python = str(environment.PYTHON)
+    linter = str(environment.SCRIPTS / ("lint-imports.exe" if os.name == "nt" else "lint-imports"))
+    return {
+        "ruff check": [python, "-P", "-m", "ruff", "check", "."],
+        "ruff format": [python, "-P", "-m", "ruff", "format", "--check", "."],
+        "mypy": [python, "-P", "-m", "mypy"],
+        "import contracts": [linter],
+    }
+
+
+def run_gate(name, command):
+    """Return the result of one linter."""
+    environment.say("\n== " + name)
+    began = time.monotonic()
+    code = subprocess.call(command, env=environment.clean_variables(screen=False), cwd=str(environment.ROOT))
+    return Result(name, code, time.monotonic() - began)
+
+
+def split(arguments):
+    """Return the paths for the process without graphics, those for the other, and the remaining arguments."""
+    without, others, options = [], [], []
+    for before, word in zip([""] + arguments, arguments):
+        path = word.partition("::")[0]
+        where = os.path.abspath(path)
+        if word.startswith("-") or before in WITH_VALUE or not os.path.exists(where):
+            options.append(word)
+            continue
+        inside = os.path.relpath(where, str(environment.ROOT)).replace(os.sep, "/") + "/"
+        pure = any(inside.startswith(folder + "/") for folder in WITHOUT_GRAPHICS)
+        (without if pure else others).append(where + word[len(path) :])
+        if not pure:
+            without.extend(folder for folder in present() if folder.startswith(inside))
+    return without, others, options
+
+
+def present():
+    """Return the folders of tests without graphics that exist."""
+    return [folder for folder in WITHOUT_GRAPHICS if (environment.ROOT / folder).is_dir()]
+
+
+def test_runs(arguments):
+    """Return the pytest arguments of each process by name, for these arguments or for all tests."""
+    without, others, options = split(arguments)
+    runs = {}
+    if without or (present() and not others):
+        runs["tests without Qt and VTK"] = BLOCKED + (without or present()) + options
+    if others or not without:
+        left_out = ["--ignore=" + folder for folder in WITHOUT_GRAPHICS]
+        runs["tests with a screen"] = left_out + (others or ["tests"]) + options
+    return runs
+
+
+def run_tests(name, arguments):
+    """Return the result of one pytest process, with its counts taken from its own report."""
+    environment.say("\n== " + name)
+    variables = environment.clean_variables(screen=True)
+    # tests/conftest.py reads this one and puts the import hook in place.
+    variables["HEMLINE_TESTS_WITHOUT_GRAPHICS"] = "1" if arguments[: len(BLOCKED)] == BLOCKED else ""
+    with tempfile.TemporaryDirectory() as folder:
+        report = os.path.join(folder, "report.xml")
+        command = [str(environment.PYTHON), "-P", "-m", "pytest", "--junitxml=" + report] + arguments
+        began = time.monotonic()
+        code = subprocess.call(command, env=variables, cwd=str(environment.ROOT))
+        return Result(name, code, time.monotonic() - began, read_counts(report))
+
+
+def read_counts(report):
+    """Return the counts of a JUnit report; nothing when the process died before writing it."""
+    try:
+        suite = ElementTree.parse(report).getroot().find("testsuite")
+    except (OSError, ElementTree.ParseError):
+        return {"failed": 1}
+    tests, failures, errors, skipped = (
+        int(suite.get(key, "0")) for key in ("tests", "failures", "errors", "skipped")
+    )
+    return {"passed": tests - failures - errors - skipped, "failed": failures + errors, "skipped": skipped}
+
+
+def summary(results):
+    """Return the exit code, after the closing words."""
+    total = dict.fromkeys(("passed", "failed", "skipped"), 0)
+    for result in results:
+        for what, number in result.counts.items():
+            total[what] += number
+    ran = total["passed"] + total["failed"] > 0
+    # No test found in one of the two processes is no fault while the other has some: -k may mean just those.
+    bad = [r for r in results if r.code and not (r.code == NO_TESTS_FOUND and r.counts and ran)]
+    environment.say("\n== Summary")
+    for result in results:
+        environment.say(result.line())
+    environment.say("\nFailed: " + ", ".join(r.name for r in bad) if bad else "\nAll checks passed.")
+    environment.say("%(passed)d passed, %(failed)d failed, %(skipped)d skipped" % total)
+    return 1 if bad or not ran else 0
+
+
+def main(arguments):
+    """Return the exit code: 0 when every check passed, 1 when one failed (2: they could not start)."""
+    assume_yes = "--yes" in arguments
+    arguments = [word for word in arguments if word != "--yes"]
+    needs = environment.HEADLESS + environment.WINDOW + environment.TESTING
+    environment.prepare(EXTRAS, needs, assume_yes=assume_yes)
+    results = []
+    if not arguments:
+        results = [run_gate(name, command) for name, command in gates().items()]
+    results += [run_tests(name, words) for name, words in test_runs(arguments).items()]
+    return summary(results)
+
+
+if __name__ == "__main__":
+    try:
+        sys.exit(main(sys.argv[1:]))
+    except environment.StartError as problem:
+        sys.stderr.write("\n" + str(problem) + "\n")
+        sys.exit(2)
+    except KeyboardInterrupt:
+        sys.exit("\nStopped.")
