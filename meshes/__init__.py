@@ -1,1 +1,1 @@
-"""Geometry and nothing else: parts, lattices, the door, the body, the occupant, mesh files."""
+"""Geometry of the teaching door and of what stands round it: parts, lattices, body, occupant."""
