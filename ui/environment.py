@@ -97,7 +97,7 @@ def loads(name: str) -> bool:
 
 def missing_needs(needs: Sequence[Need], known: frozenset[str] | None = None) -> tuple[Need, ...]:
     """Return the needs that this system lacks; only Linux is looked at, other systems bring theirs."""
-    if not sys.platform.startswith("linux"):
+    if not needs or not sys.platform.startswith("linux"):
         return ()
     known = linker_names() if known is None else known
     return tuple(need for need in needs if need.name not in known and not _second_look(need.name))
@@ -207,24 +207,29 @@ def _answers(display: str) -> bool:
 def clean_variables(*, screen: bool) -> dict[str, str]:
     """Return a child process's variables: none of another Python's, and off-screen drawing if need be."""
     variables = {name: value for name, value in os.environ.items() if name not in OTHER_PYTHONS}
+    if not sys.platform.startswith("linux"):
+        return variables
     if not screen:
         # Both are needed: otherwise VTK looks for a screen first and prints errors about it.
         variables["QT_QPA_PLATFORM"] = "offscreen"
         variables["VTK_DEFAULT_OPENGL_WINDOW"] = "vtkEGLRenderWindow"
+    elif variables.get("DISPLAY"):
+        # VTK draws through X: Qt must not take the other way to the same screen.
+        variables.setdefault("QT_QPA_PLATFORM", "xcb")
     return variables
 
 
 # --- the private environment -----------------------------------------------------------------------------
 
 
-def ready_key(root: Path = ROOT, version: str = sys.version) -> str:
+def ready_key(root: Path, version: str) -> str:
     """Return the hash of all that the environment was made from: pyproject.toml, the Python, the folder."""
     digest = hashlib.sha256((root / "pyproject.toml").read_bytes())
     digest.update(f"\0{version}\0{root}".encode())
     return digest.hexdigest()
 
 
-def read_mark(mark: Path = MARK) -> tuple[str, frozenset[str]]:
+def read_mark(mark: Path) -> tuple[str, frozenset[str]]:
     """Return the key and the extras in the ready mark; an absent or damaged mark gives an empty key."""
     try:
         found = json.loads(mark.read_text(encoding="utf-8"))
@@ -233,21 +238,21 @@ def read_mark(mark: Path = MARK) -> tuple[str, frozenset[str]]:
         return "", frozenset()
 
 
-def write_mark(key: str, extras: Iterable[str], mark: Path = MARK) -> None:
+def write_mark(key: str, extras: Iterable[str], mark: Path) -> None:
     """Write the ready mark in one step, so that a stop half-way leaves none."""
     draft = mark.with_suffix(".part")
     draft.write_text(json.dumps({"key": key, "extras": sorted(extras)}), encoding="utf-8")
     draft.replace(mark)
 
 
-def is_ready(extras: Iterable[str], *, key: str, mark: Path = MARK, python: Path = PYTHON) -> bool:
+def is_ready(extras: Iterable[str], *, key: str, mark: Path, python: Path) -> bool:
     """Tell whether the environment stands, made from this very state and with these extras."""
     found, have = read_mark(mark)
     return found == key and have.issuperset(extras) and python.exists()
 
 
 @contextlib.contextmanager
-def alone(lock: Path = ROOT / ".venv.lock") -> Iterator[None]:
+def alone(lock: Path) -> Iterator[None]:
     """Hold back a second start until the first has finished building (where the system has such locks)."""
     try:
         import fcntl  # here, because Windows has none
@@ -282,24 +287,29 @@ def prepare(extras: Sequence[str], needs: Sequence[Need], *, assume_yes: bool = 
     StartError
         Something is missing that cannot be installed from here, or an installation failed.
     """
-    key = ready_key()
+    key = ready_key(ROOT, sys.version)
+
+    def ready() -> bool:
+        return is_ready(extras, key=key, mark=MARK, python=PYTHON)
+
     missing = missing_needs(needs)
-    if not is_ready(extras, key=key):
+    if not ready():
         missing += missing_venv()
     if missing:
         provide(missing, assume_yes=assume_yes)
         importlib.invalidate_caches()
-    if is_ready(extras, key=key):
+    if ready():
         return PYTHON
-    with alone():
-        if not is_ready(extras, key=key):
+    with alone(ROOT / ".venv.lock"):
+        # Perhaps another start has built it in the meantime.
+        if not ready():
             build(extras, key=key)
     return PYTHON
 
 
 def build(extras: Sequence[str], *, key: str) -> None:
     """Make the environment, install the program and its extras, ready it for quick starts, mark it last."""
-    found, have = read_mark()
+    found, have = read_mark(MARK)
     wanted = have.union(extras) if found == key else frozenset(extras)
     MARK.unlink(missing_ok=True)
     if found != key:
@@ -321,7 +331,7 @@ def build(extras: Sequence[str], *, key: str) -> None:
         chores.append(["-P", "-m", "sim.warm"])
     for words in chores:
         subprocess.run([str(PYTHON), *words], env=clean_variables(screen=False), check=False)
-    write_mark(key, wanted)
+    write_mark(key, wanted, MARK)
 
 
 def _step(command: Sequence[str], trouble: str) -> None:
