@@ -189,6 +189,7 @@ def _answers(display: str) -> bool:
     if not screen.isdigit():
         return False
     local = f"/tmp/.X11-unix/X{screen}"
+    tries: list[tuple[int, str | tuple[str, int]]]
     if host in ("", "unix"):
         tries = [(socket.AF_UNIX, "\0" + local), (socket.AF_UNIX, local)]
     else:

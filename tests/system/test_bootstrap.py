@@ -387,32 +387,41 @@ class TestTheTestRunner:
     """Which process runs which tests, and when the whole counts as failed."""
 
     @pytest.fixture
-    def runner(self, monkeypatch):
+    def runner(self, monkeypatch, tmp_path):
+        """Return the runner as a module, looking at a tree that has every kind of test folder."""
         monkeypatch.setattr(sys, "path", list(sys.path))
         spec = importlib.util.spec_from_file_location("hemline_test_runner", ROOT / "tests" / "run.py")
         module = importlib.util.module_from_spec(spec)
         spec.loader.exec_module(module)
-        monkeypatch.chdir(ROOT)
+        for folder in (*module.WITHOUT_GRAPHICS, "tests/system", "sim"):
+            (tmp_path / folder).mkdir(parents=True)
+        (tmp_path / "tests" / "system" / "test_one.py").touch()
+        monkeypatch.setattr(environment, "ROOT", tmp_path)
+        monkeypatch.chdir(tmp_path)
         return module
 
     def test_by_default_both_processes_run_and_share_no_test(self, runner):
         blocked, screen = runner.test_runs([]).values()
         assert blocked[: len(runner.BLOCKED)] == runner.BLOCKED
-        assert blocked[len(runner.BLOCKED) :] == runner.present()
+        assert blocked[len(runner.BLOCKED) :] == ["tests/meshes", "tests/sim", "tests/ui/state"]
         assert screen == [*(f"--ignore={folder}" for folder in runner.WITHOUT_GRAPHICS), "tests"]
 
     def test_a_path_goes_to_its_own_process(self, runner):
         (name,) = runner.test_runs(["tests/sim", "-x"])
         assert name == "tests without Qt and VTK"
-        (name,) = runner.test_runs(["tests/system/test_bootstrap.py::TestStart", "-q"])
+        (name,) = runner.test_runs(["tests/system/test_one.py::TestStart", "-q"])
         assert name == "tests with a screen"
 
     def test_a_folder_above_goes_to_both(self, runner):
         runs = runner.test_runs(["tests"])
         assert len(runs) == 2
-        assert [
-            word for word in runs["tests without Qt and VTK"] if word.startswith("tests/")
-        ] == runner.present()
+        words = runs["tests without Qt and VTK"]
+        assert words[len(runner.BLOCKED) :] == ["tests/meshes", "tests/sim", "tests/ui/state"]
+
+    def test_the_folder_of_the_window_brings_its_state_along(self, runner):
+        runs = runner.test_runs(["tests/ui"])
+        assert runs["tests without Qt and VTK"][len(runner.BLOCKED) :] == ["tests/ui/state"]
+        assert runs["tests with a screen"][-1].endswith("tests/ui")
 
     def test_the_value_of_an_option_is_no_path(self, runner):
         _, screen = runner.test_runs(["-k", "sim"]).values()
