@@ -10,7 +10,7 @@ import numpy as np
 import numpy.typing as npt
 
 from meshes import section
-from meshes.door_shape import DoorShape
+from meshes.door_shape import FRAME_TOP_SHARE, DoorShape
 from meshes.lattice import Lattice, quad_patch, split_cells
 from meshes.nearest import nearest_on_triangles
 from meshes.part import FloatArray, Frozen, IntArray, Surface, frozen_floats, frozen_ids
@@ -26,9 +26,6 @@ CORE_NODES = 5
 
 MIDDLE_RADIUS_M = 0.12
 """Nodes nearer than this to the middle of the panel speak for "the middle of the panel"."""
-
-WINDOW_TOP_SHARE = 0.06
-"""Window frame: share of the length by which the latch-side upright leans forward at its top."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -278,7 +275,7 @@ def _frame_points(shape: DoorShape, points: FloatArray, wall: IntArray) -> Float
     middle = len(wall) // 2
     rear, front = points[wall[middle, -1]], points[wall[middle, 0]]
     up = np.array([0.0, -shape.frame_lean_m, shape.frame_height_m])
-    corners = np.stack((rear, rear + up - [WINDOW_TOP_SHARE * shape.length_m, 0.0, 0.0],
+    corners = np.stack((rear, rear + up - [FRAME_TOP_SHARE * shape.length_m, 0.0, 0.0],
                         front + up + [shape.frame_rake_m, 0.0, 0.0], front))
     lengths = np.linalg.norm(np.diff(corners, axis=0), axis=1)
     counts = np.maximum(2, np.round(lengths / shape.spacing_m).astype(int))

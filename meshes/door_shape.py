@@ -20,6 +20,9 @@ MIN_ROWS = 6
 BELT_BULGE_SHARE = 0.85
 """Share of half a sine wave the barrel runs through from sill to belt: the belt keeps part of the bulge."""
 
+FRAME_TOP_SHARE = 0.06
+"""Window frame: share of the door's length by which the latch-side upright leans forward at its top."""
+
 _RANGES: dict[str, tuple[float, float]] = {
     "length_m": (0.5, 1.8), "sill_length_m": (0.4, 1.8), "height_m": (0.3, 1.2),
     "latch_lean_m": (-0.2, 0.2), "crown_m": (0.0, 0.1), "barrel_m": (0.0, 0.1), "hem_width_m": (0.004, 0.03),
