@@ -1,0 +1,276 @@
+"""The door as a structure: which sheet, beam, bond and tie stands for which part, and by which numbers.
+
+Numbers marked "assumed" have no public source; the others name theirs (keys in tests/sources.toml).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+
+from meshes.door import DoorMesh, DoorShape, build_door
+
+from sim import materials
+from sim.bond import bond_law, touch_law
+from sim.network import Network, State
+from sim.plan import Car
+from sim.structure import Beam, Bonds, Section, Structure, Tie
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+# floors of UN R11 / GTR 1 for a fully latched side door: across the latch face, along the fork's opening
+LATCH_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)  # x, y; z assumed equal to the transverse floor
+HALF_LATCH_FLOOR_N = (4.5e3, 4.5e3, 4.5e3)  # secondary position, both directions; z assumed
+HINGE_SET_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)  # for both hinges together
+FITTING_STIFFNESS_N_PER_M = 1.0e7  # assumed: about a millimetre at the floor
+
+SEAM_RISE_M = 3.0e-4  # assumed; only the energy per metre matters (B-4)
+# lap shear 10-25 MPa on a 10 mm bead (hem-flange epoxy, from memory) over a peel strength of 4-12 N/mm
+SEAM_SHEAR_RATIO = 19.0
+SEAM_PRESSURE_N_PER_M2 = 2.0e8  # penalty against closing, per metre of hem
+WELD_PEEL_N, WELD_SHEAR_N = 1.5e3, 3.0e3  # between the minimum and typical rows of the spot-weld table
+WELD_ENERGY_J = 3.0  # assumed: pull-out over about two millimetres
+PAD_STRENGTH_N, PAD_ENERGY_J = 150.0, 2.0  # assumed: soft mastic, lets go early
+TOUCH_STIFFNESS_N_PER_M = 2.0e6  # penalty of sheet on sheet, per node
+
+BAR_DIAMETER_M, BAR_WALL_M = 0.032, 0.002  # tube, worked example of the tube table
+BAR_FOOT_LIMIT_N = 25.0e3  # assumed: three spot welds and a folded bracket
+STRIP = (1.05e7, 1.0e3, 125.0)  # E A, E I, Mp of each belt strip: pressed channel 30 x 12 x 1, assumed
+FRAME = (3.1e7, 4.2e3, 280.0)  # window frame: plastic at about 0.7 kN on a 0.4 m upright, estimated
+PATCH_THICKNESS_M = 0.0025  # latch and hinge reinforcement (2.5 mm at 350 MPa, assumed)
+
+
+@dataclass(frozen=True, eq=False)
+class DoorModel:
+    """A car's door ready to be pushed: geometry, structure and network.
+
+    ``start`` is the untouched state; node ids are those of ``mesh.surface`` throughout.
+    """
+
+    car: Car
+    mesh: DoorMesh
+    structure: Structure
+    body: "BodyStub"
+    occupant: "tuple[Capsule, ...]"
+    network: Network
+    start: State
+
+    @property
+    def outboard_sign(self) -> float:
+        """+1 when outboard is +y (right side), -1 on the left."""
+        return self.structure.outboard_sign
+
+    def outboard(self, points: Floats, nodes: Ints) -> float:
+        """Return how far the mean of some nodes has moved outboard since the start [m]."""
+        return self.outboard_sign * float(np.mean(points[nodes, 1] - self.start.points[nodes, 1]))
+
+
+def tube(diameter_m: float, wall_m: float) -> tuple[float, float, float]:
+    """Return area [m^2], second moment [m^4] and plastic modulus [m^3] of a round tube."""
+    inner = diameter_m - 2.0 * wall_m
+    area = math.pi / 4.0 * (diameter_m**2 - inner**2)
+    second = math.pi / 64.0 * (diameter_m**4 - inner**4)
+    return area, second, (diameter_m**3 - inner**3) / 6.0
+
+
+def _sections(car: Car) -> tuple[Section, ...]:
+    skin = materials.SKIN_STEEL if car.metal == "steel" else materials.SKIN_ALLOY
+    inner = materials.INNER_STEEL if car.metal == "steel" else materials.INNER_ALLOY
+    return (
+        Section("outer_skin", car.skin_thickness_m, skin, "folding skin"),
+        Section("shut_face", car.inner_thickness_m, inner, "folding inner"),
+        Section("inner_panel", car.inner_thickness_m, inner, "folding inner"),
+        Section("latch_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
+        Section("hinge_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
+    )
+
+
+def _beams(car: Car, mesh: DoorMesh) -> tuple[Beam, ...]:
+    chains = mesh.surface.chains
+    young = materials.BAR_STEEL.young_pa
+    area, second, plastic = tube(BAR_DIAMETER_M, BAR_WALL_M)
+    scale = 1.0 if car.bar else 1.0e-4
+    bar = Beam(
+        "bar", chains["bar"], scale * young * area, scale * young * second,
+        scale * plastic * materials.BAR_STEEL.yield_pa, "folding bar",
+    )  # fmt: skip
+    return (
+        bar,
+        Beam("belt outer strip", chains["belt_outer_strip"], *STRIP, "folding skin"),
+        Beam("belt inner strip", chains["belt_inner_strip"], *STRIP, "folding inner"),
+        Beam("window frame", chains["frame"], *FRAME, "folding inner"),
+    )
+
+
+def _hem_bonds(mesh: DoorMesh, stations: Floats, laws: Floats, kind: str) -> Bonds:
+    """Return bonds at lengths along the hem, opening along the shut face's depth line."""
+    hem = mesh.hem_station_m
+    cell = np.clip(np.searchsorted(hem, stations, side="right") - 1, 0, len(hem) - 2)
+    xi = (stations - hem[cell]) / (hem[cell + 1] - hem[cell])
+    flange, deeper = mesh.wall[0], mesh.wall[1]
+    nodes = np.stack(
+        [mesh.hem_skin[cell], mesh.hem_skin[cell + 1], flange[cell], flange[cell + 1], deeper[cell], deeper[cell + 1]],
+        axis=1,
+    )
+    zero = np.zeros_like(xi)
+    r = np.stack([1 - xi, xi, xi - 1, -xi, zero, zero], axis=1)
+    p = np.stack([zero, zero, 1 - xi, xi, xi - 1, -xi], axis=1)
+    count = len(stations)
+    return Bonds(
+        nodes.astype(np.int64), np.stack([r, p, np.zeros_like(p)], axis=1), np.zeros(count, bool), laws,
+        np.zeros(count, np.int64), (kind,), stations, np.full(count, 2.0 * mesh.shape.hem_width_m),
+    )  # fmt: skip
+
+
+def _seam(car: Car, mesh: DoorMesh) -> Bonds:
+    """Return the seam: a bead at two points per hem edge, or spots at the weld pitch with bare contact between."""
+    hem = mesh.hem_station_m
+    length = np.diff(hem)
+    stations = np.concatenate([hem[:-1] + 0.25 * length, hem[:-1] + 0.75 * length])
+    share = np.concatenate([length, length]) / 2.0
+    order = np.argsort(stations)
+    stations, share = stations[order], share[order]
+    if car.seam == "bonded":
+        laws = np.array([
+            bond_law(
+                strength=car.seam_strength_n_per_m, energy=car.seam_energy_j_per_m, shear_ratio=SEAM_SHEAR_RATIO,
+                rise_m=SEAM_RISE_M, pressure=SEAM_PRESSURE_N_PER_M2, length_m=float(size),
+            )
+            for size in share
+        ])  # fmt: skip
+        return _hem_bonds(mesh, stations, laws, "seam")
+    touch = np.array([touch_law(pressure=SEAM_PRESSURE_N_PER_M2 * float(size), offset_m=0.0) for size in share])
+    count = max(2, round(hem[-1] / car.weld_pitch_m))
+    spots = (np.arange(count) + 0.5) * hem[-1] / count
+    weld = bond_law(
+        strength=WELD_PEEL_N, energy=WELD_ENERGY_J, shear_ratio=WELD_SHEAR_N / WELD_PEEL_N, rise_m=2.0e-4,
+        pressure=1.0e6,
+    )  # fmt: skip
+    return Bonds.join([
+        _hem_bonds(mesh, spots, np.tile(weld, (count, 1)), "weld"),
+        _hem_bonds(mesh, stations, touch, "hem touch"),
+    ])
+
+
+def _face_bonds(mesh: DoorMesh, points: Floats, nodes: Ints, part: tuple[str, ...], law: Floats, kind: str, *, above: bool, offset: float | None) -> Bonds:
+    """Return bonds from single nodes to the sheet under (or over) them.
+
+    ``above``: the nodes lie outboard of the sheet; opening is then node minus sheet, else sheet minus node.
+    ``offset`` None takes the gap at rest.
+    """
+    triangle, weights, distance = mesh.locate(points[nodes], part)
+    corners = mesh.surface.triangles[triangle]
+    sign = 1.0 if above else -1.0
+    count = len(nodes)
+    all_nodes = np.column_stack([nodes, nodes, corners, corners[:, 0]])
+    r = np.zeros((count, 6))
+    r[:, 0] = sign
+    r[:, 2:5] = -sign * weights
+    p, q = np.zeros((count, 6)), np.zeros((count, 6))
+    a, b, c = (points[corners[:, i]] for i in range(3))
+    normal = np.cross(b - a, c - a)[:, 1] * mesh.outboard_sign
+    first = np.where(normal > 0.0, 3, 4)
+    rows = np.arange(count)
+    p[rows, first], p[:, 2] = 1.0, -1.0
+    q[rows, 7 - first], q[:, 2] = 1.0, -1.0
+    laws = np.tile(law, (count, 1))
+    laws[:, 6] = distance if offset is None else offset
+    return Bonds(
+        all_nodes.astype(np.int64), np.stack([r, p, q], axis=1), np.ones(count, bool), laws, np.zeros(count, np.int64),
+        (kind,), np.full(count, np.nan), np.full(count, 1.5 * mesh.shape.spacing_m),
+    )  # fmt: skip
+
+
+def _touching(car: Car, mesh: DoorMesh, points: Floats) -> list[Bonds]:
+    hem = set(mesh.hem_skin.tolist())
+    skin = np.array([n for n in mesh.surface.nodes_of(("outer_skin",)) if n not in hem], dtype=np.int64)
+    bar = mesh.surface.chains["bar"][1:-1]
+    radius = 0.5 * BAR_DIAMETER_M
+    inner = ("inner_panel",)
+    touch = touch_law(pressure=TOUCH_STIFFNESS_N_PER_M, offset_m=0.0)
+    out = [_face_bonds(mesh, points, skin, inner, touch, "touch", above=True, offset=2.0e-3)]
+    if car.bar:
+        pad = bond_law(
+            strength=PAD_STRENGTH_N, energy=PAD_ENERGY_J, shear_ratio=1.0, rise_m=3.0e-3, pressure=TOUCH_STIFFNESS_N_PER_M
+        )
+        out.append(_face_bonds(mesh, points, bar, ("outer_skin",), pad, "pad", above=False, offset=None))
+        out.append(_face_bonds(mesh, points, bar, inner, touch, "bar touch", above=True, offset=radius))
+    return out
+
+
+def _limit(floor: Sequence[float], ratio: float) -> Floats:
+    return np.array(floor) * ratio
+
+
+def _mean(name: str, nodes: Ints, limit: Floats) -> Tie:
+    return Tie(name, nodes, np.full(len(nodes), 1.0 / len(nodes)), FITTING_STIFFNESS_N_PER_M, limit)
+
+
+def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
+    """Return latch, hinges and bar feet; a strength ratio below one would be below the law's floor."""
+    sets = mesh.surface.nodes
+    ties = []
+    if car.latch != "open":
+        floor = LATCH_FLOOR_N if car.latch == "full" else HALF_LATCH_FLOOR_N
+        ties.append(_mean("latch", sets["latch_core"], _limit(floor, car.latch_strength_ratio)))
+    for name in ("upper", "lower"):
+        limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
+        ties.append(_mean(f"{name} hinge", sets[f"{name}_hinge"], limit))
+    bar = mesh.surface.chains["bar"]
+    for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
+        seat = sets[f"bar_foot_{foot}"]
+        limit = np.full(3, BAR_FOOT_LIMIT_N if car.bar else np.inf)
+        nodes = np.concatenate([[end], seat]).astype(np.int64)
+        weights = np.concatenate([[1.0], np.full(len(seat), -1.0 / len(seat))])
+        ties.append(Tie(f"bar foot {foot}", nodes, weights, 2.0e7, limit, "bar feet"))
+    return tuple(ties)
+
+
+def door_shape(car: Car) -> DoorShape:
+    """Return the door's dimensions for a car."""
+    return replace(
+        DoorShape(), hem_width_m=car.hem_width_m, shut_face_depth_m=car.shut_face_depth_m,
+        spacing_m=car.lattice_spacing_m,
+    )  # fmt: skip
+
+
+def door_structure(car: Car, mesh: DoorMesh) -> Structure:
+    """Return the structure of a door mesh."""
+    surface = mesh.surface
+    points = np.array(surface.points, dtype=float)
+    bar = surface.chains["bar"]
+    for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
+        points[end] = points[surface.nodes[f"bar_foot_{foot}"]].mean(axis=0)
+    bonds = Bonds.join([_seam(car, mesh), *_touching(car, mesh, points)])
+    return Structure(
+        points, surface.triangles, surface.triangle_part, _sections(car), _beams(car, mesh), bonds, _ties(car, mesh),
+        rim=mesh.hem_inner, rim_y_m=points[mesh.hem_inner, 1].copy(), outboard_sign=mesh.outboard_sign,
+        names=dict(surface.nodes),
+    )  # fmt: skip
+
+
+@lru_cache(maxsize=8)
+def build_model(car: Car) -> DoorModel:
+    """Return the model of a car (kept for the last few cars).
+
+    Raises
+    ------
+    MeshError
+        When the door cannot be meshed: names the parameter and the remedy.
+    """
+    mesh = build_door(door_shape(car))
+    body = build_body(mesh.shape)
+    occupant = seated_occupant(mesh.shape)
+    if car.side == "left":
+        mesh, body = mesh.mirrored(), body.mirrored()
+        occupant = tuple(part.mirrored() for part in occupant)
+    structure = door_structure(car, mesh)
+    network = Network(structure)
+    return DoorModel(car, mesh, structure, body, occupant, network, network.initial_state())

@@ -1,0 +1,162 @@
+"""Plans: a car and an ordered list of moves, as frozen values.
+
+Everything is SI with the unit in the name; `sim.planfile` reads and writes them as TOML.
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+
+import msgspec
+
+SCHEMA_VERSION = 1
+
+Edge = Literal["latch_edge", "hinge_edge", "sill_edge"]
+Lip = Literal["outer", "inner", "both"]
+
+
+class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="edge", tag_field="at"):
+    """A tip in the gap at the door's edge.
+
+    along_m : height above the sill (latch and hinge edge) or distance from the hinge edge (sill edge) [m]
+    depth_m : from the lip inboard to the middle of the tip's pad: hem lip, shut face, behind the inner bend [m]
+    """
+
+    edge: Edge = "latch_edge"
+    along_m: float = 0.36
+    depth_m: float = 0.005
+
+
+class BeltPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="belt", tag_field="at"):
+    """A tip on the belt line, inside the window opening.
+
+    along_m : distance from the hinge edge [m];  lip : which lip of the belt it stands on
+    """
+
+    along_m: float = 0.55
+    lip: Lip = "outer"
+
+
+class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="face", tag_field="at"):
+    """A tip flat on a face: the outer skin from outside or the inner panel from inside.
+
+    along_m : distance from the hinge edge [m];  height_m : above the sill [m]
+    """
+
+    side: Literal["outer", "inner"] = "outer"
+    along_m: float = 0.5
+    height_m: float = 0.5
+
+
+Place = EdgePoint | BeltPoint | FacePoint
+
+
+class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A spreader by its numbers.
+
+    tip_width_m : along the edge [m];  tip_depth_m : length of the pad, measured inboard [m]
+    opening_m, force_n : the force-opening curve, equally long lists (ten points, NFPA 1936 style)
+    arm_m : arm length from pivot to tip [m]
+    """
+
+    name: str = "wide-tip spreader"
+    tip_width_m: float = 0.05
+    tip_depth_m: float = 0.03
+    opening_m: tuple[float, ...] = (0.0, 0.07, 0.14, 0.21, 0.28, 0.35, 0.42, 0.49, 0.56, 0.66)
+    force_n: tuple[float, ...] = (
+        42e3, 40e3, 40e3, 41e3, 43e3, 46e3, 50e3, 55e3, 60e3, 66e3,
+    )  # fmt: skip
+    arm_m: float = 0.45
+
+
+class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="spread", tag_field="move"):
+    """Open the tips: one on the door, the other on what stands still beside it.
+
+    tilt_rad : direction of the push on the door, 0 = along the car (or straight down at the belt),
+        pi/2 = straight outboard
+    opening_m : how far to open [m]
+    stop_at : event kinds that end the move early
+    """
+
+    door: EdgePoint | BeltPoint = EdgePoint()
+    tilt_rad: float = 0.7854
+    opening_m: float = 0.1
+    tool: Tool = Tool()
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
+class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="squeeze", tag_field="move"):
+    """Close the tips across the door: one on the outer skin, one on the inner panel at the same place."""
+
+    along_m: float = 0.55
+    height_m: float = 0.5
+    closing_m: float = 0.06
+    tool: Tool = Tool()
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
+class Ease(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ease", tag_field="move"):
+    """Let the tool off: the metal springs back to what is left of its shape."""
+
+    words: str = ""
+
+
+Move = Spread | Squeeze | Ease
+
+
+class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """The car: an invented low saloon's right front door, by its numbers.
+
+    seam : "bonded" (a bead all along the hem) or "welded" (spots at ``weld_pitch_m``)
+    seam_energy_j_per_m : energy to part one metre of bonded hem [J/m]
+    seam_strength_n_per_m : highest opening force per metre [N/m]
+    latch : "full", "half" (secondary position) or "open" (held open)
+    latch_strength_ratio, hinge_strength_ratio : over the floors of UN R11 / GTR 1
+    lattice_spacing_m : size of the network's triangles [m]
+    """
+
+    name: str = "low saloon, bonded steel door"
+    seam: Literal["bonded", "welded"] = "bonded"
+    metal: Literal["steel", "alloy"] = "steel"
+    skin_thickness_m: float = 0.0007
+    inner_thickness_m: float = 0.0008
+    seam_energy_j_per_m: float = 60.0
+    seam_strength_n_per_m: float = 8000.0
+    weld_pitch_m: float = 0.05
+    latch: Literal["full", "half", "open"] = "full"
+    latch_strength_ratio: float = 1.25
+    hinge_strength_ratio: float = 1.25
+    bar: bool = True
+    hem_width_m: float = 0.010
+    shut_face_depth_m: float = 0.100
+    lattice_spacing_m: float = 0.045
+    side: Literal["right", "left"] = "right"
+
+
+class Plan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A car and the moves made on it, in order."""
+
+    schema_version: int = SCHEMA_VERSION
+    title: str = ""
+    words: str = ""
+    author: str = ""
+    licence: str = ""
+    seed: int = 0
+    car: Car = Car()
+    moves: tuple[Move, ...] = ()
+
+    def with_move(self, index: int, move: Move) -> Plan:
+        """Return the plan with one move replaced (or appended when ``index`` equals the count)."""
+        moves = list(self.moves)
+        moves[index : index + 1] = [move]
+        return msgspec.structs.replace(self, moves=tuple(moves))
+
+    def without_move(self, index: int) -> Plan:
+        """Return the plan without one move."""
+        return msgspec.structs.replace(self, moves=self.moves[:index] + self.moves[index + 1 :])
+
+    def with_car(self, car: Car) -> Plan:
+        """Return the plan on another car."""
+        return msgspec.structs.replace(self, car=car)

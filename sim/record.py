@@ -1,0 +1,151 @@
+"""What a solved move says: frames along the way and the result at its end."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sim.network import State
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Event:
+    """Something let go, parted, slipped, turned inward or stopped.
+
+    kind : "seam parting", "latch free", "hinge free", "weld broken", "bar foot free", "skin tearing",
+        "tip shearing through", "seat slipping", "stalled", "folding out", "folding in", "not converged"
+    """
+
+    kind: str
+    part: str
+    opening_m: float
+    force_n: float
+
+
+@dataclass(frozen=True)
+class Rung:
+    """One competitor of the ladder: how much of what it can hold it carries (1 = it happens)."""
+
+    part: str
+    event: str
+    demand_ratio: float
+
+
+@dataclass(frozen=True)
+class Clearance:
+    """Least distance from metal to the occupant's envelope, and where."""
+
+    distance_m: float
+    metal_point: tuple[float, float, float]
+    body_point: tuple[float, float, float]
+    body_part: str
+
+
+@dataclass(frozen=True)
+class Frame:
+    """One converged increment.
+
+    points : shape (n, 3) [m], all nodes;  seam_damage : shape (seam points,), 0 whole .. 1 parted
+    node_force : shape (n, 3) [N], what each node passes on between the tips (its internal force share)
+    load : shape (triangles,), membrane force per width over its yield force [-], for colouring
+    ledger_j : energy by line, summed since the start of the plan [J]
+    drive_points, drive_forces : where the tips push (k, 3) [m] and with what force (k, 3) [N], k = 1 or 2 on the door
+    """
+
+    move_index: int
+    increment: int
+    opening_m: float
+    force_n: float
+    points: Floats
+    seam_damage: Floats
+    load: Floats
+    ledger_j: Mapping[str, float]
+    ladder: tuple[Rung, ...]
+    clearance: Clearance
+    parted_length_m: float
+    torn_length_m: float
+    latch_demand_ratio: float
+    skin_mid_outboard_m: float
+    inner_mid_outboard_m: float
+    drive_points: Floats
+    drive_forces: Floats
+    reactions: Mapping[str, tuple[float, float, float]]
+    iterations: int
+    events: tuple[Event, ...] = ()
+    state: State | None = None
+
+
+@dataclass(frozen=True)
+class SolverNote:
+    """Which solver ran and what it took."""
+
+    name: str
+    kernels: str
+    node_count: int
+    increment_count: int
+    iteration_count: int
+    failed_count: int
+    factor_s: float
+    assemble_s: float
+    wall_s: float
+
+
+@dataclass(frozen=True)
+class MoveResult:
+    """A finished move, as it goes to result.json."""
+
+    seats: tuple[str, ...]
+    events: tuple[Event, ...]
+    metal: tuple[str, ...]
+    plan_effect: str
+    sentence: str
+    ladder: tuple[Rung, ...]
+    ledger_j: Mapping[str, float]
+    ledger_closure_ratio: float
+    viscous_ratio: float
+    parted_length_m: float
+    torn_length_m: float
+    latch_demand_ratio: float
+    skin_mid_outboard_m: float
+    inner_mid_outboard_m: float
+    inner_residual_outboard_m: float | None
+    clearance_m: Mapping[str, float]
+    start_sha256: str
+    solver: SolverNote
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class MoveRecord:
+    """A move's frames and, once it has ended, its result."""
+
+    frames: tuple[Frame, ...]
+    result: MoveResult | None = None
+    end_state: State | None = field(default=None, repr=False)
+
+
+@dataclass(frozen=True)
+class Aim:
+    """What can be said of a push before it is made.
+
+    tips : shape (2, 3) [m], where the two tips stand;  normals : shape (2, 3), their pads' outward side
+    direction : unit vector of the push on the door;  outward_ratio : its outboard part, -1 .. 1
+    skin_share : share of the load the skin's lip carries, 0 .. 1
+    seats : words for the two seats;  pad : shape (k, 3) [m], sample points of the door tip's pad
+    station_m : place along the hem (edge points), None at the belt
+    problems : sentences; empty when the push can be made
+    """
+
+    tips: Floats
+    direction: Floats
+    outward_ratio: float
+    skin_share: float
+    seats: tuple[str, str]
+    pad: Floats
+    station_m: float | None
+    problems: tuple[str, ...] = ()

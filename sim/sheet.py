@@ -1,0 +1,211 @@
+"""Sheets at rest: hinges, patches and the constant matrices of every triangle.
+
+Plain numpy, the slow and obvious form; `sim.kernels` evaluates the same laws.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+
+@dataclass(frozen=True)
+class RestSheet:
+    """Constant data of all triangles and hinges.
+
+    hinges : shape (k, 4), (a, b, c, f);  rest_angle : shape (k,) [rad]
+    triangle_hinges : shape (m, 3), -1 at a rim;  patch : shape (m, 6), corners then flaps (-1: none)
+    rest_length2 : shape (m, 3) [m^2], edge i opposite corner i
+    to_strain : shape (m, 3, 3), edge strains to Voigt strain
+    to_curvature : shape (m, 3, 3) [1/m], hinge angles to curvature (kxx, kyy, 2 kxy)
+    area : shape (m,) [m^2]
+    """
+
+    hinges: Ints
+    rest_angle: Floats
+    triangle_hinges: Ints
+    patch: Ints
+    rest_length2: Floats
+    to_strain: Floats
+    to_curvature: Floats
+    area: Floats
+
+
+def find_hinges(triangles: Ints) -> tuple[Ints, Ints]:
+    """Return hinges (k, 4) and, per triangle, the hinge of each edge (m, 3), -1 at a rim.
+
+    Raises
+    ------
+    ValueError
+        When an edge belongs to more than two triangles, or two neighbours turn opposite ways.
+    """
+    owner: dict[tuple[int, int], tuple[int, int]] = {}
+    for t, corners in enumerate(triangles.tolist()):
+        for i in range(3):
+            key = (corners[(i + 1) % 3], corners[(i + 2) % 3])
+            if key in owner:
+                raise ValueError(f"edge {key} is used twice the same way round: not a manifold sheet")
+            owner[key] = (t, i)
+    hinges = []
+    of_triangle = np.full(triangles.shape, -1, dtype=np.int64)
+    for (a, b), (t, i) in owner.items():
+        if a < b and (b, a) in owner:
+            s, j = owner[(b, a)]
+            of_triangle[t, i] = of_triangle[s, j] = len(hinges)
+            hinges.append((a, b, triangles[t, i], triangles[s, j]))
+    return np.array(hinges, dtype=np.int64).reshape(-1, 4), of_triangle
+
+
+def hinge_angle(points: Floats, hinges: Ints) -> Floats:
+    """Return signed hinge angles, shape (k,) [rad]."""
+    a, b, c, f = (points[hinges[:, i]] for i in range(4))
+    e = b - a
+    n1, n2 = np.cross(e, c - a), np.cross(f - a, e)
+    sine = np.einsum("ij,ij->i", np.cross(n2, n1), e) / np.linalg.norm(e, axis=1)
+    angle: Floats = np.arctan2(sine, np.einsum("ij,ij->i", n1, n2))
+    return angle
+
+
+def _flat_corners(points: Floats, triangles: Ints) -> Floats:
+    """Return each triangle's corners in its own plane, shape (m, 3, 2) [m]."""
+    a, b, c = (points[triangles[:, i]] for i in range(3))
+    u = b - a
+    length = np.linalg.norm(u, axis=1)
+    u = u / length[:, None]
+    w = c - a
+    along = np.einsum("ij,ij->i", w, u)
+    height = np.linalg.norm(w - along[:, None] * u, axis=1)
+    flat = np.zeros((len(triangles), 3, 2))
+    flat[:, 1, 0] = length
+    flat[:, 2, 0] = along
+    flat[:, 2, 1] = height
+    return flat
+
+
+def strain_matrix(flat: Floats) -> Floats:
+    """Return the 3x3 from edge strains to Voigt strain of one triangle; ``flat`` shape (3, 2)."""
+    rows = []
+    for i in range(3):
+        d = flat[(i + 2) % 3] - flat[(i + 1) % 3]
+        c, s = d / np.linalg.norm(d)
+        rows.append([c * c, s * s, c * s])
+    inverse: Floats = np.linalg.inv(np.array(rows))
+    return inverse
+
+
+def _gradient(corners: Floats, values: Floats) -> Floats:
+    """Return the gradient of the linear field with these corner values, shape (2,)."""
+    edges = np.array([corners[1] - corners[0], corners[2] - corners[0]])
+    slope: Floats = np.linalg.solve(edges, np.array([values[1] - values[0], values[2] - values[0]]))
+    return slope
+
+
+def curvature_matrix(flat: Floats, flaps: Floats) -> Floats:
+    """Return W with kappa = W theta for one flat six-node patch.
+
+    The three hinge angles of w = (kxx x^2 + kyy y^2 + 2 kxy x y) / 2 are theta = B kappa; W = B^-1.
+
+    Parameters
+    ----------
+    flat, flaps : shape (3, 2) [m], corners and unfolded opposite corners
+    """
+    b = np.zeros((3, 3))
+    for column, field in enumerate(np.eye(3)):
+        def w(p: Floats, field: Floats = field) -> float:
+            return float(0.5 * (field[0] * p[0] ** 2 + field[1] * p[1] ** 2 + field[2] * p[0] * p[1]))
+
+        own = _gradient(flat, np.array([w(p) for p in flat]))
+        for i in range(3):
+            start, end = flat[(i + 1) % 3], flat[(i + 2) % 3]
+            d = (end - start) / np.linalg.norm(end - start)
+            outward = np.array([d[1], -d[0]])
+            corners = np.array([end, start, flaps[i]])
+            other = _gradient(corners, np.array([w(p) for p in corners]))
+            b[i, column] = float((other - own) @ outward)
+    inverse: Floats = np.linalg.inv(b)
+    return inverse
+
+
+def plate_matrix(poisson_ratio: float) -> Floats:
+    """Return the isotropic plane-stress matrix over E / (1 - nu^2), Voigt, shape (3, 3)."""
+    nu = poisson_ratio
+    return np.array([[1.0, nu, 0.0], [nu, 1.0, 0.0], [0.0, 0.0, (1.0 - nu) / 2.0]])
+
+
+def free_edges(w: Floats, free: NDArray[np.bool_], poisson_ratio: float) -> Floats:
+    """Return W with the hinge angles at free edges eliminated by their natural condition.
+
+    No moment acts on a free edge, so its angle takes the value of least energy for the other angles.
+    """
+    if not free.any():
+        return w
+    if free.all():
+        return np.zeros((3, 3))
+    k = w.T @ plate_matrix(poisson_ratio) @ w
+    follow = np.eye(3)
+    follow[free, :] = 0.0
+    block = -np.linalg.solve(k[np.ix_(free, free)], k[np.ix_(free, ~free)])
+    follow[np.ix_(free, ~free)] = block
+    follow[:, free] = 0.0
+    reduced: Floats = w @ follow
+    return reduced
+
+
+def rest_sheet(points: Floats, triangles: Ints, poisson_ratio: Floats) -> RestSheet:
+    """Return the constant data of a sheet at rest.
+
+    Parameters
+    ----------
+    points : shape (n, 3) [m];  triangles : shape (m, 3);  poisson_ratio : shape (m,)
+
+    Raises
+    ------
+    ValueError
+        When a triangle has no area or the sheet is not a manifold.
+    """
+    flat = _flat_corners(points, triangles)
+    area = 0.5 * flat[:, 1, 0] * flat[:, 2, 1]
+    if len(triangles) and area.min() <= 0.0:
+        raise ValueError("a triangle has no area")
+    hinges, of_triangle = find_hinges(triangles)
+    count = len(triangles)
+    patch = np.full((count, 6), -1, dtype=np.int64)
+    patch[:, :3] = triangles
+    length2 = np.zeros((count, 3))
+    to_strain, to_curvature = np.zeros((count, 3, 3)), np.zeros((count, 3, 3))
+    for t in range(count):
+        corners = flat[t]
+        flaps = np.zeros((3, 2))
+        free = np.zeros(3, dtype=bool)
+        for i in range(3):
+            ia, ib = (i + 1) % 3, (i + 2) % 3
+            start, end = corners[ia], corners[ib]
+            d = end - start
+            length2[t, i] = d @ d
+            size = np.sqrt(d @ d)
+            outward = np.array([d[1], -d[0]]) / size
+            h = of_triangle[t, i]
+            if h < 0:
+                free[i] = True
+                back = corners[i] - start
+                along, rise = back @ d / size, abs(back @ outward)
+            else:
+                a, b, c, f = hinges[h]
+                tip = f if c == triangles[t, i] and a == triangles[t, ia] else c
+                patch[t, 3 + i] = tip
+                p0, p1 = points[triangles[t, ia]], points[triangles[t, ib]]
+                unit = (p1 - p0) / np.linalg.norm(p1 - p0)
+                reach = points[tip] - p0
+                along = float(reach @ unit)
+                rise = float(np.linalg.norm(reach - along * unit))
+            flaps[i] = start + along * d / size + rise * outward
+        to_strain[t] = strain_matrix(corners)
+        to_curvature[t] = free_edges(curvature_matrix(corners, flaps), free, float(poisson_ratio[t]))
+    return RestSheet(
+        hinges, hinge_angle(points, hinges), of_triangle, patch, length2, to_strain, to_curvature, area
+    )
