@@ -63,7 +63,7 @@ def gates():
     linter = str(environment.SCRIPTS / ("lint-imports.exe" if os.name == "nt" else "lint-imports"))
     return {
         "ruff check": [python, "-P", "-m", "ruff", "check", "."],
-        "ruff format": [python, "-P", "-m", "ruff", "format", "--check", "."],
+        "ruff format": [python, "-P", "-m", "ruff", "format", "--check", "--output-format", "concise", "."],
         "mypy": [python, "-P", "-m", "mypy"],
         "import contracts": [linter],
     }
