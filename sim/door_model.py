@@ -34,7 +34,7 @@ FITTING_STIFFNESS_N_PER_M = 1.0e7  # assumed: about a millimetre at the floor
 SEAM_RISE_M = 3.0e-4  # assumed; only the energy per metre matters (B-4)
 # lap shear 10-25 MPa on a 10 mm bead (hem-flange epoxy, from memory) over a peel strength of 4-12 N/mm
 SEAM_SHEAR_RATIO = 19.0
-SEAM_PRESSURE_N_PER_M2 = 2.0e8  # penalty against closing, per metre of hem
+SEAM_PRESSURE_N_PER_M2 = 8000.0 / SEAM_RISE_M  # as stiff closing as opening
 WELD_PEEL_N, WELD_SHEAR_N = 1.5e3, 3.0e3  # between the minimum and typical rows of the spot-weld table
 WELD_ENERGY_J = 3.0  # assumed: pull-out over about two millimetres
 PAD_STRENGTH_N, PAD_ENERGY_J = 150.0, 2.0  # assumed: soft mastic, lets go early
@@ -44,6 +44,9 @@ BAR_DIAMETER_M, BAR_WALL_M = 0.032, 0.002  # tube, worked example of the tube ta
 BAR_FOOT_LIMIT_N = 25.0e3  # assumed: three spot welds and a folded bracket
 STRIP = (1.05e7, 1.0e3, 125.0)  # E A, E I, Mp of each belt strip: pressed channel 30 x 12 x 1, assumed
 FRAME = (3.1e7, 4.2e3, 280.0)  # window frame: plastic at about 0.7 kN on a 0.4 m upright, estimated
+# swages and flanged holes make an inner panel several times stiffer in bending than its flat sheet;
+# its layers stand this many times further apart (assumed)
+PRESSED_FORM_RATIO = 4.0
 PATCH_THICKNESS_M = 0.0025  # latch and hinge reinforcement (2.5 mm at 350 MPa, assumed)
 
 
@@ -86,7 +89,7 @@ def _sections(car: Car) -> tuple[Section, ...]:
     return (
         Section("outer_skin", car.skin_thickness_m, skin, "folding skin"),
         Section("shut_face", car.inner_thickness_m, inner, "folding inner"),
-        Section("inner_panel", car.inner_thickness_m, inner, "folding inner"),
+        Section("inner_panel", car.inner_thickness_m, inner, "folding inner", PRESSED_FORM_RATIO),
         Section("latch_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("hinge_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
     )

@@ -175,6 +175,7 @@ def section_response(
     membrane: Floats,
     curvature: Floats,
     thickness_m: float,
+    form_ratio: float,
     metal: Floats,
     heights: Floats,
     weights: Floats,
@@ -199,7 +200,7 @@ def section_response(
     stored = 0.0
     dissipated = 0.0
     for layer in range(heights.shape[0]):
-        z = heights[layer] * thickness_m
+        z = heights[layer] * thickness_m * form_ratio
         w = weights[layer] * thickness_m
         for i in range(3):
             strain[i] = membrane[i] + z * curvature[i]
@@ -236,6 +237,7 @@ def triangle_forces(
     to_curvature: Floats,
     area: Floats,
     thickness: Floats,
+    form_ratio: Floats,
     metal: Floats,
     heights: Floats,
     weights: Floats,
@@ -286,7 +288,7 @@ def triangle_forces(
                 g[i, j] = to_strain[t, i, j]
                 g[3 + i, 3 + j] = to_curvature[t, i, j]
         psi, heat = section_response(
-            strain, curvature, thickness[t], metal[t], heights, weights, plastic_old[t],
+            strain, curvature, thickness[t], form_ratio[t], metal[t], heights, weights, plastic_old[t],
             hardening_old[t], plastic[t], hardening[t], resultant, section, scratch,
         )  # fmt: skip
         stored[t] = psi * area[t]

@@ -156,6 +156,7 @@ class Network:
         ).reshape(-1, 4)
         self.metal = metal[pick]
         self.thickness = np.array([s.thickness_m for s in sections])[pick]
+        self.form_ratio = np.array([s.form_ratio for s in sections])[pick]
         self.heights, self.weights = layer_rule()
         self.rest = rest_sheet(structure.points, structure.triangles, self.metal[:, 1])
         self._compile_beams()
@@ -229,7 +230,7 @@ class Network:
         kernels.hinge_angles(points, r.hinges, ev.angle, ev.gradient)
         kernels.triangle_forces(
             points, s.triangles, r.triangle_hinges, ev.angle, r.rest_angle, r.rest_length2, r.to_strain,
-            r.to_curvature, r.area, self.thickness, self.metal, self.heights, self.weights, state.plastic,
+            r.to_curvature, r.area, self.thickness, self.form_ratio, self.metal, self.heights, self.weights, state.plastic,
             state.hardening, ev.plastic, ev.hardening, ev.springs, ev.triangle_stiffness, ev.triangle_stored,
             ev.triangle_folding,
         )  # fmt: skip

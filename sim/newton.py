@@ -167,7 +167,7 @@ def equilibrate(
     CancelledError
         When ``cancelled()`` turns true; asked before each factorisation.
     """
-    answer = mixed_newton(network, state, load, start, guess, options, cancelled)
+    answer = damped_newton(network, state, load, start, options, cancelled)
     if answer.converged:
         return answer
     again = damped_newton(network, state, load, state.points, options, cancelled)

@@ -26,6 +26,7 @@ class Section:
     thickness_m: float
     metal: Metal
     group: str = "skin"
+    form_ratio: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -147,7 +148,7 @@ class Structure:
     ties: tuple[Tie, ...] = ()
     rim: Ints = field(default_factory=lambda: np.zeros(0, np.int64))
     rim_y_m: Floats = field(default_factory=lambda: np.zeros(0))
-    rim_stiffness_n_per_m: float = 1.0e7
+    rim_stiffness_n_per_m: float = 1.0e6
     rim_width_m: float = 0.02
     outboard_sign: float = 1.0
     fixed: Bools | None = None
