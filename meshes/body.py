@@ -14,16 +14,35 @@ from meshes.part import FloatArray, Frozen, MeshError, Surface, frozen_floats
 FACES = ("outer", "inner", "front", "rear", "lower", "upper")
 """Faces of every prism: towards +y, -y, -x, +x, -z, +z."""
 
-SEATS = {"pillar_outside": 2, "pillar_edge": 2, "pillar_side": 2, "hinge_pillar": 2,
-         "rocker": 0, "roof_rail": 0}
+SEATS = {
+    "pillar_outside": 2,
+    "pillar_edge": 2,
+    "pillar_side": 2,
+    "hinge_pillar": 2,
+    "rocker": 0,
+    "roof_rail": 0,
+}
 """Seats for the tip that does not touch the door, and the axis (0: x, 2: z) they are placed along."""
 
 OPPOSITE = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
 """The seat across the gap from each edge of the door."""
 
-_BOX_TRIANGLES = np.array([
-    [2, 7, 3], [2, 6, 7], [0, 1, 5], [0, 5, 4], [0, 6, 2], [0, 4, 6],
-    [1, 3, 7], [1, 7, 5], [0, 3, 1], [0, 2, 3], [4, 5, 7], [4, 7, 6]])
+_BOX_TRIANGLES = np.array(
+    [
+        [2, 7, 3],
+        [2, 6, 7],
+        [0, 1, 5],
+        [0, 5, 4],
+        [0, 6, 2],
+        [0, 4, 6],
+        [1, 3, 7],
+        [1, 7, 5],
+        [0, 3, 1],
+        [0, 2, 3],
+        [4, 5, 7],
+        [4, 7, 6],
+    ]
+)
 """Two triangles a face of FACES; corner number = (1 if rear) + (2 if outer) + (4 if upper)."""
 
 
@@ -101,8 +120,12 @@ class BodyStub(Frozen):
     def mirrored(self) -> BodyStub:
         """Return the mirror image in y = 0, for a left-hand door."""
         surfaces = {name: surface.mirrored() for name, surface in self.surfaces.items()}
-        return dataclasses.replace(self, surfaces=surfaces, rim=self.rim * np.array([1.0, -1.0, 1.0]),
-                                   outboard_sign=-self.outboard_sign)
+        return dataclasses.replace(
+            self,
+            surfaces=surfaces,
+            rim=self.rim * np.array([1.0, -1.0, 1.0]),
+            outboard_sign=-self.outboard_sign,
+        )
 
     def opposite_seat(self, edge: str, along_m: float, depth_m: float = 0.0) -> FloatArray:
         """Return the point [m], shape (3,), on the body across the gap from the door's edge.
@@ -131,8 +154,11 @@ class BodyStub(Frozen):
         line = _seat_line(self.door, self.shape, seat)
         axis = SEATS[seat]
         if not line[0, axis] - 1e-9 <= along_m <= line[-1, axis] + 1e-9:
-            raise MeshError("along_m", f"is {along_m} m, the seat {seat} runs from {line[0, axis]:.4g} to "
-                                       f"{line[-1, axis]:.4g} m; stay within it")
+            raise MeshError(
+                "along_m",
+                f"is {along_m} m, the seat {seat} runs from {line[0, axis]:.4g} to "
+                f"{line[-1, axis]:.4g} m; stay within it",
+            )
         limit = self.shape.rocker_depth_m if seat == "rocker" else self.shape.pillar_depth_m
         if not 0.0 <= depth_m <= limit:
             raise MeshError("depth_m", f"is {depth_m} m, allowed are 0 to {limit} m (depth of the section)")
@@ -172,18 +198,24 @@ def _outline(door: DoorShape, outward_m: float, depth_m: float) -> FloatArray:
     front = corner[0, 0] - outward_m * np.hypot(1.0, lean_hinge)
     rear = corner[1, 0] + outward_m * np.hypot(1.0, lean_latch)
     drop, rise = low - corner[0, 2], door.height_m - corner[0, 2]
-    return np.array([[front + lean_hinge * rise, -depth_m, door.height_m],
-                     [front + lean_hinge * drop, -depth_m, low],
-                     [rear + lean_latch * drop, -depth_m, low],
-                     [rear + lean_latch * rise, -depth_m, door.height_m]])
+    return np.array(
+        [
+            [front + lean_hinge * rise, -depth_m, door.height_m],
+            [front + lean_hinge * drop, -depth_m, low],
+            [rear + lean_latch * drop, -depth_m, low],
+            [rear + lean_latch * rise, -depth_m, door.height_m],
+        ]
+    )
 
 
 def _frame_top(door: DoorShape, body: BodyShape) -> tuple[FloatArray, FloatArray]:
     """Return the body's corners [m] over the window frame's front and rear top, each (3,)."""
     belt_front, _, _, belt_rear = _outline(door, body.gap_m, 0.0)
     up = np.array([0.0, -door.frame_lean_m, door.frame_height_m + body.gap_m])
-    return (belt_front + up + [door.frame_rake_m, 0.0, 0.0],
-            belt_rear + up - [FRAME_TOP_SHARE * door.length_m, 0.0, 0.0])
+    return (
+        belt_front + up + [door.frame_rake_m, 0.0, 0.0],
+        belt_rear + up - [FRAME_TOP_SHARE * door.length_m, 0.0, 0.0],
+    )
 
 
 def _swept(low: FloatArray, high: FloatArray, width_m: float, depth_m: float) -> FloatArray:
@@ -240,8 +272,11 @@ def _seat_line(door: DoorShape, body: BodyShape, seat: str) -> FloatArray:
     top_front, top_rear = _frame_top(door, body)
     aside = np.array([0.25 * body.pillar_width_m, 0.0, 0.0])
     lines = {
-        "pillar_edge": (sill_rear, belt_rear), "pillar_side": (sill_rear, belt_rear),
+        "pillar_edge": (sill_rear, belt_rear),
+        "pillar_side": (sill_rear, belt_rear),
         "pillar_outside": (sill_rear + aside, belt_rear + aside),
-        "hinge_pillar": (sill_front, belt_front), "rocker": (sill_front, sill_rear),
-        "roof_rail": (top_front, top_rear)}
+        "hinge_pillar": (sill_front, belt_front),
+        "rocker": (sill_front, sill_rear),
+        "roof_rail": (top_front, top_rear),
+    }
     return np.array(lines[seat])

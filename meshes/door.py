@@ -102,8 +102,9 @@ class DoorMesh(Frozen):
         """Return named polylines (inwards, outboard) [m], each (k, 2), of the section across the hem."""
         return section.section_outline(self, station_m)
 
-    def locate(self, points: npt.ArrayLike,
-               parts: tuple[str, ...] = PARTS) -> tuple[IntArray, FloatArray, FloatArray]:
+    def locate(
+        self, points: npt.ArrayLike, parts: tuple[str, ...] = PARTS
+    ) -> tuple[IntArray, FloatArray, FloatArray]:
         """Return the nearest triangle of each point, its barycentric weights and the distance.
 
         Parameters
@@ -141,8 +142,16 @@ def build_door(shape: DoorShape) -> DoorMesh:
     sets = _node_sets(shape, points, skin, panel, wall)
     surface = Surface(points, triangles, part, PARTS, sets, chains)
     steps = np.linalg.norm(np.diff(points[hem_skin], axis=0), axis=1)
-    return DoorMesh(surface, shape, hem_skin, wall[0], np.concatenate(([0.0], np.cumsum(steps))), wall, depth,
-                    _edge_slices(rows, columns))
+    return DoorMesh(
+        surface,
+        shape,
+        hem_skin,
+        wall[0],
+        np.concatenate(([0.0], np.cumsum(steps))),
+        wall,
+        depth,
+        _edge_slices(rows, columns),
+    )
 
 
 def _hem_chain(lattice: Lattice) -> IntArray:
@@ -152,12 +161,16 @@ def _hem_chain(lattice: Lattice) -> IntArray:
 
 
 def _edge_slices(rows: int, columns: int) -> dict[str, tuple[int, int]]:
-    return {"hinge_edge": (0, rows), "sill_edge": (rows, rows + columns),
-            "latch_edge": (rows + columns, 2 * rows + columns)}
+    return {
+        "hinge_edge": (0, rows),
+        "sill_edge": (rows, rows + columns),
+        "latch_edge": (rows + columns, 2 * rows + columns),
+    }
 
 
-def _wall(skin: Lattice, panel: Lattice, hem: IntArray,
-          shape: DoorShape) -> tuple[IntArray, FloatArray, FloatArray]:
+def _wall(
+    skin: Lattice, panel: Lattice, hem: IntArray, shape: DoorShape
+) -> tuple[IntArray, FloatArray, FloatArray]:
     """Return the node grid of the shut face, the depth of its rows, and the positions of its own nodes."""
     intervals, count = shape.wall_intervals, len(hem)
     share = np.arange(intervals + 1) / intervals
@@ -170,13 +183,15 @@ def _wall(skin: Lattice, panel: Lattice, hem: IntArray,
     return grid, share * shape.shut_face_depth_m, own.reshape(-1, 3)
 
 
-def _triangles(shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice,
-               wall: IntArray) -> tuple[IntArray, IntArray]:
+def _triangles(
+    shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice, wall: IntArray
+) -> tuple[IntArray, IntArray]:
     """Return all triangles with outward normals, and the part of each."""
     walls = split_cells(wall)
-    part = np.concatenate((np.full(len(skin.triangles), 0), np.full(len(walls), 1),
-                           np.full(len(panel.triangles), 2)))
-    wall_part = part[len(skin.triangles):len(skin.triangles) + len(walls)]
+    part = np.concatenate(
+        (np.full(len(skin.triangles), 0), np.full(len(walls), 1), np.full(len(panel.triangles), 2))
+    )
+    wall_part = part[len(skin.triangles) : len(skin.triangles) + len(walls)]
     names = ("latch_patch", "hinge_patch", "hinge_patch")
     for part_name, columns in zip(names, _fittings(shape, points, wall), strict=True):
         wall_part[np.isin(walls, wall[:, columns]).all(axis=1)] = PARTS.index(part_name)
@@ -185,14 +200,15 @@ def _triangles(shape: DoorShape, points: FloatArray, skin: Lattice, panel: Latti
     return triangles, part
 
 
-def _patch_columns(points: FloatArray, wall: IntArray, edge: tuple[int, int], height_m: float,
-                   patch_m: float) -> IntArray:
+def _patch_columns(
+    points: FloatArray, wall: IntArray, edge: tuple[int, int], height_m: float, patch_m: float
+) -> IntArray:
     """Return the hem indices nearest to a height that span about the patch's height, two at least."""
     index = np.arange(edge[0], edge[1] + 1)
     heights = points[wall[0, index], 2]
     intervals = max(1, round(patch_m / float(np.ptp(heights)) * (len(index) - 1)))
     away = np.round(np.abs(heights - height_m), 9)
-    return index[np.sort(np.argsort(away, kind="stable")[:intervals + 1])]
+    return index[np.sort(np.argsort(away, kind="stable")[: intervals + 1])]
 
 
 def _fittings(shape: DoorShape, points: FloatArray, wall: IntArray) -> tuple[IntArray, IntArray, IntArray]:
@@ -200,30 +216,42 @@ def _fittings(shape: DoorShape, points: FloatArray, wall: IntArray) -> tuple[Int
     columns, rows = shape.counts
     slices = _edge_slices(rows, columns)
     hinge, latch = slices["hinge_edge"], slices["latch_edge"]
-    return (_patch_columns(points, wall, latch, shape.latch_height_m, shape.latch_patch_m),
-            _patch_columns(points, wall, hinge, shape.lower_hinge_height_m, shape.hinge_patch_m),
-            _patch_columns(points, wall, hinge, shape.upper_hinge_height_m, shape.hinge_patch_m))
+    return (
+        _patch_columns(points, wall, latch, shape.latch_height_m, shape.latch_patch_m),
+        _patch_columns(points, wall, hinge, shape.lower_hinge_height_m, shape.hinge_patch_m),
+        _patch_columns(points, wall, hinge, shape.upper_hinge_height_m, shape.hinge_patch_m),
+    )
 
 
-def _node_sets(shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice,
-               wall: IntArray) -> dict[str, IntArray]:
+def _node_sets(
+    shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice, wall: IntArray
+) -> dict[str, IntArray]:
     columns, rows = shape.counts
     slices = _edge_slices(rows, columns)
     shift = len(skin.points)
     latch, lower, upper = (wall[:, found] for found in _fittings(shape, points, wall))
     middle = len(wall) // 2
-    front, rear = (_patch_columns(points, wall, slices[edge], shape.bar_height_m, 0.0)
-                   for edge in ("hinge_edge", "latch_edge"))
+    front, rear = (
+        _patch_columns(points, wall, slices[edge], shape.bar_height_m, 0.0)
+        for edge in ("hinge_edge", "latch_edge")
+    )
     return {
-        "hem_lip": _hem_chain(skin), "inner_bend": wall[-1],
-        "latch_plate": latch.ravel(), "latch_core": _core(points, latch, shape.latch_height_m),
-        "lower_hinge": lower.ravel(), "upper_hinge": upper.ravel(),
+        "hem_lip": _hem_chain(skin),
+        "inner_bend": wall[-1],
+        "latch_plate": latch.ravel(),
+        "latch_core": _core(points, latch, shape.latch_height_m),
+        "lower_hinge": lower.ravel(),
+        "upper_hinge": upper.ravel(),
         "lower_hinge_core": _core(points, lower, shape.lower_hinge_height_m),
         "upper_hinge_core": _core(points, upper, shape.upper_hinge_height_m),
-        "belt_outer_lip": skin.boundary["top"], "belt_inner_lip": panel.boundary["top"] + shift,
-        "skin_mid": _middle(skin), "inner_mid": _middle(panel) + shift,
-        "bar_foot_front": wall[:2, front].ravel(), "bar_foot_rear": wall[:2, rear].ravel(),
-        "frame_foot_front": wall[middle, :2], "frame_foot_rear": wall[middle, -2:],
+        "belt_outer_lip": skin.boundary["top"],
+        "belt_inner_lip": panel.boundary["top"] + shift,
+        "skin_mid": _middle(skin),
+        "inner_mid": _middle(panel) + shift,
+        "bar_foot_front": wall[:2, front].ravel(),
+        "bar_foot_rear": wall[:2, rear].ravel(),
+        "frame_foot_front": wall[middle, :2],
+        "frame_foot_rear": wall[middle, -2:],
     }
 
 
@@ -243,8 +271,9 @@ def _middle(lattice: Lattice) -> IntArray:
     return np.flatnonzero(away <= max(MIDDLE_RADIUS_M, float(np.sort(away)[3])))
 
 
-def _beams(shape: DoorShape, points: FloatArray, wall: IntArray, skin: Lattice,
-           first_free: int) -> tuple[dict[str, IntArray], FloatArray]:
+def _beams(
+    shape: DoorShape, points: FloatArray, wall: IntArray, skin: Lattice, first_free: int
+) -> tuple[dict[str, IntArray], FloatArray]:
     """Return the chains, and the positions of the nodes that belong to them alone."""
     bar = _bar_points(shape)
     frame = _frame_points(shape, points, wall)
@@ -253,8 +282,12 @@ def _beams(shape: DoorShape, points: FloatArray, wall: IntArray, skin: Lattice,
     rear, front = wall[len(wall) // 2, -2:], wall[len(wall) // 2, :2]
     outer = skin.boundary["top"]
     inner = outer + len(skin.points)
-    chains = {"bar": bar_ids, "belt_outer_strip": outer, "belt_inner_strip": inner,
-              "frame": np.concatenate((rear, frame_ids, front))}
+    chains = {
+        "bar": bar_ids,
+        "belt_outer_strip": outer,
+        "belt_inner_strip": inner,
+        "frame": np.concatenate((rear, frame_ids, front)),
+    }
     return chains, np.concatenate((bar, frame))
 
 
@@ -275,10 +308,17 @@ def _frame_points(shape: DoorShape, points: FloatArray, wall: IntArray) -> Float
     middle = len(wall) // 2
     rear, front = points[wall[middle, -1]], points[wall[middle, 0]]
     up = np.array([0.0, -shape.frame_lean_m, shape.frame_height_m])
-    corners = np.stack((rear, rear + up - [FRAME_TOP_SHARE * shape.length_m, 0.0, 0.0],
-                        front + up + [shape.frame_rake_m, 0.0, 0.0], front))
+    corners = np.stack(
+        (
+            rear,
+            rear + up - [FRAME_TOP_SHARE * shape.length_m, 0.0, 0.0],
+            front + up + [shape.frame_rake_m, 0.0, 0.0],
+            front,
+        )
+    )
     lengths = np.linalg.norm(np.diff(corners, axis=0), axis=1)
     counts = np.maximum(2, np.round(lengths / shape.spacing_m).astype(int))
-    legs = [corners[i] + np.arange(n)[:, None] / n * (corners[i + 1] - corners[i])
-            for i, n in enumerate(counts)]
+    legs = [
+        corners[i] + np.arange(n)[:, None] / n * (corners[i + 1] - corners[i]) for i, n in enumerate(counts)
+    ]
     return np.concatenate(legs)[1:]

@@ -24,13 +24,27 @@ FRAME_TOP_SHARE = 0.06
 """Window frame: share of the door's length by which the latch-side upright leans forward at its top."""
 
 _RANGES: dict[str, tuple[float, float]] = {
-    "length_m": (0.5, 1.8), "sill_length_m": (0.4, 1.8), "height_m": (0.3, 1.2),
-    "latch_lean_m": (-0.2, 0.2), "crown_m": (0.0, 0.1), "barrel_m": (0.0, 0.1), "hem_width_m": (0.004, 0.03),
-    "shut_face_depth_m": (0.03, 0.25), "shut_face_inset_m": (0.0, 0.06), "bar_height_m": (0.02, 1.1),
-    "bar_inset_m": (0.0, 0.2), "bar_end_gap_m": (0.0, 0.2), "latch_height_m": (0.02, 1.1),
-    "lower_hinge_height_m": (0.02, 1.1), "upper_hinge_height_m": (0.02, 1.1), "latch_patch_m": (0.02, 0.3),
-    "hinge_patch_m": (0.02, 0.3), "frame_height_m": (0.05, 0.8), "frame_rake_m": (0.0, 1.2),
-    "frame_lean_m": (-0.1, 0.4), "spacing_m": (0.005, 0.2),
+    "length_m": (0.5, 1.8),
+    "sill_length_m": (0.4, 1.8),
+    "height_m": (0.3, 1.2),
+    "latch_lean_m": (-0.2, 0.2),
+    "crown_m": (0.0, 0.1),
+    "barrel_m": (0.0, 0.1),
+    "hem_width_m": (0.004, 0.03),
+    "shut_face_depth_m": (0.03, 0.25),
+    "shut_face_inset_m": (0.0, 0.06),
+    "bar_height_m": (0.02, 1.1),
+    "bar_inset_m": (0.0, 0.2),
+    "bar_end_gap_m": (0.0, 0.2),
+    "latch_height_m": (0.02, 1.1),
+    "lower_hinge_height_m": (0.02, 1.1),
+    "upper_hinge_height_m": (0.02, 1.1),
+    "latch_patch_m": (0.02, 0.3),
+    "hinge_patch_m": (0.02, 0.3),
+    "frame_height_m": (0.05, 0.8),
+    "frame_rake_m": (0.0, 1.2),
+    "frame_lean_m": (-0.1, 0.4),
+    "spacing_m": (0.005, 0.2),
 }
 
 
@@ -107,32 +121,59 @@ class DoorShape:
 
     def _check_section(self) -> None:
         depth = self.shut_face_depth_m
-        _require("hem_width_m", self.hem_width_m, 0.0, 0.5 * depth,
-                 "the lip must be narrower than half the shut face: narrow it or raise shut_face_depth_m")
+        _require(
+            "hem_width_m",
+            self.hem_width_m,
+            0.0,
+            0.5 * depth,
+            "the lip must be narrower than half the shut face: narrow it or raise shut_face_depth_m",
+        )
         _require("shut_face_inset_m", self.shut_face_inset_m, 0.0, 0.5 * depth, "lean the shut face less")
         _require("bar_inset_m", self.bar_inset_m, 0.0, 0.8 * depth, "bring the bar nearer to the skin")
 
     def _check_heights(self) -> None:
-        for name, half in (("latch_height_m", 0.5 * self.latch_patch_m),
-                           ("lower_hinge_height_m", 0.5 * self.hinge_patch_m),
-                           ("upper_hinge_height_m", 0.5 * self.hinge_patch_m), ("bar_height_m", 0.02)):
-            _require(name, getattr(self, name), half, self.height_m - half,
-                     "keep the whole fitting between sill and belt")
+        for name, half in (
+            ("latch_height_m", 0.5 * self.latch_patch_m),
+            ("lower_hinge_height_m", 0.5 * self.hinge_patch_m),
+            ("upper_hinge_height_m", 0.5 * self.hinge_patch_m),
+            ("bar_height_m", 0.02),
+        ):
+            _require(
+                name,
+                getattr(self, name),
+                half,
+                self.height_m - half,
+                "keep the whole fitting between sill and belt",
+            )
         lowest = self.lower_hinge_height_m + self.hinge_patch_m
-        _require("upper_hinge_height_m", self.upper_hinge_height_m, lowest, self.height_m,
-                 "keep the hinge patches apart: raise this one or lower lower_hinge_height_m")
+        _require(
+            "upper_hinge_height_m",
+            self.upper_hinge_height_m,
+            lowest,
+            self.height_m,
+            "keep the hinge patches apart: raise this one or lower lower_hinge_height_m",
+        )
 
     def _check_spacing(self) -> None:
         if self.row_count < MIN_ROWS:
-            raise MeshError("spacing_m", f"{self.spacing_m} m gives {self.row_count} rows over the height, "
-                                         f"{MIN_ROWS} or more are needed; use a smaller spacing_m")
+            raise MeshError(
+                "spacing_m",
+                f"{self.spacing_m} m gives {self.row_count} rows over the height, "
+                f"{MIN_ROWS} or more are needed; use a smaller spacing_m",
+            )
         if self.spacing_m > self.shut_face_depth_m:
-            raise MeshError("spacing_m", f"{self.spacing_m} m is more than the shut face is deep "
-                                         f"({self.shut_face_depth_m} m), which then cannot hold two rows; "
-                                         "use a smaller spacing_m")
+            raise MeshError(
+                "spacing_m",
+                f"{self.spacing_m} m is more than the shut face is deep "
+                f"({self.shut_face_depth_m} m), which then cannot hold two rows; "
+                "use a smaller spacing_m",
+            )
         if self.sheet_node_count > MAX_NODES:
-            raise MeshError("spacing_m", f"{self.spacing_m} m gives {self.sheet_node_count} nodes, "
-                                         f"{MAX_NODES} are allowed; use a larger spacing_m")
+            raise MeshError(
+                "spacing_m",
+                f"{self.spacing_m} m gives {self.sheet_node_count} nodes, "
+                f"{MAX_NODES} are allowed; use a larger spacing_m",
+            )
 
     @property
     def counts(self) -> tuple[int, int]:
@@ -169,10 +210,18 @@ class DoorShape:
         latch_shift = shift * math.hypot(self.latch_lean_m, height) / height
         low = shift / height
         hinge = [front * low + hinge_shift, front + hinge_shift]
-        latch = [self.sill_length_m + self.latch_lean_m * low - latch_shift,
-                 self.sill_length_m + self.latch_lean_m - latch_shift]
-        return np.array([[hinge[0], -depth_m, shift], [latch[0], -depth_m, shift],
-                         [latch[1], -depth_m, height], [hinge[1], -depth_m, height]])
+        latch = [
+            self.sill_length_m + self.latch_lean_m * low - latch_shift,
+            self.sill_length_m + self.latch_lean_m - latch_shift,
+        ]
+        return np.array(
+            [
+                [hinge[0], -depth_m, shift],
+                [latch[0], -depth_m, shift],
+                [latch[1], -depth_m, height],
+                [hinge[1], -depth_m, height],
+            ]
+        )
 
     def skin_bulge(self, s: FloatArray, t: FloatArray) -> FloatArray:
         """Return how far [m] the skin stands out of the hem plane at (s, t), each from 0 to 1, shape (n,)."""
@@ -191,8 +240,9 @@ class DoorShape:
         return np.stack((np.asarray(x_m) + zero, self.skin_bulge(s, t), np.asarray(z_m) + zero), axis=-1)
 
 
-def _require(name: str, value: float, low: float, high: float,
-             remedy: str = "choose a value in that range") -> None:
+def _require(
+    name: str, value: float, low: float, high: float, remedy: str = "choose a value in that range"
+) -> None:
     """Raise MeshError unless low <= value <= high."""
     if not (math.isfinite(value) and low <= value <= high):
         raise MeshError(name, f"is {value} m, allowed are {low:.4g} to {high:.4g} m; {remedy}")

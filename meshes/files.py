@@ -50,8 +50,9 @@ class SurfaceReport:
     volume_m3: float | None
 
 
-def to_trimesh(surface: Surface, parts: tuple[str, ...] | None = None, *,
-               merge: bool = False) -> trimesh.Trimesh:
+def to_trimesh(
+    surface: Surface, parts: tuple[str, ...] | None = None, *, merge: bool = False
+) -> trimesh.Trimesh:
     """Return the named parts (none named: all) as a trimesh; `merge` joins nodes that stand at one place."""
     import trimesh
 
@@ -64,18 +65,26 @@ def to_trimesh(surface: Surface, parts: tuple[str, ...] | None = None, *,
     return mesh
 
 
-def inspect_surface(surface: Surface, parts: tuple[str, ...] | None = None, *,
-                    merge: bool = False) -> SurfaceReport:
+def inspect_surface(
+    surface: Surface, parts: tuple[str, ...] | None = None, *, merge: bool = False
+) -> SurfaceReport:
     """Return winding, open and crowded edges, area and volume of the named parts (none named: all)."""
     mesh = to_trimesh(surface, parts, merge=merge)
     _, count = np.unique(mesh.edges_sorted, axis=0, return_counts=True)
     closed = bool(mesh.is_watertight)
-    return SurfaceReport(bool(mesh.is_winding_consistent), closed, int((count == 1).sum()),
-                         int((count > 2).sum()), float(mesh.area), float(mesh.volume) if closed else None)
+    return SurfaceReport(
+        bool(mesh.is_winding_consistent),
+        closed,
+        int((count == 1).sum()),
+        int((count > 2).sum()),
+        float(mesh.area),
+        float(mesh.volume) if closed else None,
+    )
 
 
-def closest_points(surface: Surface, points: npt.ArrayLike,
-                   parts: tuple[str, ...] | None = None) -> tuple[FloatArray, FloatArray, IntArray]:
+def closest_points(
+    surface: Surface, points: npt.ArrayLike, parts: tuple[str, ...] | None = None
+) -> tuple[FloatArray, FloatArray, IntArray]:
     """Return closest points [m] (k, 3), distances [m] (k,), rows among the parts' triangles (k,); slow."""
     proximity: Any = importlib.import_module("trimesh.proximity")
     query = np.asarray(points, dtype=np.float64)
@@ -113,12 +122,13 @@ def read_glb(path: Path) -> Surface:
     import trimesh
 
     scene: Any = trimesh.load_scene(path, file_type="glb", process=False)
-    names = tuple(sorted(scene.geometry))
+    meshes = {name: item for name, item in scene.geometry.items() if isinstance(item, trimesh.Trimesh)}
+    names = tuple(sorted(meshes))
     if not names:
         raise MeshError("path", f"{path} holds no mesh; pick a file written by this program")
     points, triangles, part, shift = [], [], [], 0
     for index, name in enumerate(names):
-        mesh = scene.geometry[name]
+        mesh = meshes[name]
         points.append(np.asarray(mesh.vertices) @ _TO_Y_UP)
         triangles.append(np.asarray(mesh.faces, dtype=np.int64) + shift)
         part.append(np.full(len(mesh.faces), index))

@@ -79,8 +79,12 @@ def unit_patch(columns: int, rows: int) -> Lattice:
     s = np.concatenate(levels)
     t = np.concatenate([np.full(len(level), row / rows) for row, level in enumerate(levels)])
     strips = [_strip(int(first[row]), int(first[row + 1]), columns, row % 2 == 0) for row in range(rows)]
-    boundary = {"left": first[:-1], "right": first[1:] - 1,
-                "bottom": np.arange(first[1]), "top": np.arange(first[rows], first[rows + 1])}
+    boundary = {
+        "left": first[:-1],
+        "right": first[1:] - 1,
+        "bottom": np.arange(first[1]),
+        "top": np.arange(first[rows], first[rows + 1]),
+    }
     return Lattice(np.column_stack((s, t, np.zeros_like(s))), np.concatenate(strips), boundary)
 
 
@@ -143,16 +147,23 @@ def rectangle(length_m: float, width_m: float, spacing_m: float, angle_rad: floa
     return Lattice(_lifted(flat), _anticlockwise(flat, triangles), boundary)
 
 
-def _rectangle_rim(length_m: float, width_m: float, across: int,
-                   up: int) -> tuple[FloatArray, dict[str, IntArray]]:
+def _rectangle_rim(
+    length_m: float, width_m: float, across: int, up: int
+) -> tuple[FloatArray, dict[str, IntArray]]:
     """Return the boundary points of a rectangle, shape (k, 2), and the ids of its four edges."""
     x, y = np.linspace(0.0, length_m, across + 1), np.linspace(0.0, width_m, up + 1)
     bottom, top = np.arange(across + 1), np.arange(across + 1, 2 * across + 2)
     left_inner = np.arange(up - 1) + 2 * across + 2
     right_inner = left_inner + up - 1
     y = y[1:-1]
-    rim = np.concatenate((np.column_stack((x, 0 * x)), np.column_stack((x, 0 * x + width_m)),
-                          np.column_stack((0 * y, y)), np.column_stack((0 * y + length_m, y))))
+    rim = np.concatenate(
+        (
+            np.column_stack((x, 0 * x)),
+            np.column_stack((x, 0 * x + width_m)),
+            np.column_stack((0 * y, y)),
+            np.column_stack((0 * y + length_m, y)),
+        )
+    )
     left = np.concatenate((bottom[:1], left_inner, top[:1]))
     right = np.concatenate((bottom[-1:], right_inner, top[-1:]))
     return rim, {"left": left, "right": right, "bottom": bottom, "top": top}
@@ -239,8 +250,12 @@ def slit_ring(inner_m: float, outer_m: float, n_radial: int, n_around: int) -> L
     angle, radius = 2 * np.pi * unit.points[:, 0], inner_m + (outer_m - inner_m) * unit.points[:, 1]
     flat = np.column_stack((radius * np.cos(angle), radius * np.sin(angle)))
     edge = unit.boundary
-    boundary = {"inner": edge["bottom"], "outer": edge["top"],
-                "slit_start": edge["left"], "slit_end": edge["right"]}
+    boundary = {
+        "inner": edge["bottom"],
+        "outer": edge["top"],
+        "slit_start": edge["left"],
+        "slit_end": edge["right"],
+    }
     return Lattice(_lifted(flat), _anticlockwise(flat, unit.triangles), boundary)
 
 

@@ -10,8 +10,9 @@ PAIRS_AT_ONCE = 400_000
 """Point-triangle pairs worked on together: bounds the memory to some 100 MB."""
 
 
-def nearest_on_triangles(queries: FloatArray, points: FloatArray,
-                         triangles: IntArray) -> tuple[IntArray, FloatArray, FloatArray]:
+def nearest_on_triangles(
+    queries: FloatArray, points: FloatArray, triangles: IntArray
+) -> tuple[IntArray, FloatArray, FloatArray]:
     """Return row in `triangles` (k,), barycentric weights (k, 3) and distance [m] (k,) of the closest points.
 
     Ties go to the lower row. Triangles must have area.

@@ -1,8 +1,8 @@
 """The seated occupant: capsules of measured size, and the distance from metal to them: never injury.
 
-Body sizes: C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), NATICK/TR-15/007:
-percentiles of its public data (4082 men, 1986 women). Soldiers are fitter than the public, so a real
-occupant may well be larger. Where that survey gives no size, the value is marked "assumed" beside it.
+Body sizes: C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II),
+NATICK/TR-15/007: percentiles of its public data (4082 men, 1986 women). Soldiers are fitter than the public,
+so a real occupant may well be larger. Sizes not taken from there are marked "assumed" beside their value.
 """
 
 from __future__ import annotations
@@ -98,8 +98,14 @@ class Posture:
 
     def check(self) -> None:
         """Raise MeshError, naming the parameter and the allowed range, for a posture out of range."""
-        ranges = {"hip_gap_m": (0.0, 0.5), "hip_x_m": (-0.5, 2.0), "hip_z_m": (-0.2, 1.0),
-                  "torso_angle_rad": (-0.2, 1.2), "thigh_angle_rad": (-0.3, 0.8), "heel_drop_m": (0.05, 0.5)}
+        ranges = {
+            "hip_gap_m": (0.0, 0.5),
+            "hip_x_m": (-0.5, 2.0),
+            "hip_z_m": (-0.2, 1.0),
+            "torso_angle_rad": (-0.2, 1.2),
+            "thigh_angle_rad": (-0.3, 0.8),
+            "heel_drop_m": (0.05, 0.5),
+        }
         for item in dataclasses.fields(self):
             low, high = ranges[item.name]
             if not low <= getattr(self, item.name) <= high:
@@ -128,8 +134,9 @@ class Capsule(Frozen):
         return dataclasses.replace(self, start=self.start * flip, end=self.end * flip)
 
 
-def seated_occupant(door: DoorShape, size: BodySize | None = None,
-                    posture: Posture | None = None) -> tuple[Capsule, ...]:
+def seated_occupant(
+    door: DoorShape, size: BodySize | None = None, posture: Posture | None = None
+) -> tuple[Capsule, ...]:
     """Return head, neck, chest, pelvis, near arm, near thigh and near lower leg beside a right-hand door.
 
     Raises
@@ -160,10 +167,18 @@ def _upper_body(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]
     return [
         Capsule("head", above_seat(head_low), above_seat(head_top), HEAD_RADIUS_M),
         Capsule("neck", above_seat(shoulder), above_seat(head_low), NECK_RADIUS_M),
-        Capsule("chest", above_seat(0.5 * body.thigh_clearance_m + CHEST_RADIUS_M),
-                above_seat(shoulder - CHEST_RADIUS_M), CHEST_RADIUS_M),
-        Capsule("near_arm", above_seat(shoulder - ARM_RADIUS_M) + side,
-                above_seat(body.elbow_height_m + ARM_RADIUS_M) + side, ARM_RADIUS_M),
+        Capsule(
+            "chest",
+            above_seat(0.5 * body.thigh_clearance_m + CHEST_RADIUS_M),
+            above_seat(shoulder - CHEST_RADIUS_M),
+            CHEST_RADIUS_M,
+        ),
+        Capsule(
+            "near_arm",
+            above_seat(shoulder - ARM_RADIUS_M) + side,
+            above_seat(body.elbow_height_m + ARM_RADIUS_M) + side,
+            ARM_RADIUS_M,
+        ),
     ]
 
 
@@ -177,12 +192,17 @@ def _legs(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]:
     shin_length = body.popliteal_height_m + radius
     drop = knee[2] - (hip[2] - pose.heel_drop_m)
     if not 0.0 < drop < shin_length:
-        raise MeshError("heel_drop_m", f"puts the heel {drop:.3g} m below the knee, the lower leg is "
-                                       f"{shin_length:.3g} m; lower heel_drop_m or thigh_angle_rad")
+        raise MeshError(
+            "heel_drop_m",
+            f"puts the heel {drop:.3g} m below the knee, the lower leg is "
+            f"{shin_length:.3g} m; lower heel_drop_m or thigh_angle_rad",
+        )
     toward = np.array([-np.sqrt(shin_length**2 - drop**2), 0.0, -drop]) / shin_length
-    return [Capsule("pelvis", hip - side, hip + side, radius),
-            Capsule("near_thigh", hip + side, knee, radius),
-            Capsule("near_lower_leg", knee, knee + (shin_length - LEG_RADIUS_M) * toward, LEG_RADIUS_M)]
+    return [
+        Capsule("pelvis", hip - side, hip + side, radius),
+        Capsule("near_thigh", hip + side, knee, radius),
+        Capsule("near_lower_leg", knee, knee + (shin_length - LEG_RADIUS_M) * toward, LEG_RADIUS_M),
+    ]
 
 
 def clearance(points: npt.ArrayLike, capsules: tuple[Capsule, ...]) -> FloatArray:
@@ -208,7 +228,7 @@ def sheet_clearance(points: FloatArray, triangles: IntArray, capsules: tuple[Cap
     """
     start, end, radius = _stacked(capsules)
     _, _, from_ends = nearest_on_triangles(np.concatenate((start, end)), points, triangles)
-    least = np.minimum(from_ends[:len(radius)], from_ends[len(radius):])
+    least = np.minimum(from_ends[: len(radius)], from_ends[len(radius) :])
     least = np.minimum(least, clearance(points[np.unique(triangles)], capsules).min(axis=0) + radius)
     corner = points[triangles]
     for first in range(3):
@@ -223,12 +243,16 @@ def _stacked(capsules: tuple[Capsule, ...]) -> tuple[FloatArray, FloatArray, Flo
     """Return starts (n, 3), ends (n, 3) and radii (n,) [m]."""
     if not capsules:
         raise MeshError("capsules", "hold none; pass at least one")
-    return (np.array([item.start for item in capsules]), np.array([item.end for item in capsules]),
-            np.array([item.radius_m for item in capsules]))
+    return (
+        np.array([item.start for item in capsules]),
+        np.array([item.end for item in capsules]),
+        np.array([item.radius_m for item in capsules]),
+    )
 
 
-def _crossing_gaps(start: FloatArray, end: FloatArray, other_start: FloatArray,
-                   other_end: FloatArray) -> FloatArray:
+def _crossing_gaps(
+    start: FloatArray, end: FloatArray, other_start: FloatArray, other_end: FloatArray
+) -> FloatArray:
     """Return the distances [m] of all pairs of segments that are nearest inside both, shape (k, m).
 
     Infinite for all other pairs: there an end is nearest, which the caller has from the ends themselves.

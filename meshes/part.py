@@ -152,8 +152,14 @@ class Surface(Frozen):
         for name, ids in chains.items():
             if len(ids) < 2 or bool((ids[1:] == ids[:-1]).any()):
                 raise MeshError(name, "a chain needs two nodes or more, and no node twice in a row")
-        checked = {"points": points, "triangles": triangles, "triangle_part": part, "part_names": names,
-                   "nodes": NamedIds(self.nodes, len(points)), "chains": chains}
+        checked = {
+            "points": points,
+            "triangles": triangles,
+            "triangle_part": part,
+            "part_names": names,
+            "nodes": NamedIds(self.nodes, len(points)),
+            "chains": chains,
+        }
         for key, value in checked.items():
             object.__setattr__(self, key, value)
 
@@ -189,8 +195,9 @@ class Surface(Frozen):
 
     def mirrored(self) -> Surface:
         """Return the mirror image in y = 0: normals stay outward, names and the order of ids are kept."""
-        return dataclasses.replace(self, points=self.points * np.array([1.0, -1.0, 1.0]),
-                                   triangles=self.triangles[:, ::-1])
+        return dataclasses.replace(
+            self, points=self.points * np.array([1.0, -1.0, 1.0]), triangles=self.triangles[:, ::-1]
+        )
 
 
 def triangle_areas_and_normals(points: FloatArray, triangles: IntArray) -> tuple[FloatArray, FloatArray]:

@@ -34,8 +34,8 @@ def edge_station(door: DoorMesh, edge: str, along_m: float) -> float:
         raise MeshError("edge", f"no edge named {edge!r}; there are {tuple(door.edges)}")
     first, last = door.edges[edge]
     axis = 2 if edge in UPRIGHT_EDGES else 0
-    place = door.surface.points[door.hem_skin[first:last + 1], axis]
-    station = door.hem_station_m[first:last + 1]
+    place = door.surface.points[door.hem_skin[first : last + 1], axis]
+    station = door.hem_station_m[first : last + 1]
     if place[0] > place[-1]:
         place, station = place[::-1], station[::-1]
     slack = 1e-9
@@ -80,12 +80,13 @@ def wall_points(door: DoorMesh, station_m: float) -> FloatArray:
     in.
     """
     first, last = door.edges[edge_of_station(door, station_m)]
-    rows = door.surface.points[door.wall[:, first:last + 1]]
+    rows = door.surface.points[door.wall[:, first : last + 1]]
     start, end = rows[0, 0], rows[0, -1]
     along = (rows - start) @ (end - start) / np.linalg.norm(end - start)
     here = station_m - door.hem_station_m[first]
-    return np.array([[np.interp(here, along[row], rows[row, :, axis]) for axis in range(3)]
-                     for row in range(len(rows))])
+    return np.array(
+        [[np.interp(here, along[row], rows[row, :, axis]) for axis in range(3)] for row in range(len(rows))]
+    )
 
 
 def section_point(door: DoorMesh, station_m: float, depth_m: float) -> tuple[str, FloatArray]:

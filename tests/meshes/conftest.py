@@ -21,7 +21,7 @@ def door() -> DoorMesh:
 
 @pytest.fixture(scope="session")
 def angles_deg() -> Callable[[Array, npt.NDArray[np.int64]], Array]:
-    """Return a function giving the three angles [degrees] of triangles, shape (m, 3), by the law of cosines."""
+    """Return a function giving the angles [degrees] of triangles (m, 3), by the law of cosines."""
 
     def measure(points: Array, triangles: npt.NDArray[np.int64]) -> Array:
         corner = points[triangles]
@@ -37,7 +37,9 @@ def edge_counts() -> Callable[[npt.NDArray[np.int64]], tuple[npt.NDArray[np.int6
     """Return a function giving the edges (k, 2), sorted ids, and how many triangles each one has (k,)."""
 
     def count(triangles: npt.NDArray[np.int64]) -> tuple[npt.NDArray[np.int64], npt.NDArray[np.int64]]:
-        pairs = np.sort(np.concatenate([triangles[:, [0, 1]], triangles[:, [1, 2]], triangles[:, [2, 0]]]), axis=1)
+        pairs = np.sort(
+            np.concatenate([triangles[:, [0, 1]], triangles[:, [1, 2]], triangles[:, [2, 0]]]), axis=1
+        )
         return np.unique(pairs, axis=0, return_counts=True)
 
     return count

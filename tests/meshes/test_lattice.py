@@ -1,12 +1,13 @@
 """Lattices against closed forms: areas, Euler's polyhedron formula, angles, the direction they are turned to.
 
-Verification, no source needed: plane geometry. An equilateral lattice of spacing h has edges h, angles of 60 degrees
-and 2 / (sqrt(3) h^2) nodes per area; a disc in the plane has V - E + F = 1 (Euler).
+Verification, no source needed: plane geometry. An equilateral lattice of spacing h has edges h, angles of
+60 degrees and 2 / (sqrt(3) h^2) nodes per area; a disc in the plane has V - E + F = 1 (Euler).
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -34,7 +35,9 @@ def areas(mesh: Lattice) -> np.ndarray:
 
 
 @pytest.mark.parametrize("name", SHAPES)
-def test_every_flat_shape_is_one_disc_wound_one_way_and_uses_every_node(name: str, edge_counts: Callable) -> None:
+def test_every_flat_shape_is_one_disc_wound_one_way_and_uses_every_node(
+    name: str, edge_counts: Callable
+) -> None:
     mesh = SHAPES[name]()
     edges, count = edge_counts(mesh.triangles)
     assert set(count.tolist()) == {1, 2}
@@ -51,7 +54,9 @@ def test_the_boundary_chains_are_exactly_the_open_edges(name: str, edge_counts: 
     if name == "disc":
         chains = [np.append(mesh.boundary["rim"], mesh.boundary["rim"][0])]
     steps = np.concatenate([np.column_stack((ids[:-1], ids[1:])) for ids in chains])
-    assert {tuple(sorted(step)) for step in steps.tolist()} == {tuple(edge) for edge in edges[count == 1].tolist()}
+    assert {tuple(sorted(step)) for step in steps.tolist()} == {
+        tuple(edge) for edge in edges[count == 1].tolist()
+    }
 
 
 @pytest.mark.parametrize("rows", [1, 2, 5, 6])
@@ -70,7 +75,9 @@ def test_counts_of_the_unit_patch(rows: int) -> None:
         assert (np.diff(mesh.points[mesh.boundary[side], 0]) > 0).all()
 
 
-def test_a_patch_of_fitting_size_is_equilateral_but_for_the_half_triangles_at_the_sides(angles_deg: Callable) -> None:
+def test_a_patch_of_fitting_size_is_equilateral_but_for_the_half_triangles_at_the_sides(
+    angles_deg: Callable,
+) -> None:
     spacing = 0.05
     columns, rows = lattice.patch_counts(10 * spacing, 8 * spacing * np.sqrt(0.75), spacing)
     assert (columns, rows) == (10, 8)
@@ -88,12 +95,14 @@ def test_the_bilinear_patch_has_the_area_of_its_four_corners() -> None:
     x, z = CORNERS[:, 0], CORNERS[:, 2]
     shoelace = 0.5 * abs(np.dot(x, np.roll(z, -1)) - np.dot(z, np.roll(x, -1)))
     np.testing.assert_allclose(areas(mesh).sum(), shoelace, rtol=1e-13)  # sum of a hundred roundings
-    ends = [mesh.boundary[side][end] for side, end in (("left", 0), ("right", 0), ("right", -1), ("left", -1))]
+    ends = [
+        mesh.boundary[side][end] for side, end in (("left", 0), ("right", 0), ("right", -1), ("left", -1))
+    ]
     np.testing.assert_allclose(mesh.points[ends], CORNERS, rtol=0, atol=1e-15)
 
 
-def test_the_area_of_a_bulged_patch_converges_to_the_cylinder_it_stands_for() -> None:
-    """A sheet bulged to part of a cylinder: area = radius x angle x height; chords are short by h^2/24 R^2."""
+def test_the_area_of_a_bulged_patch_converges_to_the_cylinder() -> None:
+    """Part of a cylinder: area = radius x angle x height; chords are short by h^2 / 24 R^2."""
     radius, half = 2.0, 0.5
     exact = 2 * radius * np.arcsin(half / radius)
 
@@ -103,14 +112,22 @@ def test_the_area_of_a_bulged_patch_converges_to_the_cylinder_it_stands_for() ->
     corners = [[0, 0, 0], [1, 0, 0], [1, 0, 1], [0, 0, 1]]
     error = [exact - areas(lattice.quad_patch(corners, n, n, bulge)).sum() for n in (8, 16, 32)]
     assert error[2] > 0
-    for coarse, fine in zip(error, error[1:], strict=False):
-        np.testing.assert_allclose(coarse / fine, 4.0, rtol=0.05)  # second order; 5 % for the next term and the ends
+    for coarse, fine in pairwise(error):
+        np.testing.assert_allclose(
+            coarse / fine, 4.0, rtol=0.05
+        )  # second order; 5 % for the next term and the ends
 
 
 @settings(deadline=None, max_examples=30, derandomize=True)
-@given(length=st.floats(0.3, 2.0), width=st.floats(0.3, 2.0), spacing=st.floats(0.05, 0.12),
-       angle=st.floats(-np.pi, np.pi))
-def test_any_turned_rectangle_is_filled_once(length: float, width: float, spacing: float, angle: float) -> None:
+@given(
+    length=st.floats(0.3, 2.0),
+    width=st.floats(0.3, 2.0),
+    spacing=st.floats(0.05, 0.12),
+    angle=st.floats(-np.pi, np.pi),
+)
+def test_any_turned_rectangle_is_filled_once(
+    length: float, width: float, spacing: float, angle: float
+) -> None:
     mesh = lattice.rectangle(length, width, spacing, angle)
     area, normal = triangle_areas_and_normals(mesh.points, mesh.triangles)
     np.testing.assert_allclose(area.sum(), length * width, rtol=1e-12)  # sum of a thousand roundings
@@ -123,7 +140,8 @@ def test_any_turned_rectangle_is_filled_once(length: float, width: float, spacin
 
 @pytest.mark.parametrize("angle_deg", [0, 10, 30, 45])
 def test_inside_a_turned_rectangle_the_lattice_is_equilateral_and_points_the_way_it_was_turned(
-        angle_deg: float, angles_deg: Callable) -> None:
+    angle_deg: float, angles_deg: Callable
+) -> None:
     spacing = 0.06
     mesh = lattice.rectangle(1.0, 0.6, spacing, np.radians(angle_deg))
     angle = angles_deg(mesh.points, mesh.triangles)
@@ -141,8 +159,9 @@ def test_inside_a_turned_rectangle_the_lattice_is_equilateral_and_points_the_way
 def test_node_density_is_that_of_an_equilateral_lattice() -> None:
     length, width, spacing = 3.0, 2.0, 0.04
     mesh = lattice.rectangle(length, width, spacing, 0.3)
-    np.testing.assert_allclose(len(mesh.points), length * width * 2 / (np.sqrt(3) * spacing**2),
-                               rtol=0.03)  # edge nodes: perimeter x spacing / area
+    np.testing.assert_allclose(
+        len(mesh.points), length * width * 2 / (np.sqrt(3) * spacing**2), rtol=0.03
+    )  # edge nodes: perimeter x spacing / area
 
 
 def test_the_disc_has_the_area_of_its_polygon_and_rings_of_six() -> None:
@@ -151,7 +170,9 @@ def test_the_disc_has_the_area_of_its_polygon_and_rings_of_six() -> None:
     assert len(mesh.points) == 1 + 3 * rings * (rings + 1)
     assert len(mesh.triangles) == 6 * rings**2
     corners = 6 * rings
-    np.testing.assert_allclose(areas(mesh).sum(), 0.5 * corners * radius**2 * np.sin(2 * np.pi / corners), rtol=1e-13)
+    np.testing.assert_allclose(
+        areas(mesh).sum(), 0.5 * corners * radius**2 * np.sin(2 * np.pi / corners), rtol=1e-13
+    )
     np.testing.assert_allclose(np.hypot(*mesh.points[mesh.boundary["rim"], :2].T), radius, rtol=1e-14)
     assert mesh.points[mesh.boundary["centre"][0]].tolist() == [0.0, 0.0, 0.0]
 
@@ -167,19 +188,22 @@ def test_the_slit_ring_has_the_area_between_its_polygons_and_two_lips_that_share
     np.testing.assert_allclose(mesh.points[start, 0], np.linspace(inner, outer, 7), rtol=1e-14)
 
 
-@pytest.mark.parametrize(("call", "parameter"), [
-    (lambda: lattice.rectangle(0.0, 1.0, 0.1), "length_m"),
-    (lambda: lattice.rectangle(1.0, -1.0, 0.1), "width_m"),
-    (lambda: lattice.rectangle(1.0, 1.0, np.nan), "spacing_m"),
-    (lambda: lattice.one_diagonal(1.0, 1.0, 0, 3), "nx"),
-    (lambda: lattice.one_diagonal(1.0, 1.0, 3, 0), "ny"),
-    (lambda: lattice.disc(1.0, 0), "rings"),
-    (lambda: lattice.disc(-1.0, 3), "radius_m"),
-    (lambda: lattice.slit_ring(2.0, 2.0, 3, 8), "outer_m"),
-    (lambda: lattice.unit_patch(0, 3), "columns"),
-    (lambda: lattice.unit_patch(3, 0), "rows"),
-    (lambda: lattice.quad_patch(CORNERS[:3], 3, 3), "corners"),
-])
+@pytest.mark.parametrize(
+    ("call", "parameter"),
+    [
+        (lambda: lattice.rectangle(0.0, 1.0, 0.1), "length_m"),
+        (lambda: lattice.rectangle(1.0, -1.0, 0.1), "width_m"),
+        (lambda: lattice.rectangle(1.0, 1.0, np.nan), "spacing_m"),
+        (lambda: lattice.one_diagonal(1.0, 1.0, 0, 3), "nx"),
+        (lambda: lattice.one_diagonal(1.0, 1.0, 3, 0), "ny"),
+        (lambda: lattice.disc(1.0, 0), "rings"),
+        (lambda: lattice.disc(-1.0, 3), "radius_m"),
+        (lambda: lattice.slit_ring(2.0, 2.0, 3, 8), "outer_m"),
+        (lambda: lattice.unit_patch(0, 3), "columns"),
+        (lambda: lattice.unit_patch(3, 0), "rows"),
+        (lambda: lattice.quad_patch(CORNERS[:3], 3, 3), "corners"),
+    ],
+)
 def test_shapes_that_cannot_be_made_name_the_parameter(call: Callable, parameter: str) -> None:
     with pytest.raises(MeshError) as caught:
         call()

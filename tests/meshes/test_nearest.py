@@ -14,13 +14,16 @@ from meshes.part import MeshError
 CORNER = np.array([[0.0, 0, 0], [4.0, 0, 0], [0, 3.0, 0]])
 
 
-@pytest.mark.parametrize(("query", "weights", "distance"), [
-    ([1.0, 1.0, 2.0], [5 / 12, 1 / 4, 1 / 3], 2.0),      # over the face
-    ([2.0, -1.0, 0.0], [0.5, 0.5, 0.0], 1.0),            # beside an edge
-    ([3.2, 4.4, 0.0], [0.0, 0.32, 0.68], None),          # beside the slanted edge, see below
-    ([-3.0, -4.0, 0.0], [1.0, 0.0, 0.0], 5.0),           # beyond a corner: 3-4-5
-    ([0.0, 3.0, 0.0], [0.0, 0.0, 1.0], 0.0),             # on a corner
-])
+@pytest.mark.parametrize(
+    ("query", "weights", "distance"),
+    [
+        ([1.0, 1.0, 2.0], [5 / 12, 1 / 4, 1 / 3], 2.0),  # over the face
+        ([2.0, -1.0, 0.0], [0.5, 0.5, 0.0], 1.0),  # beside an edge
+        ([3.2, 4.4, 0.0], [0.0, 0.32, 0.68], None),  # beside the slanted edge, see below
+        ([-3.0, -4.0, 0.0], [1.0, 0.0, 0.0], 5.0),  # beyond a corner: 3-4-5
+        ([0.0, 3.0, 0.0], [0.0, 0.0, 1.0], 0.0),  # on a corner
+    ],
+)
 def test_hand_cases(query: list[float], weights: list[float], distance: float | None) -> None:
     if distance is None:  # foot on the line 3x + 4y = 12: (9.6 + 17.6 - 12) / 5 = 3.04
         distance = 3.04
@@ -39,8 +42,10 @@ def test_locate_agrees_with_an_independent_library(door: DoorMesh, parts: tuple[
     triangle, weights, distance = door.locate(points, parts)
     foot = np.einsum("kc,kcx->kx", weights, door.surface.points[door.surface.triangles[triangle]])
     expected, gap, _ = closest_points(door.surface, points, parts)
-    np.testing.assert_allclose(distance, gap, rtol=0, atol=1e-12)   # both round at 1e-16 of a metre
-    np.testing.assert_allclose(foot, expected, rtol=0, atol=1e-8)   # root of that: feet on a ridge may differ more
+    np.testing.assert_allclose(distance, gap, rtol=0, atol=1e-12)  # both round at 1e-16 of a metre
+    np.testing.assert_allclose(
+        foot, expected, rtol=0, atol=1e-8
+    )  # root of that: feet on a ridge may differ more
     assert (weights >= -1e-15).all()
     np.testing.assert_allclose(weights.sum(axis=1), 1.0, rtol=1e-14)
     names = {door.surface.part_names[i] for i in door.surface.triangle_part[triangle]}

@@ -1,4 +1,4 @@
-"""Surfaces: what they refuse, that nobody can write into them, and that a mirror image is undone by another."""
+"""Surfaces: what they refuse, that nobody can write into them, and that two mirror images undo each other."""
 
 from __future__ import annotations
 
@@ -14,8 +14,14 @@ TRIANGLES = np.array([[0, 2, 1], [1, 2, 3]])
 
 
 def plate(**changes: object) -> Surface:
-    values: dict[str, object] = {"points": POINTS, "triangles": TRIANGLES, "triangle_part": [0, 1],
-                                 "part_names": ("left", "right"), "nodes": {"rim": [0, 1]}, "chains": {"rod": [3, 4]}}
+    values: dict[str, object] = {
+        "points": POINTS,
+        "triangles": TRIANGLES,
+        "triangle_part": [0, 1],
+        "part_names": ("left", "right"),
+        "nodes": {"rim": [0, 1]},
+        "chains": {"rod": [3, 4]},
+    }
     return Surface(**{**values, **changes})  # type: ignore[arg-type]
 
 
@@ -29,20 +35,23 @@ def test_parts_and_nodes_are_found_by_name() -> None:
     assert surface.node_count == 5
 
 
-@pytest.mark.parametrize(("changes", "parameter"), [
-    ({"points": POINTS[:, :2]}, "points"),
-    ({"points": np.full((5, 3), np.nan)}, "points"),
-    ({"triangles": np.array([[0, 1, 5]]), "triangle_part": [0]}, "triangles"),
-    ({"triangles": np.array([[0, 1, -1]]), "triangle_part": [0]}, "triangles"),
-    ({"triangles": np.array([[0.5, 1, 2]]), "triangle_part": [0]}, "triangles"),
-    ({"triangles": np.array([[0, 1, 1]]), "triangle_part": [0]}, "triangles"),
-    ({"triangle_part": [0]}, "triangle_part"),
-    ({"triangle_part": [0, 2]}, "triangle_part"),
-    ({"part_names": ("left", "left")}, "part_names"),
-    ({"nodes": {"rim": [5]}}, "rim"),
-    ({"chains": {"rod": [3]}}, "rod"),
-    ({"chains": {"rod": [3, 3]}}, "rod"),
-])
+@pytest.mark.parametrize(
+    ("changes", "parameter"),
+    [
+        ({"points": POINTS[:, :2]}, "points"),
+        ({"points": np.full((5, 3), np.nan)}, "points"),
+        ({"triangles": np.array([[0, 1, 5]]), "triangle_part": [0]}, "triangles"),
+        ({"triangles": np.array([[0, 1, -1]]), "triangle_part": [0]}, "triangles"),
+        ({"triangles": np.array([[0.5, 1, 2]]), "triangle_part": [0]}, "triangles"),
+        ({"triangles": np.array([[0, 1, 1]]), "triangle_part": [0]}, "triangles"),
+        ({"triangle_part": [0]}, "triangle_part"),
+        ({"triangle_part": [0, 2]}, "triangle_part"),
+        ({"part_names": ("left", "left")}, "part_names"),
+        ({"nodes": {"rim": [5]}}, "rim"),
+        ({"chains": {"rod": [3]}}, "rod"),
+        ({"chains": {"rod": [3, 3]}}, "rod"),
+    ],
+)
 def test_what_does_not_fit_is_refused_by_name(changes: dict[str, object], parameter: str) -> None:
     with pytest.raises(MeshError) as caught:
         plate(**changes)
@@ -62,7 +71,13 @@ def test_nothing_can_be_written_into_a_surface_and_nothing_shines_through() -> N
     surface = plate(points=given)
     given[0] = 9.0
     assert surface.points[0].tolist() == [0.0, 0.0, 0.0]
-    for array in (surface.points, surface.triangles, surface.triangle_part, surface.nodes["rim"], surface.chains["rod"]):
+    for array in (
+        surface.points,
+        surface.triangles,
+        surface.triangle_part,
+        surface.nodes["rim"],
+        surface.chains["rod"],
+    ):
         with pytest.raises(ValueError, match="read-only"):
             array[0] = 0
 
@@ -92,6 +107,8 @@ def test_the_mirror_image_turns_normals_with_the_sheet_and_is_undone_by_another(
 
 
 def test_area_and_normal_of_a_3_4_5_triangle() -> None:
-    area, normal = triangle_areas_and_normals(np.array([[0.0, 0, 0], [3, 0, 0], [0, 4, 0]]), np.array([[0, 1, 2]]))
+    area, normal = triangle_areas_and_normals(
+        np.array([[0.0, 0, 0], [3, 0, 0], [0, 4, 0]]), np.array([[0, 1, 2]])
+    )
     assert area.tolist() == [6.0]  # half of 3 x 4
     assert normal.tolist() == [[0.0, 0.0, 1.0]]
