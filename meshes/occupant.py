@@ -90,7 +90,7 @@ class Posture:
     """
 
     hip_gap_m: float = 0.12
-    hip_x_m: float = 0.70
+    hip_x_m: float = 0.62
     hip_z_m: float = 0.24
     torso_angle_rad: float = float(np.radians(25.0))
     thigh_angle_rad: float = float(np.radians(15.0))
