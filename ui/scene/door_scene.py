@@ -1,0 +1,201 @@
+"""The worked door on the stage: sheets, folds, rods, fittings and stitches, moved and painted in place."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ui.scene import fittings, tubes
+from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
+from ui.scene.drawn import Drawn, Shading
+from ui.scene.pick import Solid
+from ui.scene.metal import Sheet, choose_levels, make_sheet, shade
+from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+FOLD_LINE_CUT = 0.06
+"""Folds fainter than this are not drawn at all."""
+SEAM_REACH_M = 0.06
+"""In the seam's colours the metal this near to a parted stitch takes its colour."""
+
+
+class DoorScene:
+    """All that is drawn of one door model.
+
+    ``layers`` maps "skin", "seam", "bar", "inner" and "latch_hinges" to the drawn things of each.
+    """
+
+    def __init__(self, model) -> None:
+        self.model = model
+        self.rest = np.array(model.start.points)
+        self.sign = float(model.mesh.outboard_sign)
+        self.points = self.rest
+        self.damage = np.zeros(0)
+        self.load: Floats | None = None
+        self._make_sheets()
+        self._make_rods()
+        self._make_fittings()
+        self._make_seam()
+        self.layers = {
+            "skin": [self.skin, self.skin_lines],
+            "inner": [self.inner, self.inner_lines, self.frame],
+            "bar": [self.bar],
+            "latch_hinges": [self.hardware],
+            "seam": [self.stitches],
+        }
+        self.move(self.rest)
+
+    @property
+    def drawn(self) -> list[Drawn]:
+        """Every drawn thing of the door."""
+        return [thing for things in self.layers.values() for thing in things]
+
+    # making -----------------------------------------------------------------------------------------------
+
+    def _make_sheets(self) -> None:
+        surface = self.model.mesh.surface
+        outer = surface.triangle_part == surface.part_index("outer_skin")
+        levels = choose_levels(int(outer.sum()), int((~outer).sum()))
+        made = []
+        for mask, level in ((outer, levels[0]), (~outer, levels[1])):
+            ids = np.flatnonzero(mask)
+            made.append(make_sheet(self.rest, surface.triangles[ids], ids, level))
+        self.skin_sheet, self.inner_sheet = made
+        self.skin, self.skin_lines = _sheet_things("outer_skin", self.skin_sheet, 1.5)
+        self.inner, self.inner_lines = _sheet_things("inner_panel", self.inner_sheet, 1.2)
+
+    def _make_rods(self) -> None:
+        chains = self.model.mesh.surface.chains
+        self.bar_rods = fittings.make_rods([(chains["bar"], fittings.BAR_RADIUS_M)])
+        self.frame_rods = fittings.make_rods([
+            (chains["frame"], fittings.FRAME_RADIUS_M), (chains["belt_outer_strip"], fittings.STRIP_RADIUS_M),
+            (chains["belt_inner_strip"], fittings.STRIP_RADIUS_M),
+        ])  # fmt: skip
+        self.bar = Drawn("bar", self.bar_rods.points(self.rest)[0], triangles=self.bar_rods.triangles)
+        self.frame = Drawn("window_frame", self.frame_rods.points(self.rest)[0], triangles=self.frame_rods.triangles)
+
+    def _make_fittings(self) -> None:
+        self.hardware_parts = fittings.latch_and_hinges(self.model.mesh, self.rest)
+        points, triangles, _ = tubes.joined([part.solid for part in self.hardware_parts])
+        self.hardware = Drawn("latch_hinges", points, triangles=triangles)
+
+    def _make_seam(self) -> None:
+        self.seam: Stitches = make_stitches(self.model)
+        self.damage = np.zeros(self.seam.count)
+        points, _ = tubes.tube_points(self.seam.paths(self.rest), 0.002, SIDES)
+        self.stitches = Drawn("seam", points, triangles=self.seam.triangles())
+
+    # moving -----------------------------------------------------------------------------------------------
+
+    def move(self, points: Floats, damage: Floats | None = None, load: Floats | None = None) -> None:
+        """Put the door where its nodes are now [m], shape (n, 3), with the seam's damage and the sheets' load."""
+        self.points = points
+        self.damage = np.zeros(self.seam.count) if damage is None else np.asarray(damage)
+        self.load = load
+        for sheet, metal in ((self.skin_sheet, self.skin), (self.inner_sheet, self.inner)):
+            place = sheet.drawn_points(points)
+            metal.move(place, sheet.drawn_normals(place))
+        self.skin_lines.move(self.skin.points)
+        self.inner_lines.move(self.inner.points)
+        self.bar.move(*self.bar_rods.points(points))
+        self.frame.move(*self.frame_rods.points(points))
+        solids = [part.points(points) for part in self.hardware_parts]
+        self.hardware.move(np.concatenate([s[0] for s in solids]), np.concatenate([s[1] for s in solids]))
+        self.stitches.move(*tubes.tube_points(self.seam.paths(points), self.seam.radii(self.damage), SIDES))
+
+    def solids(self) -> list[tuple[str, Solid]]:
+        """Return what can be pointed at, with the layer of each: coarse sheets, rods and fittings as they stand."""
+        surface = self.model.mesh.surface
+        outer = surface.triangle_part == surface.part_index("outer_skin")
+        out = []
+        for layer, mask in (("skin", outer), ("inner", ~outer)):
+            out.append((layer, Solid(self.points, surface.triangles[mask], surface.triangle_part[mask],
+                                     surface.part_names)))
+        for layer, name, thing, triangles in (("bar", "bar", self.bar, self.bar_rods.triangles),
+                                              ("inner", "window_frame", self.frame, self.frame_rods.triangles)):
+            points = np.asarray(thing.points, dtype=np.float64)
+            out.append((layer, Solid(points, triangles, np.zeros(len(triangles), dtype=np.int64), (name,))))
+        return out
+
+    # painting ---------------------------------------------------------------------------------------------
+
+    def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
+        """Colour everything for the theme and the colour mode, with some nodes picked out."""
+        for name, sheet, metal, lines in (("skin", self.skin_sheet, self.skin, self.skin_lines),
+                                          ("inner", self.inner_sheet, self.inner, self.inner_lines)):
+            tone = rgb(getattr(theme, name))
+            colours = self._sheet_colours(sheet, metal, mode, tone)
+            if picked is not None and len(picked):
+                colours = self._picked_out(sheet, colours, picked, theme)
+            metal.paint(colours)
+            self._paint_lines(sheet, lines, colours, rgb(theme.crease))
+        self._paint_rods(theme)
+        self.hardware.paint(shade(self.hardware.normals, rgb(theme.fittings), contrast=2.2))
+        self._paint_stitches(theme)
+
+    def _sheet_colours(self, sheet: Sheet, metal: Drawn, mode: ColourMode, tone: Floats) -> Floats:
+        normals = np.asarray(metal.normals, dtype=np.float64)
+        if mode is ColourMode.MATERIAL:
+            return shade(normals, tone)
+        values = self._values(sheet, mode)
+        return shade(normals, MAPS[mode](values), contrast=0.45)
+
+    def _values(self, sheet: Sheet, mode: ColourMode) -> Floats:
+        if mode is ColourMode.OUTBOARD:
+            return sheet.to_drawn @ (self.sign * (self.points - self.rest)[sheet.nodes, 1])
+        if mode is ColourMode.LOAD:
+            if self.load is None:
+                return np.zeros(len(sheet.source))
+            return sheet.values_at_points(np.asarray(self.load))
+        return self._seam_values(sheet)
+
+    def _seam_values(self, sheet: Sheet) -> Floats:
+        """Return the damage of the nearest stitch, fading with the rest distance to the hem, shape (d,)."""
+        key = "_seam_near_" + str(id(sheet))
+        near = self.__dict__.get(key)
+        if near is None:
+            from scipy.spatial import cKDTree
+
+            skin, _ = self.seam.ends(self.rest)
+            place = sheet.to_drawn @ self.rest[sheet.nodes]
+            distance, index = cKDTree(skin).query(place)
+            near = (index, np.clip(1.0 - distance / SEAM_REACH_M, 0.0, 1.0))
+            self.__dict__[key] = near
+        return self.damage[near[0]] * near[1]
+
+    def _picked_out(self, sheet: Sheet, colours: Floats, picked: Ints, theme: Theme) -> Floats:
+        mask = np.isin(sheet.nodes, picked).astype(np.float64)
+        share = np.clip(sheet.to_drawn @ mask, 0.0, 1.0)[:, None] * 0.75
+        return (1.0 - share) * colours + share * rgb(theme.outline)
+
+    def _paint_lines(self, sheet: Sheet, lines: Drawn, colours: Floats, dark: Floats) -> None:
+        strength = sheet.fold_strength(self.points)
+        shown = strength > FOLD_LINE_CUT
+        ids = sheet.lines[shown]
+        lines.set_lines(ids)
+        toned = np.array(colours)
+        best = np.zeros(len(colours))
+        np.maximum.at(best, ids.reshape(-1), np.repeat(strength[shown], ids.shape[1]))
+        share = (0.25 + 0.75 * best)[:, None]
+        lines.paint((1.0 - share) * toned + share * dark)
+
+    def _paint_rods(self, theme: Theme) -> None:
+        length = 2 * len(self.bar_rods.chains[0]) - 1
+        tones = fittings.ring_tones(length, rgb(theme.bar), rgb(theme.stripe))
+        self.bar.paint(shade(np.asarray(self.bar.normals, dtype=np.float64), tones, contrast=1.6))
+        tone = 0.5 * (rgb(theme.inner) + rgb(theme.bar))
+        self.frame.paint(shade(np.asarray(self.frame.normals, dtype=np.float64), tone, contrast=1.4))
+
+    def _paint_stitches(self, theme: Theme) -> None:
+        share = np.clip(self.damage * 1.6, 0.0, 1.0)[:, None]
+        colours = (1.0 - share) * rgb(theme.thread) + share * rgb(SEAM)
+        self.stitches.paint(np.repeat(colours, RINGS * SIDES, axis=0))
+
+
+def _sheet_things(name: str, sheet: Sheet, width: float) -> tuple[Drawn, Drawn]:
+    start = np.zeros((len(sheet.source), 3))
+    metal = Drawn(name, start, triangles=sheet.triangles)
+    lines = Drawn(name, start, lines=sheet.lines[sheet.always], shading=Shading.PLAIN, width=width)
+    return metal, lines

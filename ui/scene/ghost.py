@@ -1,0 +1,124 @@
+"""What is shown before and beside the metal: the tips and their line of action, the start shape, the clearance."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sim.record import Aim
+from ui.scene import tubes
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+Solid = tuple[Floats, Ints, Floats]
+
+TIP_LENGTH_M = 0.16
+TIP_BACK_M = 0.016
+"""Thickness of a tip at its pad's end; grows towards the arm."""
+ROD_REACH_M = 0.34
+ROD_RADIUS_M = 0.0028
+ARROW_M = 0.26
+ARROW_RADIUS_M = 0.011
+FLAT_RATIO = 0.05
+"""A push whose outboard share is smaller than this has no arrow: it goes neither out nor in."""
+
+
+def pad_normals(aim: Aim) -> Floats:
+    """Return the way each pad faces: along the line between the tips, level with the car's side, shape (2, 3)."""
+    flat = np.array([1.0, 0.0, 1.0])
+    line = (np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])) * flat
+    if np.linalg.norm(line) < 1e-3:
+        line = np.asarray(aim.direction) * flat
+    if np.linalg.norm(line) < 1e-6:
+        line = np.array([-1.0, 0.0, 0.0])
+    unit = _unit(line)
+    return np.array([unit, -unit])
+
+
+def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:
+    """Return the pad's directions along its width and its depth, and width and depth [m].
+
+    The pad's sample points say how large the tip is; where they are too few, a hand's breadth stands in.
+    """
+    normal = pad_normals(aim)[0]
+    pad = np.asarray(aim.pad, dtype=np.float64).reshape(-1, 3)
+    depth_axis = _unit(np.array([0.0, -sign, 0.0]) - (np.array([0.0, -sign, 0.0]) @ normal) * normal)
+    if not np.isfinite(depth_axis).all() or np.linalg.norm(depth_axis) < 0.5:
+        depth_axis = _unit(np.cross(normal, [1.0, 0.0, 0.0]))
+    width_axis = np.cross(normal, depth_axis)
+    if len(pad) < 3:
+        return width_axis, depth_axis, 0.05, 0.03
+    return width_axis, depth_axis, float(np.ptp(pad @ width_axis)), float(np.ptp(pad @ depth_axis))
+
+
+def tip_solid(point: Floats, normal: Floats, width_axis: Floats, depth_axis: Floats, width: float,
+              depth: float) -> Solid:
+    """Return one tip: a wedge whose pad lies on the metal at ``point`` and faces along ``normal``.
+
+    It reaches in by half the pad's depth and out, away from the car, along the arm.
+    """
+    n = _unit(normal)
+    d = _unit(depth_axis - (depth_axis @ n) * n)
+    w = _unit(np.cross(n, d)) if abs(width_axis @ np.cross(n, d)) < 0.5 else width_axis
+    rows = []
+    for along, thick, wide in ((0.5 * depth, 0.4 * TIP_BACK_M, 1.0), (-0.5 * depth, TIP_BACK_M, 1.0),
+                               (-0.5 * depth - TIP_LENGTH_M, 3.0 * TIP_BACK_M, 0.8)):
+        base = point + along * d
+        for side in (-1.0, 1.0):
+            for back in (0.0, thick):
+                rows.append(base + side * 0.5 * wide * width * w - back * n)
+    corner = np.array(rows)
+    quads = []
+    for k in (0, 4):
+        quads += [[k, k + 4, k + 6, k + 2], [k + 1, k + 3, k + 7, k + 5], [k, k + 1, k + 5, k + 4],
+                  [k + 2, k + 6, k + 7, k + 3]]
+    quads += [[0, 2, 3, 1], [8, 9, 11, 10]]
+    quad = np.array(quads)
+    triangles = np.concatenate((quad[:, [0, 1, 2]], quad[:, [0, 2, 3]]))
+    return tubes.flat_shaded(corner, triangles)
+
+
+def tips(aim: Aim, sign: float, tool: object | None = None) -> Solid:
+    """Return both tips at their true width and depth; the tool's own numbers go before the pad's extent."""
+    width_axis, depth_axis, width, depth = pad_axes(aim, sign)
+    if tool is not None:
+        width, depth = float(tool.tip_width_m), float(tool.tip_depth_m)
+    return tubes.joined([
+        tip_solid(np.asarray(point), np.asarray(normal), width_axis, depth_axis, width, depth)
+        for point, normal in zip(aim.tips, pad_normals(aim), strict=True)
+    ])
+
+
+def action_rod(aim: Aim) -> Solid:
+    """Return the line of action as a thin rod through the tip on the door."""
+    centre, unit = np.asarray(aim.tips[0]), _unit(np.asarray(aim.direction))
+    line = np.linspace(centre - ROD_REACH_M * unit, centre + ROD_REACH_M * unit, 2)[None]
+    points, normals = tubes.tube_points(line, ROD_RADIUS_M, 8, up=(0.31, 0.2, 0.93))
+    return points, tubes.tube_triangles(1, 2, 8), normals
+
+
+def share_arrow(aim: Aim, sign: float) -> Solid | None:
+    """Return the arrow of the outboard share of the push, standing on the door; None when there is none.
+
+    Its length is the share: straight out or in is longest.
+    """
+    ratio = float(aim.outward_ratio)
+    if abs(ratio) < FLAT_RATIO:
+        return None
+    way = np.array([0.0, sign * np.sign(ratio), 0.0])
+    foot = np.asarray(aim.tips[0]) + 0.05 * _unit(np.asarray(aim.direction))
+    length = ARROW_M * (0.35 + 0.65 * abs(ratio))
+    start = foot if ratio > 0 else foot - way * length
+    return tubes.arrow(start, way, length, ARROW_RADIUS_M)
+
+
+def arrow_label_point(aim: Aim, sign: float) -> Floats:
+    """Return where the word of the arrow stands [m], shape (3,)."""
+    ratio = float(aim.outward_ratio)
+    length = ARROW_M * (0.35 + 0.65 * abs(ratio))
+    foot = np.asarray(aim.tips[0]) + 0.05 * _unit(np.asarray(aim.direction))
+    return foot + np.array([0.0, sign * (length + 0.03), 0.02])
+
+
+def _unit(vector: Floats) -> Floats:
+    return np.asarray(vector, dtype=np.float64) / max(float(np.linalg.norm(vector)), 1e-12)

@@ -1,0 +1,108 @@
+"""The seam as a line of stitches along the hem: closed, stretched, gone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ui.scene import tubes
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+KINDS = ("seam", "weld")
+REACH_M = 0.013
+"""How far a stitch runs back from the lip over the skin and over the shut face: the hem and a little more."""
+LIFT_M = 0.0016
+RADIUS_M = 0.0021
+SIDES = 6
+RINGS = 6
+GONE_DAMAGE = 0.999
+
+
+@dataclass(frozen=True, eq=False)
+class Stitches:
+    """Where each stitch stands on the two sheets.
+
+    skin, inner : node pairs of the hem edge, shape (k, 2);  share : place between them, shape (k,)
+    deeper : node pairs one row down the shut face, (k, 2);  inward : nodes of the skin behind the lip, (k, 2)
+    """
+
+    skin: Ints
+    inner: Ints
+    deeper: Ints
+    inward: Ints
+    share: Floats
+
+    @property
+    def count(self) -> int:
+        """Number of stitches."""
+        return len(self.share)
+
+    def ends(self, points: Floats) -> tuple[Floats, Floats]:
+        """Return where each stitch leaves the skin and the inner flange [m], each (k, 3)."""
+        return self._between(points, self.skin), self._between(points, self.inner)
+
+    def _between(self, points: Floats, pairs: Ints) -> Floats:
+        share = self.share[:, None]
+        return points[pairs[:, 0]] * (1.0 - share) + points[pairs[:, 1]] * share
+
+    def paths(self, points: Floats) -> Floats:
+        """Return each stitch as a polyline from the skin round the lip to the shut face, (k, RINGS, 3) [m]."""
+        skin, inner = self.ends(points)
+        back = _unit(self._between(points, self.inward) - skin)
+        down = _unit(self._between(points, self.deeper) - inner)
+        lift_skin, lift_inner = -down, -back
+        gap = inner - skin
+        return np.stack((
+            skin + REACH_M * back + LIFT_M * lift_skin,
+            skin + LIFT_M * (lift_skin + 0.3 * lift_inner),
+            skin + 0.33 * gap + LIFT_M * (0.8 * lift_inner + 0.5 * lift_skin),
+            skin + 0.67 * gap + LIFT_M * (lift_inner + 0.2 * lift_skin),
+            inner + LIFT_M * lift_inner,
+            inner + REACH_M * down + LIFT_M * lift_inner,
+        ), axis=1)  # fmt: skip
+
+    def radii(self, damage: Floats) -> Floats:
+        """Return the stitches' radii, thinner as they stretch and nothing once gone, shape (k, RINGS) [m]."""
+        size = np.where(damage >= GONE_DAMAGE, 0.0, RADIUS_M * (1.0 - 0.45 * damage))
+        return np.repeat(size[:, None], RINGS, axis=1)
+
+    def triangles(self) -> Ints:
+        """Return the triangles of all stitches."""
+        return tubes.tube_triangles(self.count, RINGS, SIDES)
+
+
+def _unit(vectors: Floats) -> Floats:
+    return vectors / np.maximum(np.linalg.norm(vectors, axis=1), 1e-12)[:, None]
+
+
+def make_stitches(model) -> Stitches:
+    """Return the stitches of a door model: one per seam point (or weld) of its structure, in their order."""
+    bonds = model.structure.bonds
+    mask = np.zeros(len(bonds.kind), dtype=bool)
+    for kind in KINDS:
+        mask |= bonds.of(kind)
+    nodes, weights = bonds.nodes[mask], bonds.coefficients[mask, 0, :]
+    skin, inner, deeper = nodes[:, 0:2], nodes[:, 2:4], nodes[:, 4:6]
+    return Stitches(skin, inner, deeper, _behind_lip(model, skin), weights[:, 1])
+
+
+def _behind_lip(model, pairs: Ints) -> Ints:
+    """Return the node of the skin that lies most squarely behind each node of the hem, shape like ``pairs``."""
+    surface, rest = model.mesh.surface, model.start.points
+    skin = surface.triangles_of("outer_skin")
+    hem = model.mesh.hem_skin
+    lip = set(hem.tolist())
+    behind = {}
+    middle = rest[hem].mean(axis=0)
+    for node in np.unique(pairs):
+        around = np.unique(skin[(skin == node).any(axis=1)])
+        free = [n for n in around if int(n) not in lip]
+        candidates = free or [n for n in around if n != node]
+        direction = middle - rest[node]
+        score = [direction @ (rest[n] - rest[node]) / np.linalg.norm(rest[n] - rest[node]) for n in candidates]
+        behind[int(node)] = int(candidates[int(np.argmax(score))])
+    return np.array([[behind[int(n)] for n in pair] for pair in pairs], dtype=np.int64).reshape(-1, 2)

@@ -1,0 +1,189 @@
+"""The one widget that shows a stage; the only file that knows how VTK draws inside Qt.
+
+One frame is one render: everything that wants a picture asks `StageView.request_frame`, Qt gathers the
+requests, and VTK draws inside ``paintGL`` and nowhere else. Keys are left to the window's actions.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QMouseEvent, QSurfaceFormat, QWheelEvent
+from PySide6.QtWidgets import QWidget
+from pyvistaqt import QtInteractor
+
+from ui.scene.pick import Pointed
+from ui.scene.stage import Stage
+
+CLICK_SLACK_PX = 5
+"""A press and release no further apart than this is a click, else it was a drag."""
+WHEEL_STEP = 120
+"""Eighths of a degree that Qt reports for one notch of a common wheel."""
+
+
+def surface_format() -> QSurfaceFormat:
+    """Return the drawing format that must be the default before the application object is made."""
+    wanted = QSurfaceFormat()
+    wanted.setRenderableType(QSurfaceFormat.RenderableType.OpenGL)
+    wanted.setVersion(3, 2)
+    wanted.setProfile(QSurfaceFormat.OpenGLContextProfile.CoreProfile)
+    wanted.setSamples(0)
+    wanted.setDepthBufferSize(24)
+    return wanted
+
+
+class StageView(QtInteractor):
+    """A stage in a window.
+
+    Signals
+    -------
+    hovered : `ui.scene.pick.Pointed`, or None where there is nothing, when it changes
+    clicked : the same, after a click with the left button
+    wheel_turned : notches of the wheel, away from the user positive
+    """
+
+    hovered = Signal(object)
+    clicked = Signal(object)
+    wheel_turned = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent, auto_update=False, multi_samples=0)
+        self.wheel_filter: Callable[[int, Qt.KeyboardModifier], bool] | None = None
+        self._pressed_at: tuple[float, float] | None = None
+        self._dragged = False
+        self._pointed: Pointed | None = None
+        self._wheel_rest = 0
+        self.setAcceptDrops(False)
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self._iren_of_vtk = self.ren_win.GetInteractor()
+        # VTK's own requests to draw become requests to Qt; paintGL alone lets it draw.
+        self._iren_of_vtk.EnableRenderOff()
+        self._render_tag = self._iren_of_vtk.AddObserver("RenderEvent", self._vtk_wants_frame)
+        self.enable_terrain_style(mouse_wheel_zooms=True, shift_pans=True)
+        self.clear_key_bindings()
+        self.stage = Stage(self, self.request_frame)
+
+    def clear_key_bindings(self) -> None:
+        """Forget every key of the drawing library: keys belong to the window's actions."""
+        self.iren.clear_key_event_callbacks()
+        for event in ("KeyPressEvent", "KeyReleaseEvent", "CharEvent"):
+            self._iren_of_vtk.RemoveObservers(event)
+
+    # drawing ----------------------------------------------------------------------------------------------
+
+    def request_frame(self) -> None:
+        """Ask for one frame; several requests before it is drawn are one."""
+        if not self._closed:
+            self.update()
+
+    def render(self, *_args: object, **_options: object) -> None:
+        """Ask for one frame: what the drawing library calls rendering."""
+        self.request_frame()
+
+    def _vtk_wants_frame(self, *_event: object) -> None:
+        if not self._in_paint:
+            self.request_frame()
+
+    def paintGL(self) -> None:
+        """Draw: the one place where VTK renders."""
+        if self._closed:
+            return
+        self.renderer.ResetCameraClippingRange()
+        self._iren_of_vtk.EnableRenderOn()
+        try:
+            super().paintGL()
+        finally:
+            self._iren_of_vtk.EnableRenderOff()
+
+    # the pointer ------------------------------------------------------------------------------------------
+
+    def pointed_at(self, x: float, y: float) -> Pointed | None:
+        """Return what lies under a place of the widget [logical pixels, from the upper left], or None."""
+        ratio = self.devicePixelRatioF()
+        across, up = x * ratio, (self.height() - 1 - y) * ratio
+        ends = []
+        for depth in (0.0, 1.0):
+            self.renderer.SetDisplayPoint(across, up, depth)
+            self.renderer.DisplayToWorld()
+            point = np.array(self.renderer.GetWorldPoint())
+            ends.append(point[:3] / point[3])
+        return self.stage.first_hit(*ends)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Begin a click or a drag."""
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._pressed_at = (event.position().x(), event.position().y())
+            self._dragged = False
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Turn the view while a button is down, else say what is pointed at."""
+        here = event.position()
+        if self._pressed_at is not None and not self._dragged:
+            away = max(abs(here.x() - self._pressed_at[0]), abs(here.y() - self._pressed_at[1]))
+            if away <= CLICK_SLACK_PX:
+                return  # a hand that trembles while it clicks turns nothing
+            self._dragged = True
+        super().mouseMoveEvent(event)
+        if event.buttons() == Qt.MouseButton.NoButton:
+            self._say_pointed(self.pointed_at(here.x(), here.y()))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """End a drag, or say what was clicked."""
+        super().mouseReleaseEvent(event)
+        if event.button() is not Qt.MouseButton.LeftButton or self._pressed_at is None:
+            return
+        was_click, self._pressed_at = not self._dragged, None
+        if was_click:
+            self.clicked.emit(self.pointed_at(event.position().x(), event.position().y()))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Point at nothing."""
+        super().leaveEvent(event)
+        self._say_pointed(None)
+
+    def _say_pointed(self, pointed: Pointed | None) -> None:
+        if pointed is None and self._pointed is None:
+            return
+        self._pointed = pointed
+        self.hovered.emit(pointed)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Offer the wheel to the filter first; zoom when it is not taken."""
+        self._wheel_rest += event.angleDelta().y()
+        notches = int(self._wheel_rest / WHEEL_STEP)
+        self._wheel_rest -= notches * WHEEL_STEP
+        event.accept()
+        if not notches:
+            return
+        taken = self.wheel_filter is not None and self.wheel_filter(notches, event.modifiers())
+        self.wheel_turned.emit(notches)
+        if not taken:
+            self.zoom(notches)
+
+    def zoom(self, notches: int) -> None:
+        """Bring the camera nearer by 12 % a notch, or further away."""
+        camera = self.renderer.GetActiveCamera()
+        camera.Dolly(1.12**notches)
+        self.request_frame()
+
+    def keyPressEvent(self, event: QEvent) -> None:
+        """Leave the key to the window."""
+        event.ignore()
+
+    def keyReleaseEvent(self, event: QEvent) -> None:
+        """Leave the key to the window."""
+        event.ignore()
+
+    # the end ----------------------------------------------------------------------------------------------
+
+    def close(self) -> bool:
+        """Let go of every VTK object; call it before Qt deletes the window."""
+        if self._closed:
+            return True
+        self.stage.close()
+        self._iren_of_vtk.RemoveObserver(self._render_tag)
+        super().close()
+        return True
