@@ -1,0 +1,157 @@
+"""The ladder and the ledger: bars that read in grey, from the back row."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QBrush, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from sim.units import Units, energy_text
+from ui.panels.look import Look
+from ui.state.reading import Reading
+
+BRUSHES = (
+    Qt.BrushStyle.SolidPattern,
+    Qt.BrushStyle.BDiagPattern,
+    Qt.BrushStyle.Dense5Pattern,
+    Qt.BrushStyle.FDiagPattern,
+    Qt.BrushStyle.Dense6Pattern,
+    Qt.BrushStyle.CrossPattern,
+)
+
+
+class Painted(QWidget):
+    """A widget that paints itself in a look; its height follows the size of type."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.look = Look()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def set_look(self, look: Look) -> None:
+        """Paint in another look."""
+        self.look = look
+        self.updateGeometry()
+        self.update()
+
+
+class Ladder(Painted):
+    """The parts nearest to giving: a bar each, full when it happens."""
+
+    ROWS = 5
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._reading = Reading()
+        self.setAccessibleName("How near each part is to giving")
+
+    def show_reading(self, reading: Reading) -> None:
+        """Show the ladder of a moment."""
+        self._reading = reading
+        words = "; ".join(f"{r.part}, {r.event}: {r.demand_ratio:.0%}" for r in reading.rungs)
+        self.setAccessibleDescription(words)
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        """Return room for the rows."""
+        return QSize(200, self.ROWS * self._row())
+
+    def _row(self) -> int:
+        return round(self.look.px("small") * 2.0)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw part and event over each bar's start, and the share at the right."""
+        painter = QPainter(self)
+        painter.setFont(self.look.font("small"))
+        row = self._row()
+        for index, rung in enumerate(self._reading.rungs[: self.ROWS]):
+            self._draw_rung(painter, index * row, rung.part, rung.event, rung.demand_ratio)
+        if not self._reading.rungs:
+            painter.setPen(self.look.colour("quiet"))
+            area = QRectF(0, 0, self.width(), row)
+            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "Nothing is loaded yet")
+        painter.end()
+
+    def _draw_rung(self, painter: QPainter, top: int, part: str, event: str, ratio: float) -> None:
+        look, width, row = self.look, self.width(), self._row()
+        given = ratio >= 1.0
+        text = QRectF(0, top, width, row - 7)
+        painter.setPen(look.colour("ink"))
+        painter.setFont(look.font("small", strong=given))
+        words = part if part.lower() == event.lower() else f"{part}: {event}"
+        share = "gives" if given else f"{min(ratio, 0.99):.0%}"
+        room = width - painter.fontMetrics().horizontalAdvance("gives") - 12
+        words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom, words)
+        painter.drawText(text, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom, share)
+        bar = QRectF(0, top + row - 6, width, 4)
+        painter.fillRect(bar, look.colour("hairline"))
+        filled = QRectF(0, bar.top(), width * min(max(ratio, 0.0), 1.0), bar.height())
+        painter.fillRect(filled, look.colour("ink" if given else "quiet"))
+
+
+class Ledger(Painted):
+    """Where the work went: one bar cut into shares, each with its pattern and its words."""
+
+    ROWS = 4
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._reading, self._units = Reading(), Units.METRIC
+        self.setAccessibleName("Where the work went")
+
+    def show_reading(self, reading: Reading, units: Units) -> None:
+        """Show the ledger of a moment."""
+        self._reading, self._units = reading, units
+        parts = [f"{s.words} {energy_text(s.energy_j, units)}" for s in reading.shares]
+        self.setAccessibleDescription("; ".join(parts))
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        """Return room for the bar and the lines."""
+        return QSize(200, 22 + self.ROWS * self._row())
+
+    def _row(self) -> int:
+        return round(self.look.px("small") * 1.45)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw the cut bar, then a line for each share."""
+        painter = QPainter(self)
+        painter.setFont(self.look.font("small"))
+        shares = self._reading.shares
+        total = sum(share.energy_j for share in shares)
+        if total <= 0.0:
+            painter.setPen(self.look.colour("quiet"))
+            area = QRectF(0, 0, self.width(), self._row())
+            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "No work has been done yet")
+            painter.end()
+            return
+        shown = [(share.words, share.energy_j) for share in shares[: self.ROWS - 1]]
+        rest = total - sum(value for _, value in shown)
+        if rest > 0.005 * total:
+            shown.append(("the rest", rest))
+        left = 0.0
+        for index, (words, value) in enumerate(shown):
+            width = self.width() * value / total
+            area = QRectF(left, 0, max(1.0, width - 1), 14)
+            self._swatch(painter, area, index)
+            left += width
+            self._draw_line(painter, index, words, value)
+        painter.end()
+
+    def _swatch(self, painter: QPainter, area: QRectF, index: int) -> None:
+        painter.fillRect(area, self.look.colour("hairline"))
+        tone = self.look.colour("quiet" if index == 0 else "ink")
+        painter.fillRect(area, QBrush(tone, BRUSHES[index % len(BRUSHES)]))
+
+    def _draw_line(self, painter: QPainter, index: int, words: str, value: float) -> None:
+        row = self._row()
+        top = 20 + index * row
+        self._swatch(painter, QRectF(0, top + row / 2 - 5, 12, 10), index)
+        painter.setPen(QPen(self.look.colour("ink")))
+        text = QRectF(20, top, self.width() - 20, row)
+        number = energy_text(value, self._units)
+        room = self.width() - 32 - painter.fontMetrics().horizontalAdvance(number)
+        words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, words)
+        painter.drawText(text, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number)

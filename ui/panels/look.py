@@ -1,0 +1,160 @@
+"""Type, colour and icons of the panels: four sizes, an 8 px grid, hairlines, and no hue without a meaning."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+
+from PySide6.QtCore import QByteArray, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPixmap
+from PySide6.QtSvg import QSvgRenderer
+
+GRID = 8
+SIZES = {"small": 14, "body": 17, "head": 22, "large": 34}
+
+
+@dataclass(frozen=True)
+class Palette:
+    """Tones of one theme, as colour names."""
+
+    ground: str
+    paper: str
+    raised: str
+    ink: str
+    quiet: str
+    hairline: str
+    fill: str
+    strong: str
+    on_strong: str
+    warn: str
+
+
+LIGHT = Palette("#f1f1ef", "#fafaf9", "#ffffff", "#17191c", "#565c63", "#d3d5d6", "#c3c7ca", "#22262b",
+                "#ffffff", "#f4e6c8")  # fmt: skip
+DARK = Palette("#191c1f", "#1f2327", "#282d32", "#eef0f1", "#a9b0b7", "#3b4147", "#565e66", "#e8eaec",
+               "#17191c", "#4a3f26")  # fmt: skip
+
+OUTWARD = "#0072b2"
+"""Blue and orange of the palette published by M. Okabe and K. Ito, Color Universal Design (2002, rev. 2008)."""
+INWARD = "#d55e00"
+
+
+@dataclass(frozen=True)
+class Look:
+    """A theme at a scale of type.
+
+    Parameters
+    ----------
+    dark : the dark theme
+    scale : factor on all type
+    """
+
+    dark: bool = False
+    scale: float = 1.0
+
+    @property
+    def tones(self) -> Palette:
+        """The tones of the theme."""
+        return DARK if self.dark else LIGHT
+
+    def px(self, size: str) -> int:
+        """Return a size of type in pixels."""
+        return round(SIZES[size] * self.scale)
+
+    def font(self, size: str, *, strong: bool = False) -> QFont:
+        """Return the system's font at one of the four sizes."""
+        font = QFont()
+        font.setPixelSize(self.px(size))
+        font.setWeight(QFont.Weight.DemiBold if strong else QFont.Weight.Normal)
+        return font
+
+    def colour(self, tone: str) -> QColor:
+        """Return a tone of the theme by its name."""
+        return QColor(getattr(self.tones, tone))
+
+    def icon(self, name: str, tone: str = "ink") -> QIcon:
+        """Return one of the program's line drawings in a tone."""
+        return _icon(name, getattr(self.tones, tone), getattr(self.tones, "fill"))  # noqa: B009
+
+    def sheet(self) -> str:
+        """Return the style sheet of the window."""
+        tones = self.tones
+        values = {name: getattr(tones, name) for name in Palette.__dataclass_fields__}
+        sizes = {name: self.px(name) for name in SIZES}
+        return _SHEET.format(**values, **sizes, row=round(32 * self.scale), dot=round(16 * self.scale))
+
+
+@cache
+def _icon(name: str, ink: str, faint: str) -> QIcon:
+    icon = QIcon()
+    icon.addPixmap(drawing(name, ink), QIcon.Mode.Normal)
+    icon.addPixmap(drawing(name, faint), QIcon.Mode.Disabled)
+    return icon
+
+
+def drawing(name: str, colour: str, size: int = 48) -> QPixmap:
+    """Return a line drawing of assets/icons in one colour."""
+    text = resources.files("assets").joinpath("icons", f"{name}.svg").read_text(encoding="utf-8")
+    renderer = QSvgRenderer(QByteArray(text.replace("currentColor", colour).encode()))
+    pixmap = QPixmap(size, size)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    renderer.render(painter, QRectF(0, 0, size, size))
+    painter.end()
+    return pixmap
+
+
+_SHEET = """
+* {{ font-size: {small}px; }}
+QMainWindow, QWidget#page {{ background: {ground}; color: {ink}; }}
+QWidget {{ color: {ink}; }}
+QWidget#column, QScrollArea, QScrollArea > QWidget > QWidget {{ background: {paper}; border: none; }}
+QWidget#strip, QWidget#footer, QWidget#scrub {{ background: {paper}; }}
+QFrame#line {{ background: {hairline}; border: none; }}
+QLabel {{ background: transparent; }}
+QLabel#quiet {{ color: {quiet}; }}
+QLabel#heading {{ color: {quiet}; font-weight: 600; }}
+QLabel#body {{ font-size: {body}px; }}
+QLabel#head {{ font-size: {head}px; font-weight: 600; }}
+QLabel#large {{ font-size: {large}px; font-weight: 600; }}
+QPushButton, QToolButton {{ background: transparent; border: 1px solid {hairline}; border-radius: 4px;
+  padding: 4px 8px; min-height: {dot}px; }}
+QPushButton:hover, QToolButton:hover {{ background: {raised}; border-color: {quiet}; }}
+QPushButton:focus, QToolButton:focus {{ border: 2px solid {ink}; padding: 3px 7px; }}
+QPushButton:pressed, QToolButton:pressed {{ background: {fill}; }}
+QPushButton:disabled, QToolButton:disabled {{ color: {fill}; border-color: {hairline}; }}
+QPushButton#primary {{ background: {strong}; color: {on_strong}; border-color: {strong}; font-size: {body}px;
+  font-weight: 600; padding: 6px 16px; }}
+QPushButton#primary:pressed {{ background: {quiet}; }}
+QPushButton#primary:disabled {{ background: {hairline}; color: {quiet}; border-color: {hairline}; }}
+QPushButton#bare, QToolButton#bare {{ border: none; color: {ink}; padding: 4px 6px; }}
+QPushButton#bare:hover, QToolButton#bare:hover {{ background: {hairline}; }}
+QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border-radius: 0; padding: 6px 8px; }}
+QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
+QPushButton#choice:hover {{ background: {raised}; }}
+QToolButton::menu-indicator {{ image: none; }}
+QFrame#card {{ background: transparent; border: none; border-left: 3px solid {hairline}; }}
+QFrame#card[selected="true"] {{ background: {raised}; border-left: 3px solid {ink}; }}
+QWidget#notice {{ background: {warn}; }}
+QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
+  border: 1px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
+  selection-background-color: {quiet}; }}
+QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: 2px solid {ink}; }}
+QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
+  selection-color: {ink}; }}
+QMenuBar {{ background: {paper}; color: {ink}; }}
+QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
+QMenuBar::item:selected, QMenu::item:selected {{ background: {hairline}; color: {ink}; }}
+QMenu {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; }}
+QMenu::item {{ padding: 4px 24px 4px 24px; }}
+QMenu::item:disabled {{ color: {fill}; }}
+QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
+QDialog {{ background: {paper}; color: {ink}; }}
+QToolTip {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; padding: 4px; }}
+QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
+QScrollBar::handle:vertical {{ background: {fill}; border-radius: 4px; min-height: 24px; margin: 1px; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
+QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+QCheckBox {{ spacing: 8px; }}
+"""

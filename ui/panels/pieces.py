@@ -1,0 +1,85 @@
+"""Small parts the panels share: labels of a size, hairlines, buttons that say what happens."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QToolButton, QWidget
+
+from ui.panels.look import Look
+
+
+def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:
+    """Return a label; `name` picks its size from the style sheet."""
+    made = QLabel(text)
+    made.setObjectName(name)
+    made.setWordWrap(wrap)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    if wrap:
+        made.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+    return made
+
+
+def line(*, upright: bool = False) -> QFrame:
+    """Return a hairline."""
+    made = QFrame()
+    made.setObjectName("line")
+    if upright:
+        made.setFixedWidth(1)
+    else:
+        made.setFixedHeight(1)
+    return made
+
+
+def button(text: str, name: str = "", tip: str = "") -> QPushButton:
+    """Return a push button that takes the focus by Tab only, so that keys stay with the stage."""
+    made = QPushButton(text)
+    made.setObjectName(name)
+    made.setToolTip(tip)
+    made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+    return made
+
+
+class IconButton(QToolButton):
+    """A button with one of the program's drawings.
+
+    Parameters
+    ----------
+    icon : name of the drawing
+    tip : what happens, in words (also for screen readers)
+    """
+
+    def __init__(self, icon: str, tip: str, *, text: str = "") -> None:
+        super().__init__()
+        self._icon = icon
+        self.setObjectName("bare")
+        self.setToolTip(tip)
+        self.setAccessibleName(tip)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        if text:
+            self.setText(text)
+            self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+
+    def set_look(self, look: Look) -> None:
+        """Draw the icon in the ink of the theme."""
+        self.setIcon(look.icon(self._icon))
+
+    def set_icon(self, icon: str, look: Look) -> None:
+        """Show another drawing."""
+        self._icon = icon
+        self.set_look(look)
+
+
+def dress(widget: QWidget, look: Look) -> None:
+    """Give every part below a widget the look."""
+    for child in widget.findChildren(QWidget):
+        setter = getattr(child, "set_look", None)
+        if callable(setter):
+            setter(look)
+
+
+def set_flag(widget: QWidget, name: str, value: bool) -> None:  # noqa: FBT001 - a Qt property's value
+    """Set a property that the style sheet looks at, and apply the sheet again if it changed."""
+    if widget.property(name) != value:
+        widget.setProperty(name, value)
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)

@@ -1,0 +1,52 @@
+"""The ten points of a tool's curve as a person types them."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+
+import msgspec
+
+from sim.plan import Tool
+from sim.units import Units, force, force_si, length, length_si, plain
+
+POINT_COUNT = 10
+
+
+class CurveError(ValueError):
+    """A curve that cannot be used; the text is a sentence for the reader."""
+
+
+def as_text(tool: Tool, units: Units) -> tuple[tuple[str, str], ...]:
+    """Return the points as (opening, force) in the chosen units."""
+    decimals = 0 if units is Units.METRIC else 2
+    force_decimals = 1 if units is Units.METRIC else 0
+    return tuple(
+        (plain(length(opening, units)[0], decimals), plain(force(push, units)[0], force_decimals))
+        for opening, push in zip(tool.opening_m, tool.force_n, strict=True)
+    )
+
+
+def from_text(tool: Tool, rows: Sequence[tuple[str, str]], units: Units) -> Tool:
+    """Return the tool with the curve as typed; CurveError, a sentence, where it cannot be used."""
+    openings = [length_si(_number(text, row, "opening"), units) for row, (text, _) in enumerate(rows, 1)]
+    forces = [force_si(_number(text, row, "force"), units) for row, (_, text) in enumerate(rows, 1)]
+    for row, (before, after) in enumerate(itertools.pairwise(openings), 2):
+        if after <= before:
+            raise CurveError(f"Point {row} of the curve opens no wider than the point before it.")
+    if openings and openings[0] < 0.0:
+        raise CurveError("The first point of the curve opens less than nothing.")
+    for row, push in enumerate(forces, 1):
+        if push <= 0.0:
+            raise CurveError(f"Point {row} of the curve has no force; give one above zero.")
+    return msgspec.structs.replace(tool, opening_m=tuple(openings), force_n=tuple(forces))
+
+
+def _number(text: str, row: int, what: str) -> float:
+    try:
+        value = float(text.strip().replace(",", ".").replace("\u2212", "-"))
+    except ValueError:
+        raise CurveError(f"The {what} of point {row} is not a number: \u201c{text.strip()}\u201d.") from None
+    if not abs(value) < 1e7:
+        raise CurveError(f"The {what} of point {row} is out of any range.")
+    return value

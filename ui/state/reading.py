@@ -1,0 +1,100 @@
+"""What the reading shows at one moment, put together from frame and result; no rule of mechanics here."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from ui.state.timeline import Timeline
+
+if TYPE_CHECKING:
+    from sim.record import Clearance, Frame, MoveResult, Rung
+
+RUNGS_SHOWN = 6
+
+LEDGER_WORDS = {
+    "work": "put in by the tool",
+}
+
+
+@dataclass(frozen=True)
+class Share:
+    """One line of the ledger: where work went."""
+
+    words: str
+    energy_j: float
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One moment in words and numbers.
+
+    Parameters
+    ----------
+    sentence : the one sentence (empty before anything was pushed)
+    rungs : the parts nearest to giving, the nearest first
+    shares : where the work went, the largest first
+    work_j : what the tool has put in since the start
+    opening_m, force_n : of this moment
+    curve : (opening, force) of the move's moments, and cursor its index there
+    clearance : nearest metal to the occupant, and by how much it changed since the start
+    """
+
+    sentence: str = ""
+    rungs: tuple[Rung, ...] = ()
+    shares: tuple[Share, ...] = ()
+    work_j: float = 0.0
+    opening_m: float = 0.0
+    force_n: float = 0.0
+    curve: tuple[tuple[float, float], ...] = ()
+    marks: tuple[tuple[float, float, str], ...] = ()
+    cursor: int = 0
+    clearance: Clearance | None = None
+    clearance_change_m: float = 0.0
+
+
+def read(timeline: Timeline, result: MoveResult | None, live_words: str, start: Frame | None) -> Reading:
+    """Return the reading of the moment shown.
+
+    Parameters
+    ----------
+    timeline : the moments
+    result : the result of the move, if the moment is its last
+    live_words : the clause for a moment on the way
+    start : the untouched start, to say what changed
+    """
+    frame = timeline.frame
+    if frame is None:
+        return Reading()
+    frames = timeline.frames_of(timeline.move) if timeline.move >= 0 else ()
+    curve = tuple((item.opening_m, item.force_n) for item in frames)
+    marks = tuple((event.opening_m, event.force_n, event.kind) for item in frames for event in item.events)
+    cursor = next((i for i, item in enumerate(frames) if item is frame), 0)
+    change = frame.clearance.distance_m - start.clearance.distance_m if start is not None else 0.0
+    return Reading(
+        sentence=result.sentence if result is not None else live_words,
+        rungs=nearest_rungs(frame.ladder),
+        shares=shares_of(frame),
+        work_j=frame.ledger_j.get("work", 0.0),
+        opening_m=frame.opening_m,
+        force_n=frame.force_n,
+        curve=curve,
+        marks=marks,
+        cursor=cursor,
+        clearance=frame.clearance,
+        clearance_change_m=change,
+    )
+
+
+def nearest_rungs(ladder: tuple[Rung, ...]) -> tuple[Rung, ...]:
+    """Return the rungs nearest to happening, the nearest first, at most `RUNGS_SHOWN`."""
+    ordered = sorted(ladder, key=lambda rung: (-rung.demand_ratio, rung.part))
+    return tuple(ordered[:RUNGS_SHOWN])
+
+
+def shares_of(frame: Frame) -> tuple[Share, ...]:
+    """Return the ledger's lines above one per cent of the work, the largest first."""
+    lines = {name: value for name, value in frame.ledger_j.items() if name != "work"}
+    least = 0.01 * max((abs(value) for value in lines.values()), default=0.0)
+    kept = sorted(((v, n) for n, v in lines.items() if v > least), reverse=True)
+    return tuple(Share(name, value) for value, name in kept)

@@ -1,0 +1,78 @@
+"""What is remembered between two sessions. A damaged or missing file costs the memory, never the start."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+FILE_NAME = "settings.json"
+RECENT_LIMIT = 8
+
+
+@dataclass(frozen=True)
+class Settings:
+    """The remembered choices.
+
+    Parameters
+    ----------
+    caution_read : the notice of the first start has been read in this folder
+    recent : plan files opened last, newest first
+    theme : "light" or "dark"
+    imperial : pounds and inches instead of kilonewtons and millimetres
+    projector : larger type
+    """
+
+    caution_read: bool = False
+    recent: tuple[str, ...] = ()
+    theme: str = "light"
+    imperial: bool = False
+    projector: bool = False
+
+    def with_recent(self, path: Path) -> Settings:
+        """Return the settings with a file at the head of the recent ones."""
+        name = str(path)
+        others = tuple(item for item in self.recent if item != name)
+        return replace(self, recent=(name, *others)[:RECENT_LIMIT])
+
+    def without_recent(self, path: Path) -> Settings:
+        """Return the settings without a file that is no longer there."""
+        return replace(self, recent=tuple(item for item in self.recent if item != str(path)))
+
+
+def load(folder: Path) -> Settings:
+    """Return the settings kept in a folder; defaults where the file is missing or holds something else."""
+    try:
+        found = json.loads((folder / FILE_NAME).read_text(encoding="utf-8"))
+    except (OSError, ValueError):
+        return Settings()
+    if not isinstance(found, dict):
+        return Settings()
+    recent = found.get("recent", ())
+    names = tuple(str(item) for item in recent)[:RECENT_LIMIT] if isinstance(recent, list) else ()
+    return Settings(
+        caution_read=found.get("caution_read") is True,
+        recent=names,
+        theme="dark" if found.get("theme") == "dark" else "light",
+        imperial=found.get("imperial") is True,
+        projector=found.get("projector") is True,
+    )
+
+
+def save(settings: Settings, folder: Path) -> bool:
+    """Write the settings in one step; return False where the folder cannot be written."""
+    words = {
+        "caution_read": settings.caution_read,
+        "recent": list(settings.recent),
+        "theme": settings.theme,
+        "imperial": settings.imperial,
+        "projector": settings.projector,
+    }
+    draft = folder / (FILE_NAME + ".part")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        draft.write_text(json.dumps(words, indent=2), encoding="utf-8")
+        draft.replace(folder / FILE_NAME)
+    except OSError:
+        return False
+    return True
