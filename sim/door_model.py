@@ -13,9 +13,9 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-
+from meshes.body import BodyStub, build_body
 from meshes.door import DoorMesh, DoorShape, build_door
-
+from meshes.occupant import Capsule, seated_occupant
 from sim import materials
 from sim.bond import bond_law, touch_law
 from sim.network import Network, State
@@ -60,8 +60,8 @@ class DoorModel:
     car: Car
     mesh: DoorMesh
     structure: Structure
-    body: "BodyStub"
-    occupant: "tuple[Capsule, ...]"
+    body: BodyStub
+    occupant: tuple[Capsule, ...]
     network: Network
     start: State
 
@@ -254,7 +254,7 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
     bonds = Bonds.join([_seam(car, mesh), *_touching(car, mesh, points)])
     return Structure(
         points, surface.triangles, surface.triangle_part, _sections(car), _beams(car, mesh), bonds, _ties(car, mesh),
-        rim=mesh.hem_inner, rim_y_m=points[mesh.hem_inner, 1].copy(), outboard_sign=mesh.outboard_sign,
+        rim=mesh.wall[-1], rim_y_m=points[mesh.wall[-1], 1].copy(), outboard_sign=mesh.outboard_sign,
         names=dict(surface.nodes),
     )  # fmt: skip
 

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from sim import kernels
 from sim.beam import bend_forces, binormal, link_forces
-from sim.bond import END, OFFSET, bond_forces, scatter_dense
+from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, scatter_dense
 from sim.factor import Factor, make_factor
 from sim.pattern import Pattern, build_pattern
 from sim.sheet import rest_sheet
@@ -373,6 +373,21 @@ class Network:
         """Return which bonds have nothing left, shape (bonds,)."""
         gone: Bools = state.worst >= self.structure.bonds.law[:, END]
         return gone
+
+    def bond_spent(self, state: State) -> Floats:
+        """Return the energy spent on each bond so far, shape (bonds,) [J]."""
+        law = self.structure.bonds.law
+        out = np.array([bond_response(0.0, float(w), row)[1] * row[LENGTH] for w, row in zip(state.worst, law, strict=True)])
+        return out.reshape(-1)
+
+    def bond_opening(self, ev: Evaluation) -> Floats:
+        """Return the effective opening of each bond now, shape (bonds,) [m]."""
+        bonds = self.structure.bonds
+        r = np.einsum("ks,ksi->ki", bonds.coefficients[:, 0], ev.points[bonds.nodes])
+        slip2 = np.maximum(np.einsum("ki,ki->k", r, r) - ev.opening**2, 0.0)
+        gap = np.maximum(ev.opening - bonds.law[:, OFFSET], 0.0)
+        effective: Floats = np.sqrt(gap**2 + bonds.law[:, RHO] * slip2)
+        return effective
 
     def release_tie(self, state: State, index: int) -> State:
         """Return the state with one tie let go."""

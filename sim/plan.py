@@ -48,6 +48,16 @@ class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="fa
     height_m: float = 0.5
 
 
+class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="body", tag_field="at"):
+    """A tip on the body round the door, which stands still.
+
+    along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail) [m]
+    """
+
+    seat: Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"] = "pillar_edge"
+    along_m: float = 0.36
+
+
 Place = EdgePoint | BeltPoint | FacePoint
 
 
@@ -72,6 +82,7 @@ class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="spread", tag_field="move"):
     """Open the tips: one on the door, the other on what stands still beside it.
 
+    against : where the other tip stands; None is straight across the gap
     tilt_rad : direction of the push on the door, 0 = along the car (or straight down at the belt),
         pi/2 = straight outboard
     opening_m : how far to open [m]
@@ -79,6 +90,7 @@ class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sprea
     """
 
     door: EdgePoint | BeltPoint = EdgePoint()
+    against: BodyPoint | None = None
     tilt_rad: float = 0.7854
     opening_m: float = 0.1
     tool: Tool = Tool()

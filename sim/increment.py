@@ -1,0 +1,200 @@
+"""One increment of a move: halved until its books close, jumps measured, ties let go one at a time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sim.factor import NotPositiveError
+from sim.ladder import tie_ratios
+from sim.ledger import Ledger, spent
+from sim.network import Evaluation, Load, Network, State
+from sim.newton import Equilibrium, equilibrate
+
+Floats = NDArray[np.float64]
+
+VISCOUS_N_PER_M = 50.0  # per node and increment; 20-200 cost one percent at most in a trial
+HALVINGS = 5
+GAP_SHARE, GAP_FLOOR_J = 0.004, 0.05  # of the work so far; larger gaps are halved
+RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
+STALL_TOLERANCE = 0.01
+
+
+@dataclass(frozen=True)
+class Point:
+    """A converged point of a move.
+
+    travel_m : of the tips;  force_n : per drive;  ledger : books so far
+    before : points of the last accepted point, for extrapolation;  before_travel_m : its travel
+    """
+
+    state: State
+    evaluation: Evaluation
+    travel_m: float
+    force_n: Floats
+    ledger: Ledger
+    iterations: int = 0
+    before: Floats | None = None
+    before_travel_m: float = 0.0
+    freed: tuple[str, ...] = ()
+
+
+@dataclass
+class Tally:
+    """What the solver did, counted as it goes."""
+
+    increments: int = 0
+    iterations: int = 0
+    failed: int = 0
+    halved: int = 0
+    jumps: int = 0
+
+
+@dataclass
+class Stepper:
+    """Carries a network from one tip position to the next."""
+
+    network: Network
+    cancelled: Callable[[], bool]
+    viscous_n_per_m: float = VISCOUS_N_PER_M
+    tally: Tally = field(default_factory=Tally)
+
+    def load(self, travel_m: float, state: State) -> Load:
+        """Return the load of one step that starts from a state."""
+        return Load((travel_m,) * len(self.network.drives), None, self.viscous_n_per_m, state.points)
+
+    def first_point(self, state: State, ledger: Ledger) -> Point:
+        """Return the point before any travel."""
+        ev = self.network.evaluate(state.points, state, self.load(0.0, state))
+        return Point(state, ev, 0.0, ev.drive_force.copy(), ledger)
+
+    def _guess(self, start: Point, travel_m: float) -> Floats:
+        span = start.travel_m - start.before_travel_m
+        if start.before is None or span <= 0.0:
+            return start.state.points
+        ratio = min((travel_m - start.travel_m) / span, 1.5)
+        guess: Floats = start.state.points + ratio * (start.state.points - start.before)
+        return guess
+
+    def _solve(self, start: Point, travel_m: float) -> Equilibrium:
+        answer = equilibrate(
+            self.network, start.state, self.load(travel_m, start.state), self._guess(start, travel_m),
+            cancelled=self.cancelled,
+        )  # fmt: skip
+        self.tally.iterations += answer.iteration_count
+        return answer
+
+    def _accept(self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float) -> Point:
+        state = self.network.commit(start.state, ev)
+        ledger = start.ledger.plus(work, ev.stored_j, lines)
+        return Point(state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m)
+
+    def _work(self, start: Point, travel_m: float, ev: Evaluation) -> float:
+        return float(np.sum(0.5 * (start.force_n + ev.drive_force))) * (travel_m - start.travel_m)
+
+    def advance(self, start: Point, travel_m: float, depth: int = 0) -> Point:
+        """Return the point at ``travel_m``; halves the step while it does not converge or its books gape."""
+        answer = self._solve(start, travel_m)
+        ev = answer.evaluation
+        if not answer.converged:
+            if depth < HALVINGS:
+                return self._halves(start, travel_m, depth)
+            self.tally.failed += 1
+        load = self.load(travel_m, start.state)
+        lines = spent(self.network, start.state, ev, load)
+        work = self._work(start, travel_m, ev)
+        gap = work - (ev.stored_j - start.ledger.stored_j) - sum(lines.values())
+        room = max(GAP_FLOOR_J, GAP_SHARE * abs(start.ledger.work_j + work))
+        if abs(gap) > room:
+            if depth < HALVINGS:
+                return self._halves(start, travel_m, depth)
+            work, jump = self._jump(start, travel_m, ev)
+            if jump > 0.0:
+                self.tally.jumps += 1
+                lines["released in a jump"] = jump
+        return self._settle_ties(start, self._accept(start, travel_m, ev, lines, work), depth)
+
+    def _halves(self, start: Point, travel_m: float, depth: int) -> Point:
+        self.tally.halved += 1
+        middle = self.advance(start, 0.5 * (start.travel_m + travel_m), depth + 1)
+        if middle.freed:
+            return middle
+        return self.advance(middle, travel_m, depth + 1)
+
+    def _jump(self, start: Point, travel_m: float, ev: Evaluation) -> tuple[float, float]:
+        """Return the work of a small step and the energy a snap released at its fixed tip, both computed.
+
+        The branch that snapped is followed once more by its own definite tangent to the end of the step; the
+        potential's drop from there to where the metal came to rest is what the jump let go.
+        """
+        load = self.load(travel_m, start.state)
+        held = self.network.evaluate(start.state.points, start.state, load)
+        plain = (0.5 * float(np.sum(start.force_n + ev.drive_force))) * (travel_m - start.travel_m)
+        try:
+            values = self.network.stiffness_values(held, start.state, load, held.springs)
+            self.network.factor.refactor(values)
+        except NotPositiveError:
+            return plain, 0.0
+        step = self.network.factor.solve(-self.network.residual(held).ravel()).reshape(-1, 3)
+        branch = self.network.evaluate(start.state.points + step, start.state, load)
+        drop = branch.potential_j - ev.potential_j
+        if drop <= 0.0:
+            return plain, 0.0
+        force = 0.5 * float(np.sum(start.force_n + branch.drive_force))
+        return force * (travel_m - start.travel_m), drop
+
+    def _settle_ties(self, start: Point, end: Point, depth: int) -> Point:
+        """Let go of ties past their limit, worst first, at a fixed tip; the energy is booked."""
+        ratio = tie_ratios(self.network, end.state, end.evaluation)
+        if not len(ratio) or ratio.max() < 1.0:
+            return end
+        if ratio.max() > 1.0 + RELEASE_TOLERANCE and depth < HALVINGS:
+            return self._halves(start, end.travel_m, depth)
+        freed = []
+        point = end
+        while len(ratio) and ratio.max() >= 1.0:
+            index = int(ratio.argmax())
+            tie = self.network.structure.ties[index]
+            freed.append(tie.name)
+            point = self._release(point, index, tie.group)
+            ratio = tie_ratios(self.network, point.state, point.evaluation)
+        return replace(point, freed=tuple(freed))
+
+    def _release(self, point: Point, index: int, group: str) -> Point:
+        """Return the point after one tie has let go and the rest has come to rest at the same tip position."""
+        own = float(point.evaluation.tie_stored[index])
+        state = self.network.release_tie(point.state, index)
+        load = self.load(point.travel_m, state)
+        answer = equilibrate(self.network, state, load, state.points, cancelled=self.cancelled)
+        self.tally.iterations += answer.iteration_count
+        self.tally.failed += not answer.converged
+        ev = answer.evaluation
+        lines = spent(self.network, state, ev, load)
+        drop = (point.ledger.stored_j - own) - ev.stored_j - sum(lines.values())
+        self.tally.jumps += 1
+        lines["released in a jump"] = max(drop, 0.0)
+        lines[group] = lines.get(group, 0.0) + own
+        after = replace(point, state=state, ledger=point.ledger)
+        return self._accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
+
+
+def stall_point(stepper: Stepper, start: Point, end: Point, limit: Callable[[float], float]) -> Point:
+    """Return the point at which the tips' force meets what the tool can give, between two points."""
+    low, high = start, end
+    for _ in range(12):
+        cap = limit(0.5 * (low.travel_m + high.travel_m))
+        f_low, f_high = float(np.max(low.force_n)), float(np.max(high.force_n))
+        if f_high <= cap * (1.0 + STALL_TOLERANCE):
+            return high
+        share = np.clip((cap - f_low) / max(f_high - f_low, 1.0e-9), 0.1, 0.9)
+        middle = stepper.advance(low, low.travel_m + float(share) * (high.travel_m - low.travel_m))
+        if float(np.max(middle.force_n)) > limit(middle.travel_m):
+            high = middle
+        else:
+            low = middle
+        if high.travel_m - low.travel_m < 1.0e-6:
+            break
+    return low

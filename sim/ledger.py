@@ -1,0 +1,91 @@
+"""The books of a run: where the work of the tips went, line by line.
+
+    work of the tips = stored + folding + seam peel + seam slip + tear + latch and hinges + friction
+                       + viscous + drop + released in a jump + gap
+
+Work is the trapezoid of tip force over tip travel; every other line is computed on its own, and what is
+left stays visible as the gap.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sim.bond import OFFSET
+from sim.network import Evaluation, Load, Network, State
+
+Floats = NDArray[np.float64]
+
+SPENT = (
+    "folding skin", "folding inner", "folding bar", "seam peel", "seam slip", "pads", "tear", "latch and hinges",
+    "bar feet", "friction", "viscous", "drop", "released in a jump",
+)  # fmt: skip
+SEAM_KINDS = ("seam", "weld")
+
+
+@dataclass(frozen=True)
+class Ledger:
+    """Energies since the start of the plan [J]; ``lines`` holds every name of SPENT."""
+
+    work_j: float = 0.0
+    stored_j: float = 0.0
+    lines: Mapping[str, float] = field(default_factory=lambda: dict.fromkeys(SPENT, 0.0))
+
+    @property
+    def gap_j(self) -> float:
+        """Return what the books do not explain [J]."""
+        return self.work_j - self.stored_j - sum(self.lines.values())
+
+    def closure_ratio(self, scale_j: float | None = None) -> float:
+        """Return the gap over the work put in."""
+        scale = max(abs(self.work_j), 1.0e-9) if scale_j is None else scale_j
+        return abs(self.gap_j) / scale
+
+    def as_dict(self) -> dict[str, float]:
+        """Return every line by name, work and gap included."""
+        return {"work of the tips": self.work_j, "stored": self.stored_j, **self.lines, "gap": self.gap_j}
+
+    def plus(self, work_j: float, stored_j: float, lines: Mapping[str, float]) -> Ledger:
+        """Return the books with one step entered; ``stored_j`` is the new level."""
+        total = dict(self.lines)
+        for name, value in lines.items():
+            total[name] += value
+        return Ledger(self.work_j + work_j, stored_j, total)
+
+
+def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[str, float]:
+    """Return the energy newly spent in one step, by line [J]."""
+    s = network.structure
+    lines: dict[str, float] = {}
+    for index, section in enumerate(s.sections):
+        mine = s.triangle_section == index
+        lines[section.group] = lines.get(section.group, 0.0) + float(ev.triangle_folding[mine].sum())
+    for k, beam in enumerate(network.bend_beam):
+        group = s.beams[beam].group
+        lines[group] = lines.get(group, 0.0) + float(ev.bend_folding[k])
+    grown = ev.bond_parted - network.bond_spent(before)
+    peel = peel_share(network, ev)
+    for kind in s.bonds.kinds:
+        mine = s.bonds.of(kind)
+        if kind in SEAM_KINDS:
+            lines["seam peel"] = lines.get("seam peel", 0.0) + float((grown * peel)[mine].sum())
+            lines["seam slip"] = lines.get("seam slip", 0.0) + float((grown * (1.0 - peel))[mine].sum())
+        elif kind == "pad":
+            lines["pads"] = float(grown[mine].sum())
+    if load.origin is not None:
+        moved = ev.points - load.origin
+        lines["viscous"] = load.viscous_n_per_m * float(np.sum(moved * moved))
+    return lines
+
+
+def peel_share(network: Network, ev: Evaluation) -> Floats:
+    """Return the share of each bond's effective opening that is peel and not slip, shape (bonds,)."""
+    bonds = network.structure.bonds
+    gap = np.maximum(ev.opening - bonds.law[:, OFFSET], 0.0)
+    effective2 = np.maximum(network.bond_opening(ev) ** 2, 1.0e-30)
+    share: Floats = np.clip(gap**2 / effective2, 0.0, 1.0)
+    return share

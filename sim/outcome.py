@@ -1,0 +1,139 @@
+"""The outcome in words: what the metal did, what that means for the plan, and the one sentence.
+
+Every word follows from a measured quantity; the limits stand in one table with their reason.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from sim.push import Push
+from sim.record import Event, Frame
+
+LIMITS = {
+    # name: value [m or -], reason
+    "parted_m": (0.020, "shorter than a tip's width nothing is gained or lost"),
+    "torn_m": (0.020, "as for parted seam"),
+    "moved_m": (0.010, "less cannot be seen on the metal"),
+    "clearance_m": (0.005, "one percent of a hip's breadth; below that the envelope itself is not known"),
+    "folded_j": (2.0, "about a thumb's dent in a skin"),
+}
+
+
+def limit(name: str) -> float:
+    """Return one threshold."""
+    return LIMITS[name][0]
+
+
+def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str, ...]:
+    """Return what the metal did, in the fixed words, most telling first."""
+    words = []
+    kinds = {event.kind for event in events}
+    for kind in ("latch free", "hinge free", "skin tearing", "tip shearing through"):
+        if kind in kinds:
+            words.append(kind)
+    if end.parted_length_m - start.parted_length_m >= limit("parted_m"):
+        words.append("seam parting")
+    for name, value in (
+        ("skin", end.skin_mid_outboard_m - start.skin_mid_outboard_m),
+        ("inner", end.inner_mid_outboard_m - start.inner_mid_outboard_m),
+    ):
+        if abs(value) > limit("moved_m"):
+            words.append(f"{'folding out' if value > 0.0 else 'folding in'} ({name})")
+    for kind in ("seat slipping", "stalled"):
+        if kind in kinds:
+            words.append(kind)
+    if not words:
+        folded = sum(end.ledger_j[k] - start.ledger_j[k] for k in end.ledger_j if k.startswith("folding"))
+        words.append("bending" if folded > limit("folded_j") else "holding")
+    return tuple(words)
+
+
+def plan_word(start: Frame, least_m: float, end: Frame, metal: Sequence[str]) -> str:
+    """Return what it means for the plan: gained, spent, lost ground or stop here."""
+    lost = end.clearance.distance_m < start.clearance.distance_m - limit("clearance_m")
+    freed = "latch free" in metal or "hinge free" in metal
+    if freed and not lost:
+        return "gained"
+    if lost:
+        return "lost ground"
+    if "skin tearing" in metal or "tip shearing through" in metal:
+        return "stop here"
+    return "spent"
+
+
+def _share_word(ratio: float) -> str:
+    if ratio >= 0.95:
+        return "all it can hold"
+    if ratio >= 0.7:
+        return "most of what it can hold"
+    if ratio >= 0.45:
+        return "about half of what it can hold"
+    if ratio >= 0.28:
+        return "a third of what it can hold"
+    if ratio >= 0.18:
+        return "a quarter of what it can hold"
+    return "little of what it can hold"
+
+
+def _where(push: Push | None) -> str:
+    if push is None:
+        return ""
+    return f"The tips were at: {push.seats[0]}"
+
+
+def _clearance_words(start: Frame, end: Frame) -> str:
+    change = end.clearance.distance_m - start.clearance.distance_m
+    if abs(change) < limit("clearance_m"):
+        return "clearance unchanged"
+    way = "more" if change > 0.0 else "less"
+    return f"{abs(change) * 1e3:.0f} mm {way} clearance"
+
+
+def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push | None) -> str:
+    """Return the sentence after a move: what moved, what let go, what it cost or gained, and why."""
+    if push is None:
+        moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
+        return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {'out' if moved > 0 else 'in'}."
+    parted = end.parted_length_m - start.parted_length_m
+    kinds = [event.kind for event in events]
+    clearance = _clearance_words(start, end)
+    seat, share = push.seats[0], push.pads[0].skin_share
+    carried = f"the latch carried {_share_word(peak_latch)} at most"
+    if "latch free" in kinds:
+        first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
+        if parted >= limit("parted_m"):
+            first += f", after {parted * 1e3:.0f} mm of seam had parted"
+        else:
+            first += " with the skin still on its seam"
+        return f"{first}; {clearance}. {_why(seat, share, freed=True)}"
+    if "hinge free" in kinds:
+        hinge = events[kinds.index("hinge free")]
+        return f"The {hinge.part} let go at {hinge.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=True)}"
+    if parted >= limit("parted_m"):
+        return f"The outer skin came away over {parted * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+    if "stalled" in kinds:
+        return f"The tool stalled at {end.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+    skin = end.skin_mid_outboard_m - start.skin_mid_outboard_m
+    way = "outward" if skin > 0.0 else "inward"
+    moved = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {way}" if abs(skin) > limit("moved_m") else "The metal bent"
+    return f"{moved}, nothing let go; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+
+
+def _why(seat: str, share: float, *, freed: bool) -> str:
+    place = f"on the {seat}" if not seat.startswith(("behind", "belt,")) else seat
+    if share >= 0.5:
+        return f"The tips were {place}, so the push went into the outer skin and its seam."
+    if freed:
+        return f"The tips were {place}, so the push went through the inner structure to what holds the door."
+    return f"The tips were {place}, so the inner structure carried the push."
+
+
+def live_words(frame: Frame) -> str:
+    """Return one clause for the running push."""
+    top = frame.ladder[0] if frame.ladder else None
+    if frame.events:
+        return f"{frame.events[-1].part}: {frame.events[-1].kind}"
+    if top is None:
+        return "holding"
+    return f"nearest to giving: {top.part} ({top.event}), {top.demand_ratio * 100.0:.0f} %"

@@ -1,0 +1,231 @@
+"""The line of a push: direction, drive and tool force, and what can be said of it beforehand."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from meshes.part import MeshError
+from sim.door_model import DoorModel
+from sim.network import Drive
+from sim.plan import BeltPoint, BodyPoint, EdgePoint, FacePoint, Place, Spread, Squeeze, Tool
+from sim.problems import PlanError
+from sim.record import Aim
+from sim.tip import Footprint, footprint
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+SAME_POINT_M = 1.0e-3
+CLOSING_FORCE_RATIO = 0.5  # squeezing about half of spreading: common practice, from memory
+
+# direction of the push along the car at tilt zero: away from the pillar, or down from the rail
+ALONG = {
+    "latch_edge": (-1.0, 0.0, 0.0),
+    "hinge_edge": (1.0, 0.0, 0.0),
+    "sill_edge": (0.0, 0.0, 1.0),
+    "belt": (0.0, 0.0, -1.0),
+}
+OPPOSITE_WORD = {
+    "pillar_edge": "pillar edge", "pillar_outside": "pillar outside", "hinge_pillar": "hinge pillar", "rocker": "rocker",
+    "roof_rail": "roof rail",
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Push:
+    """A move made ready: contact, direction, what it may do.
+
+    pads : the pad or pads on the door;  drive : node weights along the direction
+    direction : unit vector of the push on the first pad;  other : the other tip's place at rest, shape (3,)
+    limit_m : travel asked for;  seats : words of the two seats
+    """
+
+    pads: tuple[Footprint, ...]
+    nodes: Ints
+    weights: Floats
+    direction: Floats
+    other: Floats
+    seats: tuple[str, str]
+    limit_m: float
+    tool: Tool
+    force_ratio: float = 1.0
+
+    def drive(self, points: Floats) -> Drive:
+        """Return the tool contact with its travel counted from the given points."""
+        start = float(self.direction @ (self.weights @ points[self.nodes]))
+        return Drive(self.nodes, self.weights, self.direction, start)
+
+    def force_limit(self, opening_m: float) -> float:
+        """Return the most the tool can push with at an opening [N]."""
+        return self.force_ratio * float(np.interp(opening_m, self.tool.opening_m, self.tool.force_n))
+
+
+def push_direction(model: DoorModel, edge: str, tilt_rad: float) -> Floats:
+    """Return the unit vector of the push on the door, shape (3,)."""
+    along = np.array(ALONG[edge])
+    outboard = np.array([0.0, model.outboard_sign, 0.0])
+    unit: Floats = math.cos(tilt_rad) * along + math.sin(tilt_rad) * outboard
+    return unit
+
+
+def _other_tip(model: DoorModel, move: Spread) -> tuple[Floats, str]:
+    door, against = move.door, move.against
+    if against is None:
+        seat = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
+        name = "roof_rail" if isinstance(door, BeltPoint) else seat[door.edge]
+        against = BodyPoint(seat=name, along_m=door.along_m)  # type: ignore[arg-type]
+    try:
+        if isinstance(door, EdgePoint) and move.against is None:
+            depth = min(door.depth_m, 0.1)
+            return model.body.opposite_seat(door.edge, door.along_m, depth), OPPOSITE_WORD[against.seat]
+        return model.body.seat_point(against.seat, against.along_m), OPPOSITE_WORD[against.seat]
+    except MeshError as error:
+        raise PlanError(f"against.{error.parameter}", f"{error}: the other tip is in the air") from error
+
+
+def _check_tool(tool: Tool) -> None:
+    if not 0.005 <= tool.tip_width_m <= 0.15:
+        raise PlanError("tool.tip_width_m", f"is {tool.tip_width_m} m; use 0.005 to 0.15 m")
+    if not 0.005 <= tool.tip_depth_m <= 0.15:
+        raise PlanError("tool.tip_depth_m", f"is {tool.tip_depth_m} m; use 0.005 to 0.15 m")
+    if len(tool.opening_m) != len(tool.force_n) or len(tool.opening_m) < 2:
+        raise PlanError("tool.force_n", "needs as many forces as tool.opening_m has openings, at least two")
+    if not all(b > a for a, b in zip(tool.opening_m, tool.opening_m[1:], strict=False)):
+        raise PlanError("tool.opening_m", "must rise from one entry to the next")
+    if min(tool.force_n) <= 0.0:
+        raise PlanError("tool.force_n", "must be above zero everywhere")
+
+
+def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
+    """Return a move made ready on a door.
+
+    Raises
+    ------
+    PlanError
+        When a tip is in the air, both stand on one point, or the tool's numbers make no sense.
+    """
+    _check_tool(move.tool)
+    if isinstance(move, Squeeze):
+        return _squeeze(model, move)
+    if not 0.0 < move.opening_m <= move.tool.opening_m[-1]:
+        raise PlanError("opening_m", f"is {move.opening_m} m; the tool opens from 0 to {move.tool.opening_m[-1]} m")
+    if not -1.6 <= move.tilt_rad <= 1.6:
+        raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
+    try:
+        pad = footprint(model.mesh, move.door, move.tool)
+    except PlanError as error:
+        raise error.inside("door") from error
+    other, word = _other_tip(model, move)
+    if float(np.linalg.norm(pad.point(model.start.points) - other)) < SAME_POINT_M:
+        raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
+    edge = "belt" if isinstance(move.door, BeltPoint) else move.door.edge
+    direction = push_direction(model, edge, move.tilt_rad)
+    return Push((pad,), pad.nodes, pad.weights, direction, other, (pad.seat, word), move.opening_m, move.tool)
+
+
+def _squeeze(model: DoorModel, move: Squeeze) -> Push:
+    if not 0.0 < move.closing_m <= 0.3:
+        raise PlanError("closing_m", f"is {move.closing_m} m; use above 0 to 0.3 m")
+    places = [FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")]
+    outer, inner = (footprint(model.mesh, place, move.tool) for place in places)
+    nodes = np.concatenate([outer.nodes, inner.nodes])
+    weights = np.concatenate([outer.weights, -inner.weights])
+    direction = np.array([0.0, -model.outboard_sign, 0.0])
+    return Push(
+        (outer, inner), nodes, weights, direction, inner.point(model.start.points), (outer.seat, inner.seat),
+        move.closing_m, move.tool, CLOSING_FORCE_RATIO,
+    )  # fmt: skip
+
+
+def aim(model: DoorModel, move: Spread | Squeeze, points: Floats | None = None) -> Aim:
+    """Return what can be said of a push before it is made; never raises for a bad plan, but says why.
+
+    Parameters
+    ----------
+    points : shape (n, 3), where the metal is now [m]; None is the untouched door
+    """
+    here = model.start.points if points is None else points
+    try:
+        push = make_push(model, move)
+    except PlanError as error:
+        nothing = np.zeros((2, 3))
+        return Aim(nothing, np.zeros(3), 0.0, 0.0, ("in air", "in air"), np.zeros((0, 3)), None, (str(error),))
+    pad = push.pads[0]
+    tips = np.stack([pad.point(here), push.other])
+    outward = float(push.direction[1] * model.outboard_sign)
+    return Aim(tips, push.direction, outward, pad.skin_share, push.seats, pad.pad, pad.station_m)
+
+
+@dataclass(frozen=True)
+class SeatHit:
+    """What is under the pointer: part and seat in words, and the place a tip would take there."""
+
+    part: str
+    seat: str
+    place: Place | None
+
+
+def seat_at(model: DoorModel, point: Floats, points: Floats | None = None) -> SeatHit:
+    """Return what lies at a point in space, seen on the moved metal.
+
+    A point near the door's edge becomes an `EdgePoint` (depth as touched), one at the belt a `BeltPoint`,
+    anything else a `FacePoint`.
+    """
+    mesh = model.mesh
+    here = model.start.points if points is None else points
+    nodes = mesh.surface.nodes_of(("outer_skin", *_inner()))
+    near = nodes[np.argsort(np.linalg.norm(here[nodes] - point, axis=1))[:3]]
+    offset = np.mean(here[near] - model.start.points[near], axis=0)
+    rest = np.asarray(point, dtype=float) - offset
+    shape = mesh.shape
+    triangle, _, distance = mesh.locate(rest[None])
+    if float(distance[0]) > 0.08:
+        return SeatHit("body", "in air", None)
+    part = mesh.surface.part_names[int(mesh.surface.triangle_part[int(triangle[0])])]
+    outer = part == "outer_skin"
+    depth = -float(rest[1]) * model.outboard_sign
+    top = float(shape.height_m - rest[2])
+    sides = _to_edges(model, rest)
+    edge = min(sides, key=lambda name: sides[name])
+    margin = 0.03 if outer or depth >= 0.9 * shape.shut_face_depth_m else 0.06
+    if top < 0.025 and sides[edge] > 0.06:
+        lip = "outer" if outer else "inner"
+        return SeatHit("belt line", f"belt {lip} lip", BeltPoint(along_m=round(float(rest[0]), 3), lip=lip))  # type: ignore[arg-type]
+    if sides[edge] < margin or part in ("shut_face", "latch_patch", "hinge_patch"):
+        along = float(rest[0]) if edge == "sill_edge" else float(rest[2])
+        place = EdgePoint(edge=edge, along_m=round(along, 3), depth_m=round(max(0.0, 0.005 if outer else depth), 3))  # type: ignore[arg-type]
+        try:
+            pad = footprint(mesh, place, Tool())
+        except PlanError:
+            return SeatHit(_part_word(part), "in air", None)
+        return SeatHit(pad.part, pad.seat, place)
+    side = "outer" if outer else "inner"
+    place_face = FacePoint(side=side, along_m=round(float(rest[0]), 3), height_m=round(float(rest[2]), 3))  # type: ignore[arg-type]
+    return SeatHit(_part_word(part), "outer skin" if outer else "inner face", place_face)
+
+
+def _to_edges(model: DoorModel, rest: Floats) -> dict[str, float]:
+    """Return how far inwards of each edge's lip a point at rest lies [m]."""
+    mesh = model.mesh
+    out = {}
+    for edge, (first, last) in mesh.edges.items():
+        lip = mesh.surface.points[mesh.hem_skin[first : last + 1]]
+        if edge == "sill_edge":
+            out[edge] = float(rest[2] - lip[:, 2].min())
+            continue
+        order = np.argsort(lip[:, 2])
+        x = float(np.interp(rest[2], lip[order, 2], lip[order, 0]))
+        out[edge] = float(rest[0]) - x if edge == "hinge_edge" else x - float(rest[0])
+    return out
+
+
+def _part_word(part: str) -> str:
+    return part.replace("_", " ")
+
+
+def _inner() -> tuple[str, ...]:
+    return ("shut_face", "inner_panel", "latch_patch", "hinge_patch")

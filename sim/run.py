@@ -1,0 +1,409 @@
+"""Runs: a move becomes frames on a fixed grid of increments, then a result in numbers and words."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from meshes.occupant import clearance
+from sim import ladder, outcome
+from sim.bond import END, LENGTH
+from sim.door_model import DoorModel, build_model
+from sim.increment import Point, Stepper, stall_point
+from sim.ledger import SEAM_KINDS, Ledger
+from sim.network import Evaluation, Network, State
+from sim.plan import Ease, Move, Plan, Spread, Squeeze
+from sim.problems import PlanError
+from sim.push import Push, make_push
+from sim.record import Clearance, Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
+
+Floats = NDArray[np.float64]
+
+STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
+EASE_STEP_M = 0.005
+PARTED_EVENT_M = 0.020
+
+
+def never() -> bool:
+    """Return False: nobody asked to stop."""
+    return False
+
+
+@dataclass(frozen=True)
+class Begin:
+    """What a move starts from."""
+
+    state: State
+    ledger: Ledger
+    engaged: Push | None = None
+    opening_m: float = 0.0
+
+
+def seam_mask(network: Network) -> NDArray[np.bool_]:
+    """Return which bonds are the seam (bead points or welds), shape (bonds,)."""
+    bonds = network.structure.bonds
+    mask = np.zeros(len(bonds.law), dtype=bool)
+    for kind in SEAM_KINDS:
+        mask |= bonds.of(kind)
+    return mask
+
+
+def seam_share_m(model: DoorModel) -> Floats:
+    """Return the length of hem each seam bond stands for, shape (bonds,), 0 for other bonds [m]."""
+    bonds = model.structure.bonds
+    mask = seam_mask(model.network)
+    welds = bonds.of("weld")
+    share = np.where(mask, bonds.law[:, LENGTH], 0.0)
+    if welds.any():
+        share[welds] = float(model.mesh.hem_station_m[-1]) / int(welds.sum())
+    return share
+
+
+class FrameMaker:
+    """Turns converged points into frames."""
+
+    def __init__(self, model: DoorModel, network: Network, move_index: int) -> None:
+        self.model, self.network, self.move_index = model, network, move_index
+        self.seam = seam_mask(network)
+        self.share = seam_share_m(model)
+        inner = model.mesh.surface.nodes_of(("shut_face", "inner_panel", "latch_patch", "hinge_patch"))
+        self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
+        self.names = model.structure.names
+
+    def frame(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...]) -> Frame:
+        """Return the frame of a converged point."""
+        ev, state, model = point.evaluation, point.state, self.model
+        bonds = model.structure.bonds
+        damage = np.clip(state.worst[self.seam] / bonds.law[self.seam, END], 0.0, 1.0)
+        parted = float(self.share[self.network.parted(state)].sum())
+        ties = model.structure.ties
+        ratio = ladder.tie_ratios(self.network, state, ev)
+        latch = max((float(ratio[i]) for i, t in enumerate(ties) if t.name == "latch"), default=0.0)
+        reactions = {t.name: tuple(float(f) for f in -ev.tie_force[i] @ np.eye(3)) for i, t in enumerate(ties)}
+        reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
+        return Frame(
+            move_index=self.move_index,
+            increment=increment,
+            opening_m=point.travel_m,
+            force_n=float(np.max(point.force_n, initial=0.0)),
+            points=state.points,
+            seam_damage=damage,
+            load=sheet_load(self.network, ev),
+            ledger_j=point.ledger.as_dict(),
+            ladder=ladder.rungs(model, self.network, state, ev, push, point.travel_m),
+            clearance=self.clearance(state.points),
+            parted_length_m=parted,
+            torn_length_m=0.0,
+            latch_demand_ratio=latch,
+            skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
+            inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
+            drive_points=_pad_points(push, state.points),
+            drive_forces=_pad_forces(push, point.force_n),
+            reactions=reactions,
+            iterations=point.iterations,
+            events=events,
+            state=state,
+        )
+
+    def clearance(self, points: Floats) -> Clearance:
+        """Return the least distance from the inner structure's nodes to the occupant."""
+        gap = clearance(points[self.near], self.model.occupant)
+        node, part = np.unravel_index(int(gap.argmin()), gap.shape)
+        metal = points[self.near[node]]
+        capsule = self.model.occupant[part]
+        axis = capsule.end - capsule.start
+        along = float(np.clip((metal - capsule.start) @ axis / max(float(axis @ axis), 1.0e-12), 0.0, 1.0))
+        core = capsule.start + along * axis
+        away = metal - core
+        surface = core + away / max(float(np.linalg.norm(away)), 1.0e-12) * capsule.radius_m
+        return Clearance(float(gap[node, part]), _triple(metal), _triple(surface), capsule.name)
+
+
+def _triple(v: Floats) -> tuple[float, float, float]:
+    return float(v[0]), float(v[1]), float(v[2])
+
+
+def _pad_points(push: Push | None, points: Floats) -> Floats:
+    if push is None:
+        return np.zeros((0, 3))
+    return np.stack([pad.point(points) for pad in push.pads])
+
+
+def _pad_forces(push: Push | None, force_n: Floats) -> Floats:
+    if push is None:
+        return np.zeros((0, 3))
+    signs = np.array([1.0, -1.0])[: len(push.pads), None]
+    forces: Floats = signs * float(np.max(force_n, initial=0.0)) * push.direction
+    return forces
+
+
+def sheet_load(network: Network, ev: Evaluation) -> Floats:
+    """Return the membrane force of every triangle over its yield force, shape (m,), for colouring."""
+    s = network.structure
+    length = np.sqrt(network.rest.rest_length2)
+    force = np.abs(ev.springs[:, :3]) / length
+    limit = network.metal[:, 2] * network.thickness * length.mean(axis=1)
+    load: Floats = force.max(axis=1) / limit
+    return load
+
+
+class MoveRun:
+    """One move under way: iterate for frames, `stop` to let go, then `result`.
+
+    Raises
+    ------
+    PlanError
+        When the move cannot be made (tip in the air and the like); nothing has been solved then.
+    CancelledError
+        From the iteration, when ``cancelled()`` turned true.
+    """
+
+    def __init__(
+        self, model: DoorModel, move: Move, begin: Begin, move_index: int = 0, *, cancelled: Callable[[], bool] = never
+    ) -> None:
+        self.model, self.move, self.begin, self.move_index = model, move, begin, move_index
+        self.push = None if isinstance(move, Ease) else make_push(model, move)
+        self._cancelled = cancelled
+        self._stopping = False
+        self._frames: list[Frame] = []
+        self._events: list[Event] = []
+        self._peak_latch = 0.0
+        self._started = time.perf_counter()
+        self._point: Point | None = None
+        self._factor_s = self._assemble_s = 0.0
+        self._tally_increments = self._tally_iterations = self._tally_failed = 0
+        self._residual_m: float | None = None
+
+    def stop(self) -> None:
+        """Let go: the move ends at the increment under way and keeps that opening."""
+        self._stopping = True
+
+    @property
+    def frames(self) -> tuple[Frame, ...]:
+        """The frames so far."""
+        return tuple(self._frames)
+
+    def __iter__(self) -> Iterator[Frame]:
+        """Yield the start, every grid increment and the end."""
+        start = self._let_off() if self.begin.engaged is not None else self._rest_point(self.begin)
+        if self.push is None:
+            yield self._emit(start, None, 0)
+            self._finish(start)
+            return
+        yield from self._spread(start, self.push)
+
+    def _rest_point(self, begin: Begin) -> Point:
+        stepper = self._stepper(self.model.network)
+        return stepper.first_point(begin.state, begin.ledger)
+
+    def _stepper(self, network: Network) -> Stepper:
+        self._network = network
+        network.factor.seconds = 0.0
+        network.assemble_seconds = 0.0
+        self._current = Stepper(network, self._cancelled)
+        return self._current
+
+    def _let_off(self) -> Point:
+        """Return the metal at rest with the last tool drawn back to nothing."""
+        push, begin = self.begin.engaged, self.begin
+        assert push is not None
+        return let_off(self.model, push, begin, self._stepper, self._cancelled)
+
+    def _emit(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...] = ()) -> Frame:
+        frame = FrameMaker(self.model, self._network, self.move_index).frame(point, push, increment, events)
+        self._frames.append(frame)
+        self._events.extend(events)
+        self._peak_latch = max(self._peak_latch, frame.latch_demand_ratio)
+        return frame
+
+    def _spread(self, rest: Point, push: Push) -> Iterator[Frame]:
+        drive = push.drive(rest.state.points)
+        network = self.model.network.with_drives([drive])
+        stepper = self._stepper(network)
+        point = replace(stepper.first_point(rest.state, rest.ledger), ledger=rest.ledger)
+        yield self._emit(point, push, 0)
+        count = max(1, round(push.limit_m / STEP_M))
+        stop_at = set(self.move.stop_at) if isinstance(self.move, Spread | Squeeze) else set()
+        grid = 0
+        while grid < count and not self._stopping:
+            target = min((grid + 1) * STEP_M, push.limit_m)
+            before = point
+            taken = stepper.tally.iterations
+            point = stepper.advance(before, target)
+            stalled = float(np.max(point.force_n, initial=0.0)) > push.force_limit(point.travel_m)
+            if stalled:
+                point = stall_point(stepper, before, point, push.force_limit)
+            reached = point.travel_m >= target - 1.0e-12
+            grid += reached
+            stepper.tally.increments += 1
+            point = replace(point, iterations=stepper.tally.iterations - taken)
+            events = self._find_events(before, point, push, stalled=stalled)
+            frame = self._emit(point, push, grid, events)
+            self._point = point
+            yield frame
+            if stalled or stop_at & {event.kind for event in events}:
+                break
+        self._finish(point)
+
+    def _find_events(self, before: Point, point: Point, push: Push, *, stalled: bool) -> tuple[Event, ...]:
+        force = float(np.max(point.force_n, initial=0.0))
+        at = point.travel_m
+        events = []
+        for name in point.freed:
+            peak = float(np.max(before.force_n, initial=0.0))
+            events.append(Event(ladder.TIE_EVENT.get(name, "bar foot free"), name, at, max(peak, force)))
+        old, new = self._network.parted(before.state), self._network.parted(point.state)
+        share = seam_share_m(self.model)
+        first = float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum())
+        peak = max(float(np.max(before.force_n, initial=0.0)), force)
+        if first:
+            events.append(Event("seam parting", "seam", at, peak))
+        for index in np.flatnonzero(self._network.structure.bonds.of("weld") & new & ~old):
+            station = float(self._network.structure.bonds.station[index])
+            events.append(Event("weld broken", f"weld at {station:.2f} m of hem", at, peak))
+        seen = {event.kind + event.part for event in self._events}
+        start = self._frames[0]
+        for part, nodes, base in (
+            ("outer skin", "skin_mid", start.skin_mid_outboard_m), ("inner panel", "inner_mid", start.inner_mid_outboard_m)
+        ):  # fmt: skip
+            moved = self.model.outboard(point.state.points, self.model.structure.names[nodes]) - base
+            kind = "folding out" if moved > 0.0 else "folding in"
+            if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
+                events.append(Event(kind, part, at, force))
+        if force > ladder.shear_through_n(self.model, push) and "tip shearing through" not in {e.kind for e in self._events}:
+            events.append(Event("tip shearing through", push.pads[0].part, at, force))
+        if stalled:
+            events.append(Event("stalled", "tool", at, force))
+        return tuple(events)
+
+    def _finish(self, point: Point) -> None:
+        self._point = point
+        tally = self._current.tally
+        self._tally_increments, self._tally_iterations = tally.increments, tally.iterations
+        self._tally_failed = tally.failed
+        self._factor_s, self._assemble_s = self._network.factor.seconds, self._network.assemble_seconds
+
+    @property
+    def end(self) -> Begin:
+        """What the next move starts from."""
+        assert self._point is not None
+        return Begin(self._point.state, self._point.ledger, self.push, self._point.travel_m)
+
+    def result(self, *, with_residual: bool = True) -> MoveResult:
+        """Return the finished move in numbers and words; solves the let-off for the residual when asked."""
+        assert self._point is not None
+        start, end = self._frames[0], self._frames[-1]
+        least = min(frame.clearance.distance_m for frame in self._frames)
+        metal = outcome.metal_words(start, end, self._events)
+        residual = None
+        if with_residual and self.push is not None:
+            residual = self._inner_residual()
+        books = {k: end.ledger_j[k] - start.ledger_j[k] for k in end.ledger_j}
+        work = max(abs(books["work of the tips"]), 1.0e-9)
+        wall = time.perf_counter() - self._started
+        note = SolverNote(
+            self._network.factor.name, "numba", len(self.model.structure.points), self._tally_increments,
+            self._tally_iterations, self._tally_failed, self._factor_s, self._assemble_s, wall,
+        )  # fmt: skip
+        notes = []
+        if self._tally_failed:
+            notes.append("some increments did not converge: the words below are not settled")
+        return MoveResult(
+            seats=self.push.seats if self.push else (),
+            events=tuple(self._events),
+            metal=metal if not self._tally_failed else ("not settled", *metal),
+            plan_effect=outcome.plan_word(start, least, end, metal) if not self._tally_failed else "not settled",
+            sentence=outcome.sentence(start, end, self._peak_latch, self._events, self.push),
+            ladder=self._peak_ladder(),
+            ledger_j=books,
+            ledger_closure_ratio=abs(books["gap"]) / work,
+            viscous_ratio=books["viscous"] / work,
+            parted_length_m=end.parted_length_m,
+            torn_length_m=end.torn_length_m,
+            latch_demand_ratio=self._peak_latch,
+            skin_mid_outboard_m=end.skin_mid_outboard_m,
+            inner_mid_outboard_m=end.inner_mid_outboard_m,
+            inner_residual_outboard_m=residual,
+            clearance_m={"start": start.clearance.distance_m, "least": least, "end": end.clearance.distance_m},
+            start_sha256=self.begin.state.sha256(),
+            solver=note,
+            notes=tuple(notes),
+        )
+
+    def _peak_ladder(self) -> tuple[Rung, ...]:
+        """Return each rung's largest demand during the move."""
+        best: dict[tuple[str, str], float] = {}
+        for frame in self._frames:
+            for rung in frame.ladder:
+                key = (rung.part, rung.event)
+                best[key] = max(best.get(key, 0.0), rung.demand_ratio)
+        rungs = [Rung(part, event, ratio) for (part, event), ratio in best.items()]
+        return tuple(sorted(rungs, key=lambda rung: -rung.demand_ratio))
+
+    def _inner_residual(self) -> float:
+        rest = let_off(self.model, self.end.engaged, self.end, lambda network: Stepper(network, self._cancelled), self._cancelled)
+        return self.model.outboard(rest.state.points, self.model.structure.names["inner_mid"])
+
+
+def let_off(
+    model: DoorModel, push: Push | None, begin: Begin, make: Callable[[Network], Stepper], cancelled: Callable[[], bool]
+) -> Point:
+    """Return the metal at rest after the tips have been drawn back until they no longer push."""
+    if push is None:
+        return make(model.network).first_point(begin.state, begin.ledger)
+    drive = push.drive(begin.state.points)
+    stepper = make(model.network.with_drives([drive]))
+    # the held tips stand where they push with the force they had: find that travel first
+    probe = stepper.first_point(begin.state, begin.ledger)
+    forces = -probe.evaluation.forces
+    squeeze = float(np.sum(forces[drive.nodes] @ drive.direction * drive.weights) / float(drive.weights @ drive.weights))
+    travel = max(-squeeze, 0.0) / drive.stiffness_n_per_m
+    held = stepper.network.evaluate(begin.state.points, begin.state, stepper.load(travel, begin.state))
+    point = Point(begin.state, held, travel, held.drive_force.copy(), begin.ledger)
+    target = travel
+    for _ in range(200):
+        if float(np.max(point.force_n, initial=0.0)) <= 0.0:
+            break
+        target -= EASE_STEP_M
+        point = stepper.advance(point, target)
+    return point
+
+
+def start_frame(model: DoorModel) -> Frame:
+    """Return the frame of the untouched door."""
+    stepper = Stepper(model.network, never)
+    point = stepper.first_point(model.start, Ledger())
+    return FrameMaker(model, model.network, 0).frame(point, None, 0, ())
+
+
+def solve_plan(
+    plan: Plan,
+    *,
+    cancelled: Callable[[], bool] = never,
+    on_frame: Callable[[Frame], None] | None = None,
+) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
+    """Return the model and the record of every move, solved in order, each from where the last one left.
+
+    Raises
+    ------
+    PlanError
+        With the move's path, when a move cannot be made.
+    """
+    model = build_model(plan.car)
+    begin = Begin(model.start, Ledger())
+    records = []
+    for index, move in enumerate(plan.moves):
+        try:
+            run = MoveRun(model, move, begin, index, cancelled=cancelled)
+        except PlanError as error:
+            raise error.inside(f"moves[{index}]") from error
+        for frame in run:
+            if on_frame is not None:
+                on_frame(frame)
+        records.append(MoveRecord(run.frames, run.result(), run.end.state))
+        begin = run.end
+    return model, tuple(records)
