@@ -33,7 +33,7 @@ def bond_law(
     energy: float,
     shear_ratio: float,
     rise_m: float,
-    plateau_share: float = 0.5,
+    plateau_share: float = 0.05,
     pressure: float,
     offset_m: float = 0.0,
     length_m: float = 1.0,

@@ -18,7 +18,8 @@ Floats = NDArray[np.float64]
 
 VISCOUS_N_PER_M = 50.0  # per node and increment; 20-200 cost one percent at most in a trial
 HALVINGS = 5
-GAP_SHARE, GAP_FLOOR_J = 0.004, 0.05  # of the work so far; larger gaps are halved
+SNAP_HALVINGS = 3  # a snap is pinned to an eighth of a grid step before its jump is measured
+GAP_FLOOR_J, GAP_SHARE = 0.1, 0.01  # gap of one step allowed before it is halved: a floor plus a share of its work
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
 
@@ -107,10 +108,9 @@ class Stepper:
         lines = spent(self.network, start.state, ev, load)
         work = self._work(start, travel_m, ev)
         gap = work - (ev.stored_j - start.ledger.stored_j) - sum(lines.values())
-        room = max(GAP_FLOOR_J, GAP_SHARE * abs(start.ledger.work_j + work))
-        if abs(gap) > room:
-            if depth < HALVINGS:
-                return self._halves(start, travel_m, depth)
+        if abs(gap) > GAP_FLOOR_J + GAP_SHARE * abs(work):
+            if depth < SNAP_HALVINGS:
+                return self._pin_snap(start, travel_m, depth)
             work, jump = self._jump(start, travel_m, ev)
             if jump > 0.0:
                 self.tally.jumps += 1
@@ -122,6 +122,20 @@ class Stepper:
         middle = self.advance(start, 0.5 * (start.travel_m + travel_m), depth + 1)
         if middle.freed:
             return middle
+        return self.advance(middle, travel_m, depth + 1)
+
+    def _pin_snap(self, start: Point, travel_m: float, depth: int) -> Point:
+        """Return the end of a step whose books gape, taken in halves.
+
+        When the first half is smooth the snap lies in the second, which is halved at once and not tried whole.
+        """
+        jumps = self.tally.jumps
+        self.tally.halved += 1
+        middle = self.advance(start, 0.5 * (start.travel_m + travel_m), depth + 1)
+        if middle.freed:
+            return middle
+        if self.tally.jumps == jumps and depth + 1 < SNAP_HALVINGS:
+            return self._pin_snap(middle, travel_m, depth + 1)
         return self.advance(middle, travel_m, depth + 1)
 
     def _jump(self, start: Point, travel_m: float, ev: Evaluation) -> tuple[float, float]:

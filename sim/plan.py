@@ -135,7 +135,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     skin_thickness_m: float = 0.0007
     inner_thickness_m: float = 0.0008
     seam_energy_j_per_m: float = 60.0
-    seam_strength_n_per_m: float = 8000.0
+    seam_strength_n_per_m: float = 5000.0
     weld_pitch_m: float = 0.05
     latch: Literal["full", "half", "open"] = "full"
     latch_strength_ratio: float = 1.25

@@ -341,6 +341,10 @@ class MoveRun:
             for rung in frame.ladder:
                 key = (rung.part, rung.event)
                 best[key] = max(best.get(key, 0.0), rung.demand_ratio)
+        for event in self._events:
+            for key in best:
+                if key[1] == event.kind and (key[0] == event.part or event.part.startswith(("seam", "weld"))):
+                    best[key] = max(best[key], 1.0)
         rungs = [Rung(part, event, ratio) for (part, event), ratio in best.items()]
         return tuple(sorted(rungs, key=lambda rung: -rung.demand_ratio))
 
