@@ -28,14 +28,24 @@ class Shot:
 
 
 SHOTS = {
-    "three_quarter": Shot((2.05, 2.75, 1.25), (0.52, -0.02, 0.42)),
+    "three_quarter": Shot((2.45, 2.42, 1.12), (0.53, -0.02, 0.44), 27.0),
     "latch": Shot((1.72, 1.05, 0.72), (0.94, -0.02, 0.40), 26.0),
     "hinge": Shot((-1.15, 1.55, 0.80), (0.12, -0.02, 0.36), 28.0),
-    "patient": Shot((0.86, -0.62, 0.66), (0.62, 0.0, 0.30), 74.0),
+    "patient": Shot((1.02, -0.44, 0.80), (0.60, 0.0, 0.30), 72.0),
     "section": Shot((0.93, 0.10, 1.42), (0.93, -0.03, 0.36), 22.0, (0.0, 1.0, 0.0)),
     "top": Shot((0.52, 0.02, 3.4), (0.52, 0.0, 0.4), 26.0, (0.0, 1.0, 0.0)),
 }
-"""Named views; "home" is the three-quarter one."""
+"""Named views; "patient" is used only where the model has no head to look out of; "home" is the three-quarter one."""
 SHOTS["home"] = SHOTS["three_quarter"]
 SECTION_HEIGHT_M = 0.36
 """Height of the cut in the section view when none is given: the middle of the latch."""
+NEAR_SHARE = 0.14
+"""Nothing nearer than this share of the distance to the focus is drawn."""
+FAR_M = 6.0
+"""Nothing further behind the focus than this is drawn."""
+
+
+def from_seat(head: Floats, sign: float) -> Shot:
+    """Return the view out of the occupant's head [m], towards the middle of the door."""
+    eyes = (float(head[0]) - 0.15, float(head[1]) + 0.05 * sign, float(head[2]) + 0.02)
+    return Shot(eyes, (0.58, -0.05 * sign, 0.36), 78.0)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.spatial import cKDTree
 
 from ui.scene import fittings, tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
@@ -15,7 +16,9 @@ from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-FOLD_LINE_CUT = 0.06
+FAINT_LINE = 0.60
+"""Tone of the faintest fold line over that of the metal it lies on, so that no line is lighter than the metal."""
+FOLD_LINE_CUT = 0.10
 """Folds fainter than this are not drawn at all."""
 SEAM_REACH_M = 0.06
 """In the seam's colours the metal this near to a parted stitch takes its colour."""
@@ -39,7 +42,7 @@ class DoorScene:
         self._make_fittings()
         self._make_seam()
         self.layers = {
-            "skin": [self.skin, self.skin_lines],
+            "skin": [self.skin, self.skin_lines, self.belt],
             "inner": [self.inner, self.inner_lines, self.frame],
             "bar": [self.bar],
             "latch_hinges": [self.hardware],
@@ -70,9 +73,10 @@ class DoorScene:
         chains = self.model.mesh.surface.chains
         self.bar_rods = fittings.make_rods([(chains["bar"], fittings.BAR_RADIUS_M)])
         self.frame_rods = fittings.make_rods([
-            (chains["frame"], fittings.FRAME_RADIUS_M), (chains["belt_outer_strip"], fittings.STRIP_RADIUS_M),
-            (chains["belt_inner_strip"], fittings.STRIP_RADIUS_M),
+            (chains["frame"], fittings.FRAME_RADIUS_M), (chains["belt_inner_strip"], fittings.STRIP_RADIUS_M),
         ])  # fmt: skip
+        self.belt_rods = fittings.make_rods([(chains["belt_outer_strip"], fittings.STRIP_RADIUS_M)])
+        self.belt = Drawn("belt_outer_lip", self.belt_rods.points(self.rest)[0], triangles=self.belt_rods.triangles)
         self.bar = Drawn("bar", self.bar_rods.points(self.rest)[0], triangles=self.bar_rods.triangles)
         self.frame = Drawn("window_frame", self.frame_rods.points(self.rest)[0], triangles=self.frame_rods.triangles)
 
@@ -84,6 +88,7 @@ class DoorScene:
     def _make_seam(self) -> None:
         self.seam: Stitches = make_stitches(self.model)
         self.damage = np.zeros(self.seam.count)
+        self._near_seam = {True: self._near_stitches(self.skin_sheet), False: self._near_stitches(self.inner_sheet)}
         points, _ = tubes.tube_points(self.seam.paths(self.rest), 0.002, SIDES)
         self.stitches = Drawn("seam", points, triangles=self.seam.triangles())
 
@@ -101,6 +106,7 @@ class DoorScene:
         self.inner_lines.move(self.inner.points)
         self.bar.move(*self.bar_rods.points(points))
         self.frame.move(*self.frame_rods.points(points))
+        self.belt.move(*self.belt_rods.points(points))
         solids = [part.points(points) for part in self.hardware_parts]
         self.hardware.move(np.concatenate([s[0] for s in solids]), np.concatenate([s[1] for s in solids]))
         self.stitches.move(*tubes.tube_points(self.seam.paths(points), self.seam.radii(self.damage), SIDES))
@@ -153,17 +159,14 @@ class DoorScene:
 
     def _seam_values(self, sheet: Sheet) -> Floats:
         """Return the damage of the nearest stitch, fading with the rest distance to the hem, shape (d,)."""
-        key = "_seam_near_" + str(id(sheet))
-        near = self.__dict__.get(key)
-        if near is None:
-            from scipy.spatial import cKDTree
+        index, share = self._near_seam[sheet is self.skin_sheet]
+        return self.damage[index] * share
 
-            skin, _ = self.seam.ends(self.rest)
-            place = sheet.to_drawn @ self.rest[sheet.nodes]
-            distance, index = cKDTree(skin).query(place)
-            near = (index, np.clip(1.0 - distance / SEAM_REACH_M, 0.0, 1.0))
-            self.__dict__[key] = near
-        return self.damage[near[0]] * near[1]
+    def _near_stitches(self, sheet: Sheet) -> tuple[Ints, Floats]:
+        """Return the nearest stitch of each drawn point and how strongly it speaks there, 1 at the hem to 0."""
+        skin, _ = self.seam.ends(self.rest)
+        distance, index = cKDTree(skin).query(sheet.drawn_points(self.rest))
+        return index, np.clip(1.0 - distance / SEAM_REACH_M, 0.0, 1.0)
 
     def _picked_out(self, sheet: Sheet, colours: Floats, picked: Ints, theme: Theme) -> Floats:
         mask = np.isin(sheet.nodes, picked).astype(np.float64)
@@ -178,15 +181,16 @@ class DoorScene:
         toned = np.array(colours)
         best = np.zeros(len(colours))
         np.maximum.at(best, ids.reshape(-1), np.repeat(strength[shown], ids.shape[1]))
-        share = (0.25 + 0.75 * best)[:, None]
-        lines.paint((1.0 - share) * toned + share * dark)
+        share = np.sqrt(best)[:, None]
+        lines.paint((1.0 - share) * FAINT_LINE * toned + share * dark)
 
     def _paint_rods(self, theme: Theme) -> None:
         length = 2 * len(self.bar_rods.chains[0]) - 1
-        tones = fittings.ring_tones(length, rgb(theme.bar), rgb(theme.stripe))
+        tones = fittings.striped_tones(length, rgb(theme.bar), rgb(theme.stripe))
         self.bar.paint(shade(np.asarray(self.bar.normals, dtype=np.float64), tones, contrast=1.6))
         tone = 0.5 * (rgb(theme.inner) + rgb(theme.bar))
-        self.frame.paint(shade(np.asarray(self.frame.normals, dtype=np.float64), tone, contrast=1.4))
+        for rods in (self.frame, self.belt):
+            rods.paint(shade(np.asarray(rods.normals, dtype=np.float64), tone, contrast=1.4))
 
     def _paint_stitches(self, theme: Theme) -> None:
         share = np.clip(self.damage * 1.6, 0.0, 1.0)[:, None]

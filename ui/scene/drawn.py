@@ -52,10 +52,15 @@ class Drawn:
         Point ids, shape (m, 3) and (k, any fixed count); give one of them.
     shading
         See `Shading`; smooth things need normals.
+    width
+        Of lines, in pixels at scale 1.
+    veil
+        Its colours have a fourth number, the opacity of each point.
     """
 
     def __init__(self, name: str, points: ArrayLike, *, triangles: ArrayLike | None = None,
-                 lines: ArrayLike | None = None, shading: Shading = Shading.SMOOTH, width: float = 1.0) -> None:
+                 lines: ArrayLike | None = None, shading: Shading = Shading.SMOOTH, width: float = 1.0,
+                 veil: bool = False) -> None:
         self.name = name
         self.width = width
         start = np.ascontiguousarray(points, dtype=np.float32)
@@ -68,7 +73,7 @@ class Drawn:
             self.data.SetPolys(cells(triangles))
         if lines is not None:
             self.data.SetLines(cells(lines))
-        self._add_arrays(len(start), smooth=shading is Shading.SMOOTH)
+        self._add_arrays(len(start), 4 if veil else 3, smooth=shading is Shading.SMOOTH)
         self.mapper = vtkPolyDataMapper()
         self.mapper.SetInputData(self.data)
         self.mapper.SetScalarModeToUsePointData()
@@ -80,8 +85,8 @@ class Drawn:
             self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
             self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(1.0, 1.0)
 
-    def _add_arrays(self, count: int, *, smooth: bool) -> None:
-        colours = numpy_to_vtk(np.full((count, 3), 128, dtype=np.uint8), deep=True)
+    def _add_arrays(self, count: int, channels: int, *, smooth: bool) -> None:
+        colours = numpy_to_vtk(np.full((count, channels), 128, dtype=np.uint8), deep=True)
         colours.SetName("colour")
         self.data.GetPointData().SetScalars(colours)
         self._vtk_colours, self.colours = colours, vtk_to_numpy(colours)
@@ -115,7 +120,7 @@ class Drawn:
         self.data.Modified()
 
     def paint(self, colours: ArrayLike) -> None:
-        """Set the colours, triples from 0 to 1, shape (n, 3) or (3,) for all, in place."""
+        """Set the colours, triples (a veil: fours) from 0 to 1, shape (n, 3) or (3,) for all, in place."""
         self.colours[:] = np.clip(np.asarray(colours) * 255.0 + 0.5, 0, 255).astype(np.uint8)
         self._vtk_colours.Modified()
         self.data.Modified()
@@ -138,6 +143,17 @@ class Drawn:
     def shown(self) -> bool:
         """Whether it is shown."""
         return bool(self.actor.GetVisibility())
+
+    def set_light(self, ambient: float, diffuse: float) -> None:
+        """Set how much of its tone shows unlit, and how much the light adds; without gloss."""
+        look = self.actor.GetProperty()
+        look.SetAmbient(ambient)
+        look.SetDiffuse(diffuse)
+        look.SetSpecular(0.0)
+
+    def hide_backs(self) -> None:
+        """Draw only the sides that face the viewer, so that a viewer inside sees out."""
+        self.actor.GetProperty().BackfaceCullingOn()
 
     def set_opacity(self, opacity: float) -> None:
         """Set the opacity, 1 for solid."""

@@ -18,7 +18,6 @@ Ints = NDArray[np.int64]
 Solid = tuple[Floats, Ints, Floats]
 
 BAR_RADIUS_M = 0.016
-STRIPE_RINGS = 2
 FRAME_RADIUS_M = 0.013
 STRIP_RADIUS_M = 0.005
 SIDES = 12
@@ -62,10 +61,10 @@ def make_rods(chains: list[tuple[Ints, float]]) -> Rods:
     return Rods(tuple(c[0] for c in chains), tuple(c[1] for c in chains), np.concatenate(triangles))
 
 
-def ring_tones(length: int, plain: Floats, stripe: Floats) -> Floats:
-    """Return tones of one rod's ring points with a fine stripe across it, shape (length SIDES, 3)."""
-    ring = np.arange(length) // STRIPE_RINGS % 2
-    return np.repeat(np.where(ring[:, None] == 0, plain, stripe), SIDES, axis=0)
+def striped_tones(length: int, plain: Floats, stripe: Floats) -> Floats:
+    """Return tones of one rod's ring points with fine stripes along it, shape (length SIDES, 3)."""
+    around = np.arange(SIDES) % 3 == 0
+    return np.tile(np.where(around[:, None], stripe, plain), (length, 1))
 
 
 @dataclass(frozen=True, eq=False)

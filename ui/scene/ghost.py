@@ -19,6 +19,7 @@ ROD_REACH_M = 0.34
 ROD_RADIUS_M = 0.0028
 ARROW_M = 0.26
 ARROW_RADIUS_M = 0.011
+BESIDE_M = 0.10
 FLAT_RATIO = 0.05
 """A push whose outboard share is smaller than this has no arrow: it goes neither out nor in."""
 
@@ -97,27 +98,22 @@ def action_rod(aim: Aim) -> Solid:
     return points, tubes.tube_triangles(1, 2, 8), normals
 
 
-def share_arrow(aim: Aim, sign: float) -> Solid | None:
-    """Return the arrow of the outboard share of the push, standing on the door; None when there is none.
+def share_arrow(aim: Aim, sign: float, middle: Floats) -> tuple[Solid, Floats] | None:
+    """Return the arrow of the outboard share of the push and where its word stands; None when there is none.
 
-    Its length is the share: straight out or in is longest.
+    It stands on the door beside the tips, on the way to the door's ``middle`` [m]. Its length is the share:
+    straight out or in is longest.
     """
     ratio = float(aim.outward_ratio)
     if abs(ratio) < FLAT_RATIO:
         return None
-    way = np.array([0.0, sign * np.sign(ratio), 0.0])
-    foot = np.asarray(aim.tips[0]) + 0.05 * _unit(np.asarray(aim.direction))
+    flat = np.array([1.0, 0.0, 1.0])
+    foot = np.asarray(aim.tips[0]) + BESIDE_M * _unit((middle - aim.tips[0]) * flat)
+    foot[1] = max(sign * foot[1], sign * middle[1]) * sign
     length = ARROW_M * (0.35 + 0.65 * abs(ratio))
-    start = foot if ratio > 0 else foot - way * length
-    return tubes.arrow(start, way, length, ARROW_RADIUS_M)
-
-
-def arrow_label_point(aim: Aim, sign: float) -> Floats:
-    """Return where the word of the arrow stands [m], shape (3,)."""
-    ratio = float(aim.outward_ratio)
-    length = ARROW_M * (0.35 + 0.65 * abs(ratio))
-    foot = np.asarray(aim.tips[0]) + 0.05 * _unit(np.asarray(aim.direction))
-    return foot + np.array([0.0, sign * (length + 0.03), 0.02])
+    out = np.array([0.0, sign, 0.0])
+    start, way = (foot + 0.01 * out, out) if ratio > 0 else (foot + (0.01 + length) * out, -out)
+    return tubes.arrow(start, way, length, ARROW_RADIUS_M), foot + (length + 0.05) * out
 
 
 def _unit(vector: Floats) -> Floats:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 from scipy import sparse
+from scipy.sparse.csgraph import connected_components
 
 from ui.scene.smooth import Edges, Fine, face_crosses, find_edges, fold_angles, refine, split_corners
 
@@ -17,8 +18,10 @@ Bools = NDArray[np.bool_]
 TRIANGLE_BUDGET = 20_000
 """Most drawn triangles of both sheets together, on a machine that draws without a graphics card."""
 
-FOLD_SEEN_RAD, FOLD_FULL_RAD = np.radians(16.0), np.radians(48.0)
+FOLD_SEEN_RAD, FOLD_FULL_RAD = np.radians(22.0), np.radians(60.0)
 """A fold begins to show as a line at the first angle beyond rest and is full at the second."""
+FOLD_LENGTH = 4
+"""Edges a fold must run over to show: one alone is a dent, told by the light on it."""
 
 KEY_LIGHT = np.array([-0.42, 0.62, 0.66]) / np.linalg.norm([-0.42, 0.62, 0.66])
 """Where the baked light stands: over the viewer's left shoulder, outside the car."""
@@ -70,7 +73,21 @@ class Sheet:
         angle = fold_angles(points[self.nodes], self.coarse, self.edges)
         turned = np.abs(angle - self.rest_fold)
         strength = np.clip((turned - FOLD_SEEN_RAD) / (FOLD_FULL_RAD - FOLD_SEEN_RAD), 0.0, 1.0)
+        strength = np.where(self._long_enough((strength > 0.0) & ~self.always), strength, 0.0)
         return np.where(self.always, 1.0, strength)
+
+    def _long_enough(self, folded: Bools) -> Bools:
+        """Return which folded edges belong to a run of `FOLD_LENGTH` or more, shape (e,)."""
+        ends = self.edges.ends[folded]
+        if not len(ends):
+            return folded
+        size = len(self.nodes)
+        graph = sparse.coo_array((np.ones(len(ends)), (ends[:, 0], ends[:, 1])), shape=(size, size))
+        _, run = connected_components(graph, directed=False)
+        of_edge = run[ends[:, 0]]
+        out = folded.copy()
+        out[folded] = np.bincount(of_edge)[of_edge] >= FOLD_LENGTH
+        return out
 
     def values_at_points(self, per_triangle: Floats) -> Floats:
         """Return values of the model's triangles (m_model,) spread smoothly over the drawn points, (d,)."""

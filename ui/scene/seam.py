@@ -13,10 +13,10 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 KINDS = ("seam", "weld")
-REACH_M = 0.013
+REACH_M = 0.011
 """How far a stitch runs back from the lip over the skin and over the shut face: the hem and a little more."""
-LIFT_M = 0.0016
-RADIUS_M = 0.0021
+LIFT_M = 0.0018
+RADIUS_M = 0.0027
 SIDES = 6
 RINGS = 6
 GONE_DAMAGE = 0.999

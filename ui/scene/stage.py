@@ -11,15 +11,19 @@ from collections.abc import Callable
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from vtkmodules.vtkCommonDataModel import vtkPlane
-from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkLight
+from vtkmodules.vtkRenderingCore import vtkLight
 
 from sim.record import Aim, Clearance, Frame
+from sim.units import Units, length_text
 from ui.scene import cameras, ghost, surroundings, tubes
-from ui.scene.colours import IN, OUT, THEMES, ColourMode, Theme, rgb
+from ui.scene.colours import IN, OUT, THEMES, ColourMode, Theme, rgb, word_of
 from ui.scene.door_scene import DoorScene
 from ui.scene.drawn import Drawn, Shading
+from ui.scene.label import Label
 from ui.scene.layers import LAYERS, Mode, opacity_of
+from ui.scene.motion import MotionArrows
 from ui.scene.pick import Picker, Pointed, Solid
+from ui.scene.section import cut_faces, cut_segments
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -54,8 +58,13 @@ class Stage:
         self._things: dict[str, Drawn] = {}
         self._aim: Aim | None = None
         self._picked: Ints | None = None
-        self._label = vtkBillboardTextActor3D()
-        self._section: vtkPlane | None = None
+        self._label, self._clearance_label = Label(plotter.renderer), Label(plotter.renderer)
+        self.length_words: Callable[[float], str] = lambda value_m: length_text(value_m, Units.METRIC)
+        self._cut_height_m: float | None = None
+        self._arrows: MotionArrows | None = None
+        self._frame: Frame | None = None
+        self._tool: object | None = None
+        self._clearance: Clearance | None = None
         self._picker = Picker()
         self._picker_is_stale = True
         self._light()
@@ -80,10 +89,14 @@ class Stage:
             self.plotter.renderer.RemoveActor(thing.actor)
         self._things.clear()
         self._aim, self._picked = None, None
-        self.plotter.renderer.RemoveActor(self._label)
+        self._label.hide()
+        self._clearance_label.hide()
         self.door = DoorScene(model)
         self._picker_is_stale = True
         self._add_surroundings(model)
+        skin = model.mesh.surface.nodes_of(("outer_skin",))
+        self._arrows = MotionArrows(self.door.rest, skin, self._sign)
+        self._things["motion"] = self._arrows.drawn
         for thing in self._all():
             self._admit(thing)
         self._repaint_all()
@@ -102,14 +115,18 @@ class Stage:
     def _add_surroundings(self, model) -> None:
         sign = self._sign
         points, triangles, normals = surroundings.body_solid(model.body)
-        self._put("body", points, triangles, normals)
+        self._put("body", points, triangles, normals).set_light(0.68, 0.32)
         self._put_lines("body_edges", surroundings.body_edges(model.body), 1.2)
+        self._put_lines("car", surroundings.car_lines(sign), 1.2)
+        self._put_lines("marks", surroundings.floor_marks(sign), 1.6)
         points, triangles, normals = surroundings.occupant_solid(model.occupant)
-        self._put("occupant", points, triangles, normals)
+        occupant = self._put("occupant", points, triangles, normals)
+        occupant.set_light(0.66, 0.32)
+        occupant.hide_backs()
         points, triangles, self._shadow_dark = surroundings.shadow_patch(sign)
-        self._things["shadow"] = Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN)
+        self._things["shadow"] = Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN, veil=True)
         self._put_lines("grid", surroundings.grid_lines(sign), 1.0)
-        for name in ("shadow", "grid", "body_edges"):
+        for name in ("shadow", "grid", "body_edges", "car", "marks"):
             self._things[name].actor.PickableOff()
 
     def _put(self, name: str, points: Floats, triangles: Ints, normals: Floats, *, plain: bool = False) -> Drawn:
@@ -132,12 +149,15 @@ class Stage:
         """Move the metal to points [m], shape (n, 3), in place; the frame brings the seam's damage and the load."""
         if self.door is None:
             return
+        self._frame = frame
         damage = None if frame is None else frame.seam_damage
         load = None if frame is None else frame.load
         self.door.move(np.asarray(points, dtype=np.float64), damage, load)
         self._picker_is_stale = True
         self._paint_door()
         self._show_motion()
+        if self._cut_height_m is not None:
+            self._show_cut()
         self.request_frame()
 
     def _paint_door(self) -> None:
@@ -159,39 +179,36 @@ class Stage:
 
     def _show_motion(self) -> None:
         """In the outboard colours, arrows at true length on the skin: the sign also in a grey print."""
+        on = self.mode is ColourMode.OUTBOARD and self.layer_modes["skin"] is not Mode.OFF
+        if self._arrows is None or self.door is None:
+            return
+        self._arrows.drawn.show(on)
+        if on:
+            self._arrows.move(self.door.points)
+            self._arrows.drawn.paint(rgb(self.theme.text))
 
     # what is said about it --------------------------------------------------------------------------------
 
     def show_aim(self, aim: Aim | None, tool: object | None = None) -> None:
         """Show the tips, their line of action and the outward or inward share before a push, or nothing."""
-        self._aim = aim
+        self._aim, self._tool = aim, tool
         self._drop("tips", "rod", "share")
-        self.plotter.renderer.RemoveActor(self._label)
-        if aim is not None:
+        self._label.hide()
+        if aim is not None and self.door is not None:
             self._put("tips", *ghost.tips(aim, self._sign, tool))
             self._put("rod", *ghost.action_rod(aim))
-            arrow = ghost.share_arrow(aim, self._sign)
+            middle = self.door.rest[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+            arrow = ghost.share_arrow(aim, self._sign, middle)
             if arrow is not None:
-                self._put("share", *arrow)
-                self._place_label(aim)
+                self._put("share", *arrow[0])
+                out = aim.outward_ratio > 0
+                self._label.say(self.words["out" if out else "in"], arrow[1], rgb(OUT if out else IN), self.theme)
             for name in ("tips", "rod", "share"):
                 if name in self._things:
                     self._things[name].actor.PickableOff()
                     self._admit(self._things[name])
             self._paint_ghosts()
         self.request_frame()
-
-    def _place_label(self, aim: Aim) -> None:
-        text = self.words["out"] if aim.outward_ratio > 0 else self.words["in"]
-        self._label.SetInput(text)
-        self._label.SetPosition(*ghost.arrow_label_point(aim, self._sign))
-        look = self._label.GetTextProperty()
-        look.SetFontSize(int(17 * self.line_scale))
-        look.BoldOn()
-        look.SetColor(*rgb(OUT if aim.outward_ratio > 0 else IN))
-        look.SetJustificationToCentered()
-        self._label.PickableOff()
-        self.plotter.renderer.AddActor(self._label)
 
     def show_start_ghost(self, on: bool) -> None:
         """Show or hide the outline of the start shape."""
@@ -211,7 +228,9 @@ class Stage:
 
     def show_clearance(self, clearance: Clearance | None) -> None:
         """Show the taut line from the metal to the occupant's envelope, or nothing."""
+        self._clearance = clearance
         self._drop("clearance")
+        self._clearance_label.hide()
         if clearance is not None:
             ends = np.array([clearance.metal_point, clearance.body_point], dtype=np.float64)
             line, _ = tubes.tube_points(np.linspace(*ends, 2)[None], 0.0026, 8)
@@ -221,6 +240,8 @@ class Stage:
             thing.actor.PickableOff()
             self._admit(thing)
             thing.paint(rgb(self.theme.text))
+            words = self.length_words(clearance.distance_m)
+            self._clearance_label.say(words, ends.mean(axis=0), rgb(self.theme.text), self.theme)
         self.request_frame()
 
     def show_path(self, frame: Frame | None) -> None:
@@ -244,7 +265,7 @@ class Stage:
 
     def _layer_things(self, layer: str) -> list[Drawn]:
         if layer in ("body", "occupant"):
-            names = ("body", "body_edges") if layer == "body" else ("occupant",)
+            names = ("body", "body_edges", "car") if layer == "body" else ("occupant",)
             return [self._things[name] for name in names if name in self._things]
         return self.door.layers[layer] if self.door is not None else []
 
@@ -266,6 +287,8 @@ class Stage:
         self.line_scale = scale
         for thing in self._all():
             thing.scale_lines(scale)
+        for label in (self._label, self._clearance_label):
+            label.scale = scale
 
     def _repaint_all(self) -> None:
         theme = self.theme
@@ -279,7 +302,8 @@ class Stage:
 
     def _paint_surroundings(self) -> None:
         theme, things = self.theme, self._things
-        plain = {"body_edges": theme.body_edge, "start": theme.outline, "clearance": theme.text}
+        half = word_of(0.5 * (rgb(theme.grid) + rgb(theme.body_edge)))
+        plain = {"body_edges": theme.body_edge, "car": half, "marks": half, "start": theme.outline, "clearance": theme.text}
         for name, tone in plain.items():
             if name in things:
                 things[name].paint(rgb(tone))
@@ -289,8 +313,9 @@ class Stage:
         if "grid" in things:
             points = np.asarray(things["grid"].points, dtype=np.float64)
             things["grid"].paint(surroundings.grid_colours(points, self._sign, rgb(theme.ground), rgb(theme.grid)))
-            dark = self._shadow_dark[:, None] * 0.16
-            things["shadow"].paint((1.0 - dark) * rgb(theme.ground))
+            veil = np.zeros((len(self._shadow_dark), 4))
+            veil[:, 3] = theme.shadow * self._shadow_dark
+            things["shadow"].paint(veil)
 
     def _paint_ghosts(self) -> None:
         if self._aim is None:
@@ -305,28 +330,72 @@ class Stage:
 
     def view_preset(self, name: str) -> None:
         """Put the camera at a saved view; "section" also cuts the door at the height of the latch."""
-        shot = cameras.SHOTS[name].mirrored(self._sign)
+        shot = self._shot(name)
         camera = self.plotter.renderer.GetActiveCamera()
         camera.SetPosition(*shot.position)
         camera.SetFocalPoint(*shot.focus)
         camera.SetViewUp(*shot.up)
         camera.SetViewAngle(shot.angle_deg)
         self.plotter.renderer.camera_set = True
-        self.plotter.renderer.ResetCameraClippingRange()
+        self.set_clipping()
         self.cut(cameras.SECTION_HEIGHT_M if name == "section" else None)
         self.request_frame()
 
+    def _shot(self, name: str) -> cameras.Shot:
+        if name == "patient" and self.door is not None:
+            heads = [c for c in self.door.model.occupant if c.name == "head"]
+            if heads:
+                return cameras.from_seat(0.5 * (heads[0].start + heads[0].end), self._sign)
+        return cameras.SHOTS[name].mirrored(self._sign)
+
+    def set_clipping(self) -> None:
+        """Set how near and how far is drawn, tightly, so that lines on metal neither sink nor shine through."""
+        camera = self.plotter.renderer.GetActiveCamera()
+        near = cameras.NEAR_SHARE * camera.GetDistance()
+        camera.SetClippingRange(near, camera.GetDistance() + cameras.FAR_M)
+
     def cut(self, height_m: float | None) -> None:
-        """Cut everything above a height away, or nothing."""
-        self._section = None
+        """Cut everything above a height [m] away and show the cut faces, or cut nothing."""
+        self._cut_height_m = height_m
+        plane = None
         if height_m is not None:
-            self._section = vtkPlane()
-            self._section.SetOrigin(0.0, 0.0, height_m)
-            self._section.SetNormal(0.0, 0.0, -1.0)
+            plane = vtkPlane()
+            plane.SetOrigin(0.0, 0.0, height_m)
+            plane.SetNormal(0.0, 0.0, -1.0)
         for thing in self._all():
             thing.mapper.RemoveAllClippingPlanes()
-            if self._section is not None:
-                thing.mapper.AddClippingPlane(self._section)
+            if plane is not None:
+                thing.mapper.AddClippingPlane(plane)
+        self._show_cut()
+
+    def _show_cut(self) -> None:
+        """Draw the faces of the cut where the metal is now."""
+        self._drop("cut_lines", "cut_faces")
+        height = self._cut_height_m
+        if height is None or self.door is None:
+            return
+        self._things["cut_lines"] = self._cut_lines(height)
+        solids = [(s.points, s.triangles) for s in self.door.model.body.surfaces.values() if len(s.points) == 8]
+        points, triangles = cut_faces(solids, height)
+        if len(points):
+            self._put("cut_faces", points, triangles, points * 0, plain=True)
+            self._things["cut_faces"].paint(rgb(self.theme.body_edge))
+        for name in ("cut_lines", "cut_faces"):
+            if name in self._things:
+                self._things[name].actor.PickableOff()
+                self._admit(self._things[name])
+
+    def _cut_lines(self, height: float) -> Drawn:
+        things = [(layer, thing, sheet) for layer, thing, sheet in (
+            ("skin", self.door.skin, self.door.skin_sheet), ("inner", self.door.inner, self.door.inner_sheet))
+            if self.layer_modes[layer] is not Mode.OFF]
+        segments = [cut_segments(np.asarray(thing.points, dtype=np.float64), sheet.triangles, height)
+                    for _, thing, sheet in things]
+        found = np.concatenate([*segments, np.zeros((0, 2, 3))])
+        found = found + [0.0, 0.0, 0.0005]
+        lines = self._put_lines("cut_lines", found, 3.0)
+        lines.paint(rgb(self.theme.crease))
+        return lines
 
     # pointing ---------------------------------------------------------------------------------------------
 
@@ -351,10 +420,30 @@ class Stage:
                 solids.append(Solid(points, triangles, np.zeros(len(triangles), dtype=np.int64), (part.name,)))
         return solids
 
+    def copy_to(self, other: Stage) -> None:
+        """Show on another stage what this one shows, from the same camera."""
+        if self.door is None:
+            return
+        other.set_theme(self.theme)
+        other.set_model(self.door.model)
+        other.set_colour_mode(self.mode)
+        for layer, mode in self.layer_modes.items():
+            other.set_layer(layer, mode)
+        other.show_points(self.door.points, self._frame)
+        other.show_aim(self._aim, self._tool)
+        other.show_clearance(self._clearance)
+        other.show_start_ghost("start" in self._things)
+        other.highlight(self._picked)
+        mine, theirs = (s.plotter.renderer.GetActiveCamera() for s in (self, other))
+        theirs.DeepCopy(mine)
+        other.plotter.renderer.camera_set = True
+        other.cut(self._cut_height_m)
+
     def close(self) -> None:
         """Take everything off the plotter."""
         for thing in self._all():
             self.plotter.renderer.RemoveActor(thing.actor)
-        self.plotter.renderer.RemoveActor(self._label)
+        self._label.remove()
+        self._clearance_label.remove()
         self._things.clear()
         self.door = None

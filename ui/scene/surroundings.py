@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from meshes.body import BodyStub
 from meshes.occupant import Capsule
+from meshes.part import Surface
 from ui.scene import tubes
 
 Floats = NDArray[np.float64]
@@ -18,7 +19,7 @@ GROUND_BELOW_SILL_M = 0.27
 """Assumed height of the sill edge over the ground; for the eye alone."""
 GRID_FROM, GRID_TO = np.array([-0.9, -1.1]), np.array([2.0, 1.5])
 FADE_M = 1.55
-BODY_SHARP_RAD = np.radians(20.0)
+EDGE_PIECES = 12
 
 
 def body_solid(body: BodyStub) -> Solid:
@@ -28,16 +29,38 @@ def body_solid(body: BodyStub) -> Solid:
 
 
 def body_edges(body: BodyStub) -> Floats:
-    """Return the prisms' edges as segments, shape (k, 2, 3) [m]; the diagonals of flat faces are left out."""
+    """Return the prisms' edges as segments, shape (k, 2, 3) [m]: no diagonals, nothing inside another prism."""
+    boxes = {name: s for name, s in body.surfaces.items() if len(s.points) == 8 and len(s.triangles) == 12}
     segments = []
-    for surface in body.surfaces.values():
-        if len(surface.points) == 8 and len(surface.triangles) == 12:
-            segments.append(surface.points[tubes.BOX_EDGES])
+    for name, surface in body.surfaces.items():
+        if name in boxes:
+            others = [other for key, other in boxes.items() if key != name]
+            pieces = _pieces(surface.points[tubes.BOX_EDGES])
+            segments.append(pieces[~_inside(pieces.mean(axis=1), others)])
             continue
-        ends, count = np.unique(np.sort(surface.triangles[:, [[0, 1], [1, 2], [2, 0]]].reshape(-1, 2), axis=1),
-                                axis=0, return_counts=True)
+        pairs = np.sort(surface.triangles[:, [[0, 1], [1, 2], [2, 0]]].reshape(-1, 2), axis=1)
+        ends, count = np.unique(pairs, axis=0, return_counts=True)
         segments.append(surface.points[ends[count == 1]])
     return np.concatenate(segments)
+
+
+def _pieces(segments: Floats) -> Floats:
+    """Return segments cut into equal pieces, so that what is hidden inside a neighbour can be left out."""
+    share = np.linspace(0.0, 1.0, EDGE_PIECES + 1)[:, None]
+    points = segments[:, None, 0] * (1.0 - share) + segments[:, None, 1] * share
+    return np.stack((points[:, :-1], points[:, 1:]), axis=2).reshape(-1, 2, 3)
+
+
+def _inside(points: Floats, prisms: list[Surface]) -> NDArray[np.bool_]:
+    """Return which points lie inside or on one of the convex prisms, shape (k,)."""
+    found = np.zeros(len(points), dtype=bool)
+    for prism in prisms:
+        corner = prism.points[prism.triangles]
+        normal = np.cross(corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0])
+        normal /= np.linalg.norm(normal, axis=1)[:, None]
+        height = points @ normal.T - (corner[:, 0] * normal).sum(axis=1)
+        found |= (height < 1e-4).all(axis=1)
+    return found
 
 
 def grid_lines(sign: float) -> Floats:
@@ -84,3 +107,60 @@ def shadow_patch(sign: float) -> tuple[Floats, Ints, Floats]:
 def occupant_solid(capsules: tuple[Capsule, ...]) -> Solid:
     """Return the occupant's capsules as one smooth solid."""
     return tubes.joined([tubes.capsule(c.start, c.end, c.radius_m) for c in capsules])
+
+
+# The car round the door, as lines: an invented low saloon, for the eye alone. Side view (x, z) [m].
+_PROFILE = np.array([
+    [-1.52, -0.02], [-1.56, 0.16], [-1.50, 0.36], [-1.20, 0.47], [-0.62, 0.56], [-0.22, 0.655], [0.05, 0.84],
+    [0.36, 1.06], [0.62, 1.135], [1.00, 1.155], [1.42, 1.10], [1.86, 0.93], [2.22, 0.745], [2.62, 0.70],
+    [2.78, 0.62], [2.81, 0.36], [2.80, 0.06], [2.70, -0.05],
+])  # fmt: skip
+_WHEELS = ((-0.86, 0.05), (1.92, 0.05))
+_WHEEL_RADIUS_M = 0.32
+_ARCH_RADIUS_M = 0.37
+_INBOARD_M = 0.02
+_HALF_WIDTH_M = 0.86
+_CURVE_PIECES = 6
+
+
+def car_lines(sign: float) -> Floats:
+    """Return the side of the car as segments, shape (k, 2, 3) [m]: roof, bonnet, sill, arches and wheels."""
+    curves = [_curve(_PROFILE)]
+    for x, z in _WHEELS:
+        turn = np.linspace(0.0, 2.0 * np.pi, 37)
+        for radius in (_WHEEL_RADIUS_M, 0.62 * _WHEEL_RADIUS_M):
+            curves.append(np.column_stack((x + radius * np.cos(turn), z + radius * np.sin(turn))))
+        arch = np.linspace(np.pi + 0.28, -0.28, 22)
+        curves.append(np.column_stack((x + _ARCH_RADIUS_M * np.cos(arch), z + _ARCH_RADIUS_M * np.sin(arch))))
+    low = -0.10
+    reach = np.sqrt(_ARCH_RADIUS_M**2 - (low - _WHEELS[0][1]) ** 2)
+    curves.append(np.array([[_WHEELS[0][0] + reach, low], [-0.125, low]]))
+    curves.append(np.array([[1.105, low], [_WHEELS[1][0] - reach, low]]))
+    curves.append(np.array([[1.13, 0.66], [2.22, 0.70]]))
+    curves.append(np.array([[1.86, 0.66], [1.80, 0.42], [1.66, 0.30]]))
+    flat = np.concatenate([np.stack((c[:-1], c[1:]), axis=1) for c in curves])
+    y = np.full(flat.shape[:2], -sign * _INBOARD_M)
+    return np.stack((flat[..., 0], y, flat[..., 1]), axis=-1)
+
+
+def floor_marks(sign: float) -> Floats:
+    """Return the car's outline seen from above, chalked on the ground, as segments, shape (k, 2, 3) [m]."""
+    turn = np.linspace(0.0, 2.0 * np.pi, 73)
+    middle, half_length = 0.5 * (_PROFILE[0, 0] + _PROFILE[-1, 0]), 0.5 * np.ptp(_PROFILE[:, 0])
+    power = 0.34  # a rounded box
+    x = middle + half_length * np.sign(np.cos(turn)) * np.abs(np.cos(turn)) ** power
+    y = sign * (-_HALF_WIDTH_M + _HALF_WIDTH_M * np.sign(np.sin(turn)) * np.abs(np.sin(turn)) ** power)
+    line = np.column_stack((x, y, np.full_like(x, 0.002 - GROUND_BELOW_SILL_M)))
+    return np.stack((line[:-1], line[1:]), axis=1)
+
+
+def _curve(points: Floats) -> Floats:
+    """Return a smooth curve through points (n, 2): Catmull and Rom's spline [catmull-rom-1974]."""
+    before = np.vstack((2 * points[0] - points[1], points[:-2]))
+    after = np.vstack((points[2:], 2 * points[-1] - points[-2]))
+    a, b = points[:-1], points[1:]
+    t = np.linspace(0.0, 1.0, _CURVE_PIECES, endpoint=False)[:, None]
+    pieces = 0.5 * (2 * a[:, None] + (b - before)[:, None] * t
+                    + (2 * before - 5 * a + 4 * b - after)[:, None] * t**2
+                    + (3 * a - before - 3 * b + after)[:, None] * t**3)
+    return np.vstack((pieces.reshape(-1, 2), points[-1:]))

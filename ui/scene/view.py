@@ -62,6 +62,7 @@ class StageView(QtInteractor):
         self._iren_of_vtk.EnableRenderOff()
         self._render_tag = self._iren_of_vtk.AddObserver("RenderEvent", self._vtk_wants_frame)
         self.enable_terrain_style(mouse_wheel_zooms=True, shift_pans=True)
+        self._iren_of_vtk.GetInteractorStyle().AutoAdjustCameraClippingRangeOff()
         self.clear_key_bindings()
         self.stage = Stage(self, self.request_frame)
 
@@ -90,7 +91,7 @@ class StageView(QtInteractor):
         """Draw: the one place where VTK renders."""
         if self._closed:
             return
-        self.renderer.ResetCameraClippingRange()
+        self.stage.set_clipping()
         self._iren_of_vtk.EnableRenderOn()
         try:
             super().paintGL()

@@ -1,0 +1,56 @@
+"""Legends drawn by Qt: a colour bar with its words, and swatches of the classes with their patterns."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QLinearGradient, QPainter, QPen
+
+from ui.scene.colours import ColourMode, Mark, Pattern, colour_bar
+
+_BRUSHES = {
+    Pattern.SOLID: Qt.BrushStyle.SolidPattern,
+    Pattern.EMPTY: Qt.BrushStyle.NoBrush,
+    Pattern.RISING: Qt.BrushStyle.BDiagPattern,
+    Pattern.FALLING: Qt.BrushStyle.FDiagPattern,
+    Pattern.CROSSED: Qt.BrushStyle.DiagCrossPattern,
+    Pattern.LEVEL: Qt.BrushStyle.HorPattern,
+    Pattern.UPRIGHT: Qt.BrushStyle.VerPattern,
+    Pattern.DOTS: Qt.BrushStyle.Dense5Pattern,
+}
+
+
+def brush_of(mark: Mark) -> QBrush:
+    """Return the brush that fills an area in a class's hue and pattern."""
+    return QBrush(QColor(mark.colour), _BRUSHES[mark.pattern])
+
+
+def draw_swatch(painter: QPainter, box: QRectF, mark: Mark, line: QColor) -> None:
+    """Draw a small area of a class, framed so that an empty one is seen too."""
+    painter.save()
+    painter.setPen(QPen(line, 1.0))
+    painter.setBrush(brush_of(mark))
+    painter.drawRect(box)
+    painter.restore()
+
+
+def draw_bar(painter: QPainter, box: QRectF, mode: ColourMode | str, font: QFont, line: QColor) -> None:
+    """Draw the colour bar of a mode with its words below; nothing for "material"."""
+    stops, labels = colour_bar(mode)
+    if not stops:
+        return
+    painter.save()
+    gradient = QLinearGradient(box.topLeft(), box.topRight())
+    for place, colour in stops:
+        gradient.setColorAt(place, QColor(colour))
+    painter.setPen(QPen(line, 1.0))
+    painter.setBrush(QBrush(gradient))
+    painter.drawRect(box)
+    painter.setFont(font)
+    metrics = QFontMetricsF(font)
+    for place, words in labels:
+        x = box.left() + place * box.width()
+        painter.drawLine(x, box.bottom(), x, box.bottom() + 4.0)
+        wide = metrics.horizontalAdvance(words)
+        left = min(max(x - place * wide, box.left()), box.right() - wide)
+        painter.drawText(QRectF(left, box.bottom() + 4.0, wide + 2.0, metrics.height()), 0, words)
+    painter.restore()
