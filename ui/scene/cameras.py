@@ -21,6 +21,7 @@ class Shot:
 
     def mirrored(self, sign: float) -> Shot:
         """Return the same shot of the door on the other side when ``sign`` is -1."""
+
         def flip(p: tuple[float, float, float]) -> tuple[float, float, float]:
             return (p[0], sign * p[1], p[2])
 
@@ -35,7 +36,7 @@ SHOTS = {
     "section": Shot((0.93, 0.10, 1.42), (0.93, -0.03, 0.36), 22.0, (0.0, 1.0, 0.0)),
     "top": Shot((0.52, 0.02, 3.4), (0.52, 0.0, 0.4), 26.0, (0.0, 1.0, 0.0)),
 }
-"""Named views; "patient" is used only where the model has no head to look out of; "home" is the three-quarter one."""
+"""Named views; "patient" is for models that have no head to look out of; "home" is the three-quarter one."""
 SHOTS["home"] = SHOTS["three_quarter"]
 SECTION_HEIGHT_M = 0.36
 """Height of the cut in the section view when none is given: the middle of the latch."""

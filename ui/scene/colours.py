@@ -1,4 +1,4 @@
-"""Every colour of the picture and what it means: themes, maps, and the classes of outcome with their patterns.
+"""Every colour of the picture and what it means: themes, maps, classes of outcome with their patterns.
 
 Parts are achromatic, told apart by tone; hue belongs to meaning alone. Out of the car is blue, into it is
 orange, a parting seam is purple, load is green; the four never share a picture's map.
@@ -212,7 +212,9 @@ def _through(words: tuple[str, ...], count: int = 257) -> Floats:
     """Return a table that runs straight in CIELAB through equally spaced colours, shape (count, 3)."""
     knots = to_lab(np.array([rgb(word) for word in words]))
     where = np.linspace(0.0, len(words) - 1.0, count)
-    return from_lab(np.stack([np.interp(where, np.arange(len(words)), knots[:, i]) for i in range(3)], axis=1))
+    return from_lab(
+        np.stack([np.interp(where, np.arange(len(words)), knots[:, i]) for i in range(3)], axis=1)
+    )
 
 
 NEUTRAL = "#E4E3E0"
@@ -233,7 +235,9 @@ _LABELS = {
 }
 
 
-def colour_bar(mode: ColourMode | str, count: int = 33) -> tuple[list[tuple[float, str]], list[tuple[float, str]]]:
+def colour_bar(
+    mode: ColourMode | str, count: int = 33
+) -> tuple[list[tuple[float, str]], list[tuple[float, str]]]:
     """Return the stops and the labels of a legend, both from place 0 to 1 along the bar.
 
     Returns
@@ -246,8 +250,10 @@ def colour_bar(mode: ColourMode | str, count: int = 33) -> tuple[list[tuple[floa
         return [], []
     places = np.linspace(0.0, 1.0, count)
     scale = MAPS[mode]
-    stops = [(float(p), word_of(c)) for p, c in zip(places, scale(scale.low + places * (scale.high - scale.low)),
-                                                     strict=True)]
+    stops = [
+        (float(p), word_of(c))
+        for p, c in zip(places, scale(scale.low + places * (scale.high - scale.low)), strict=True)
+    ]
     low, middle, high = _LABELS[mode]
     if mode is ColourMode.OUTBOARD:
         reach = f"{1e3 * scale.high:.0f} mm"

@@ -9,15 +9,15 @@ from scipy.spatial import cKDTree
 from ui.scene import fittings, tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
-from ui.scene.pick import Solid
 from ui.scene.metal import Sheet, choose_levels, make_sheet, shade
+from ui.scene.pick import Solid
 from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 FAINT_LINE = 0.60
-"""Tone of the faintest fold line over that of the metal it lies on, so that no line is lighter than the metal."""
+"""Tone of the faintest fold line over that of its metal, so that no line is lighter than the metal."""
 FOLD_LINE_CUT = 0.10
 """Folds fainter than this are not drawn at all."""
 SEAM_REACH_M = 0.06
@@ -76,9 +76,13 @@ class DoorScene:
             (chains["frame"], fittings.FRAME_RADIUS_M), (chains["belt_inner_strip"], fittings.STRIP_RADIUS_M),
         ])  # fmt: skip
         self.belt_rods = fittings.make_rods([(chains["belt_outer_strip"], fittings.STRIP_RADIUS_M)])
-        self.belt = Drawn("belt_outer_lip", self.belt_rods.points(self.rest)[0], triangles=self.belt_rods.triangles)
+        self.belt = Drawn(
+            "belt_outer_lip", self.belt_rods.points(self.rest)[0], triangles=self.belt_rods.triangles
+        )
         self.bar = Drawn("bar", self.bar_rods.points(self.rest)[0], triangles=self.bar_rods.triangles)
-        self.frame = Drawn("window_frame", self.frame_rods.points(self.rest)[0], triangles=self.frame_rods.triangles)
+        self.frame = Drawn(
+            "window_frame", self.frame_rods.points(self.rest)[0], triangles=self.frame_rods.triangles
+        )
 
     def _make_fittings(self) -> None:
         self.hardware_parts = fittings.latch_and_hinges(self.model.mesh, self.rest)
@@ -88,14 +92,17 @@ class DoorScene:
     def _make_seam(self) -> None:
         self.seam: Stitches = make_stitches(self.model)
         self.damage = np.zeros(self.seam.count)
-        self._near_seam = {True: self._near_stitches(self.skin_sheet), False: self._near_stitches(self.inner_sheet)}
+        self._near_seam = {
+            True: self._near_stitches(self.skin_sheet),
+            False: self._near_stitches(self.inner_sheet),
+        }
         points, _ = tubes.tube_points(self.seam.paths(self.rest), 0.002, SIDES)
         self.stitches = Drawn("seam", points, triangles=self.seam.triangles())
 
     # moving -----------------------------------------------------------------------------------------------
 
     def move(self, points: Floats, damage: Floats | None = None, load: Floats | None = None) -> None:
-        """Put the door where its nodes are now [m], shape (n, 3), with the seam's damage and the sheets' load."""
+        """Put the door where its nodes are [m], (n, 3), with the seam's damage and the sheets' load."""
         self.points = points
         self.damage = np.zeros(self.seam.count) if damage is None else np.asarray(damage)
         self.load = load
@@ -112,25 +119,34 @@ class DoorScene:
         self.stitches.move(*tubes.tube_points(self.seam.paths(points), self.seam.radii(self.damage), SIDES))
 
     def solids(self) -> list[tuple[str, Solid]]:
-        """Return what can be pointed at, with the layer of each: coarse sheets, rods and fittings as they stand."""
+        """Return what can be pointed at, with its layer: coarse sheets and rods as they stand."""
         surface = self.model.mesh.surface
         outer = surface.triangle_part == surface.part_index("outer_skin")
         out = []
         for layer, mask in (("skin", outer), ("inner", ~outer)):
-            out.append((layer, Solid(self.points, surface.triangles[mask], surface.triangle_part[mask],
-                                     surface.part_names)))
-        for layer, name, thing, triangles in (("bar", "bar", self.bar, self.bar_rods.triangles),
-                                              ("inner", "window_frame", self.frame, self.frame_rods.triangles)):
-            points = np.asarray(thing.points, dtype=np.float64)
-            out.append((layer, Solid(points, triangles, np.zeros(len(triangles), dtype=np.int64), (name,))))
+            out.append(
+                (
+                    layer,
+                    Solid(
+                        self.points, surface.triangles[mask], surface.triangle_part[mask], surface.part_names
+                    ),
+                )
+            )
+        for layer, name, thing, triangles in (
+            ("bar", "bar", self.bar, self.bar_rods.triangles),
+            ("inner", "window_frame", self.frame, self.frame_rods.triangles),
+        ):
+            out.append((layer, Solid.of(name, np.asarray(thing.points, dtype=np.float64), triangles)))
         return out
 
     # painting ---------------------------------------------------------------------------------------------
 
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
         """Colour everything for the theme and the colour mode, with some nodes picked out."""
-        for name, sheet, metal, lines in (("skin", self.skin_sheet, self.skin, self.skin_lines),
-                                          ("inner", self.inner_sheet, self.inner, self.inner_lines)):
+        for name, sheet, metal, lines in (
+            ("skin", self.skin_sheet, self.skin, self.skin_lines),
+            ("inner", self.inner_sheet, self.inner, self.inner_lines),
+        ):
             tone = rgb(getattr(theme, name))
             colours = self._sheet_colours(sheet, metal, mode, tone)
             if picked is not None and len(picked):
@@ -163,7 +179,7 @@ class DoorScene:
         return self.damage[index] * share
 
     def _near_stitches(self, sheet: Sheet) -> tuple[Ints, Floats]:
-        """Return the nearest stitch of each drawn point and how strongly it speaks there, 1 at the hem to 0."""
+        """Return each drawn point's nearest stitch and how strongly it speaks there, 1 at the hem to 0."""
         skin, _ = self.seam.ends(self.rest)
         distance, index = cKDTree(skin).query(sheet.drawn_points(self.rest))
         return index, np.clip(1.0 - distance / SEAM_REACH_M, 0.0, 1.0)

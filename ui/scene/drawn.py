@@ -35,7 +35,9 @@ def cells(ids: ArrayLike) -> vtkCellArray:
     if table.size == 0:
         return array
     offsets = np.arange(0, table.size + 1, table.shape[1], dtype=np.int64)
-    array.SetData(numpy_to_vtkIdTypeArray(offsets, deep=True), numpy_to_vtkIdTypeArray(table.ravel(), deep=True))
+    array.SetData(
+        numpy_to_vtkIdTypeArray(offsets, deep=True), numpy_to_vtkIdTypeArray(table.ravel(), deep=True)
+    )
     return array
 
 
@@ -58,9 +60,17 @@ class Drawn:
         Its colours have a fourth number, the opacity of each point.
     """
 
-    def __init__(self, name: str, points: ArrayLike, *, triangles: ArrayLike | None = None,
-                 lines: ArrayLike | None = None, shading: Shading = Shading.SMOOTH, width: float = 1.0,
-                 veil: bool = False) -> None:
+    def __init__(
+        self,
+        name: str,
+        points: ArrayLike,
+        *,
+        triangles: ArrayLike | None = None,
+        lines: ArrayLike | None = None,
+        shading: Shading = Shading.SMOOTH,
+        width: float = 1.0,
+        veil: bool = False,
+    ) -> None:
         self.name = name
         self.width = width
         start = np.ascontiguousarray(points, dtype=np.float32)
@@ -138,6 +148,11 @@ class Drawn:
     def show(self, on: bool) -> None:
         """Show or hide it."""
         self.actor.SetVisibility(on)
+
+    @property
+    def is_lines(self) -> bool:
+        """Whether it has no triangles."""
+        return self.data.GetNumberOfPolys() == 0
 
     @property
     def shown(self) -> bool:

@@ -36,8 +36,10 @@ class Rods:
 
     def points(self, points: Floats) -> tuple[Floats, Floats]:
         """Return ring points and normals for the model's points."""
-        made = [tubes.tube_points(rounded(points[ids])[None], radius, SIDES)
-                for ids, radius in zip(self.chains, self.radii, strict=True)]
+        made = [
+            tubes.tube_points(rounded(points[ids])[None], radius, SIDES)
+            for ids, radius in zip(self.chains, self.radii, strict=True)
+        ]
         return np.concatenate([m[0] for m in made]), np.concatenate([m[1] for m in made])
 
 
@@ -142,9 +144,14 @@ def _hinge(at: Floats, axes: Floats, gap: float) -> tuple[Solid, Solid]:
     """Return the door's and the body's half of a hinge: a leaf each and their share of the knuckle."""
     rear, out, up = axes
     pin = at - 0.5 * gap * rear + 0.012 * out
-    door = [_block(at + 0.004 * rear, (0.004, 0.034, 0.030), axes),
-            _rod(pin - 0.012 * up, pin + 0.012 * up, 0.010)]
+    door = [
+        _block(at + 0.004 * rear, (0.004, 0.034, 0.030), axes),
+        _rod(pin - 0.012 * up, pin + 0.012 * up, 0.010),
+    ]
     front = at - gap * rear
-    body = [_block(front, (0.004, 0.034, 0.030), axes),
-            _rod(pin - 0.032 * up, pin - 0.013 * up, 0.010), _rod(pin + 0.013 * up, pin + 0.032 * up, 0.010)]
+    body = [
+        _block(front, (0.004, 0.034, 0.030), axes),
+        _rod(pin - 0.032 * up, pin - 0.013 * up, 0.010),
+        _rod(pin + 0.013 * up, pin + 0.032 * up, 0.010),
+    ]
     return tubes.joined(door), tubes.joined(body)

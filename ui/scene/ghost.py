@@ -1,4 +1,4 @@
-"""What is shown before and beside the metal: the tips and their line of action, the start shape, the clearance."""
+"""What is shown before a push: the tips, their line of action, and its outward or inward share."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ FLAT_RATIO = 0.05
 
 
 def pad_normals(aim: Aim) -> Floats:
-    """Return the way each pad faces: along the line between the tips, level with the car's side, shape (2, 3)."""
+    """Return the way each pad faces: along the line between the tips, level with the side, shape (2, 3)."""
     flat = np.array([1.0, 0.0, 1.0])
     line = (np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])) * flat
     if np.linalg.norm(line) < 1e-3:
@@ -52,8 +52,9 @@ def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:
     return width_axis, depth_axis, float(np.ptp(pad @ width_axis)), float(np.ptp(pad @ depth_axis))
 
 
-def tip_solid(point: Floats, normal: Floats, width_axis: Floats, depth_axis: Floats, width: float,
-              depth: float) -> Solid:
+def tip_solid(
+    point: Floats, normal: Floats, width_axis: Floats, depth_axis: Floats, width: float, depth: float
+) -> Solid:
     """Return one tip: a wedge whose pad lies on the metal at ``point`` and faces along ``normal``.
 
     It reaches in by half the pad's depth and out, away from the car, along the arm.
@@ -62,8 +63,11 @@ def tip_solid(point: Floats, normal: Floats, width_axis: Floats, depth_axis: Flo
     d = _unit(depth_axis - (depth_axis @ n) * n)
     w = _unit(np.cross(n, d)) if abs(width_axis @ np.cross(n, d)) < 0.5 else width_axis
     rows = []
-    for along, thick, wide in ((0.5 * depth, 0.4 * TIP_BACK_M, 1.0), (-0.5 * depth, TIP_BACK_M, 1.0),
-                               (-0.5 * depth - TIP_LENGTH_M, 3.0 * TIP_BACK_M, 0.8)):
+    for along, thick, wide in (
+        (0.5 * depth, 0.4 * TIP_BACK_M, 1.0),
+        (-0.5 * depth, TIP_BACK_M, 1.0),
+        (-0.5 * depth - TIP_LENGTH_M, 3.0 * TIP_BACK_M, 0.8),
+    ):
         base = point + along * d
         for side in (-1.0, 1.0):
             for back in (0.0, thick):
@@ -71,8 +75,12 @@ def tip_solid(point: Floats, normal: Floats, width_axis: Floats, depth_axis: Flo
     corner = np.array(rows)
     quads = []
     for k in (0, 4):
-        quads += [[k, k + 4, k + 6, k + 2], [k + 1, k + 3, k + 7, k + 5], [k, k + 1, k + 5, k + 4],
-                  [k + 2, k + 6, k + 7, k + 3]]
+        quads += [
+            [k, k + 4, k + 6, k + 2],
+            [k + 1, k + 3, k + 7, k + 5],
+            [k, k + 1, k + 5, k + 4],
+            [k + 2, k + 6, k + 7, k + 3],
+        ]
     quads += [[0, 2, 3, 1], [8, 9, 11, 10]]
     quad = np.array(quads)
     triangles = np.concatenate((quad[:, [0, 1, 2]], quad[:, [0, 2, 3]]))
@@ -84,10 +92,12 @@ def tips(aim: Aim, sign: float, tool: object | None = None) -> Solid:
     width_axis, depth_axis, width, depth = pad_axes(aim, sign)
     if tool is not None:
         width, depth = float(tool.tip_width_m), float(tool.tip_depth_m)
-    return tubes.joined([
-        tip_solid(np.asarray(point), np.asarray(normal), width_axis, depth_axis, width, depth)
-        for point, normal in zip(aim.tips, pad_normals(aim), strict=True)
-    ])
+    return tubes.joined(
+        [
+            tip_solid(np.asarray(point), np.asarray(normal), width_axis, depth_axis, width, depth)
+            for point, normal in zip(aim.tips, pad_normals(aim), strict=True)
+        ]
+    )
 
 
 def action_rod(aim: Aim) -> Solid:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from numpy.typing import NDArray
 import numpy as np
+from numpy.typing import NDArray
 from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D
 
 from ui.scene.colours import Theme, rgb

@@ -15,8 +15,15 @@ class Mode(Enum):
     OFF = "off"
 
 
-_OPACITY = {"skin": 0.24, "inner": 0.30, "body": 0.30, "occupant": 0.35, "bar": 0.45, "latch_hinges": 0.45,
-            "seam": 0.45}
+_OPACITY = {
+    "skin": 0.24,
+    "inner": 0.30,
+    "body": 0.30,
+    "occupant": 0.35,
+    "bar": 0.45,
+    "latch_hinges": 0.45,
+    "seam": 0.45,
+}
 
 
 def opacity_of(layer: str, mode: Mode) -> float:

@@ -39,7 +39,8 @@ def choose_levels(skin_count: int, inner_count: int) -> tuple[int, int]:
 class Sheet:
     """One sheet made fine.
 
-    nodes : ids in the model of its coarse points, shape (n,);  triangle_ids : coarse triangles in the model, (m,)
+    nodes : ids in the model of its coarse points, shape (n,)
+    triangle_ids : coarse triangles in the model, shape (m,)
     to_drawn : sparse (d, n), its nodes to drawn points (doubled along sharp edges)
     triangles : over drawn points;  source : fine point of each drawn point;  parent : coarse triangle of each
     coarse : its coarse triangles over 0 .. n;  lines : drawn points along each coarse edge, (e, k)
@@ -108,8 +109,21 @@ def make_sheet(points: Floats, triangles: Ints, triangle_ids: Ints, levels: int)
     first_drawn[source[::-1]] = np.arange(len(source))[::-1]
     always = (edges.sides[:, 1] < 0) | (rest_fold > np.radians(35.0))
     from_faces = _mean_of_corners(coarse, fine, source, len(nodes))
-    return Sheet(nodes, triangle_ids, coarse, fine, sparse.csr_array(fine.to_fine[source]), drawn, source, gather,
-                 from_faces, first_drawn[fine.along], edges, rest_fold, always)
+    return Sheet(
+        nodes,
+        triangle_ids,
+        coarse,
+        fine,
+        sparse.csr_array(fine.to_fine[source]),
+        drawn,
+        source,
+        gather,
+        from_faces,
+        first_drawn[fine.along],
+        edges,
+        rest_fold,
+        always,
+    )
 
 
 def _incidence(triangles: Ints, count: int) -> sparse.csr_array:

@@ -38,8 +38,12 @@ class MotionArrows:
         self.rest = rest[self.nodes]
         self.sign = sign
         count = len(self.nodes)
-        self.drawn = Drawn("motion", np.zeros((count * 4 * SIDES, 3)),
-                           triangles=tubes.tube_triangles(count, 4, SIDES), shading=Shading.PLAIN)
+        self.drawn = Drawn(
+            "motion",
+            np.zeros((count * 4 * SIDES, 3)),
+            triangles=tubes.tube_triangles(count, 4, SIDES),
+            shading=Shading.PLAIN,
+        )
         self.drawn.actor.PickableOff()
         self.drawn.show(False)
 

@@ -31,6 +31,11 @@ class Solid(NamedTuple):
     part: Ints
     names: tuple[str, ...]
 
+    @staticmethod
+    def of(name: str, points: Floats, triangles: Ints) -> Solid:
+        """Return a solid that is one part."""
+        return Solid(points, triangles, np.zeros(len(triangles), dtype=np.int64), (name,))
+
 
 class Picker:
     """A ray against named solids."""

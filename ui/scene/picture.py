@@ -15,7 +15,6 @@ import pyvista
 from numpy.typing import ArrayLike, NDArray
 from PySide6.QtCore import QCoreApplication, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QImage, QPainter
-
 from vtkmodules.util.numpy_support import vtk_to_numpy
 from vtkmodules.vtkRenderingCore import vtkWindowToImageFilter
 
@@ -52,9 +51,19 @@ class PictureWords:
     version: str = ""
 
 
-def picture(model, before_points: ArrayLike, after_frame: Frame, words: PictureWords, size: tuple[int, int] = (1600, 900),
-            *, scale: float = 1.0, theme: Theme | str = "light", mode: ColourMode | str = "material",
-            view: str = "three_quarter", prepare: Callable[[Stage], None] | None = None) -> QImage:
+def picture(
+    model,
+    before_points: ArrayLike,
+    after_frame: Frame,
+    words: PictureWords,
+    size: tuple[int, int] = (1600, 900),
+    *,
+    scale: float = 1.0,
+    theme: Theme | str = "light",
+    mode: ColourMode | str = "material",
+    view: str = "three_quarter",
+    prepare: Callable[[Stage], None] | None = None,
+) -> QImage:
     """Return the figure of a move: both shapes from the same place, the sentence and what belongs to it.
 
     Parameters
@@ -88,7 +97,9 @@ def picture(model, before_points: ArrayLike, after_frame: Frame, words: PictureW
     return sheet.compose(panels, (before, after), words, ColourMode(mode))
 
 
-def screenshot(stage: Stage, size: tuple[int, int], caption: str = "", *, scale: float = 1.0, version: str = "") -> QImage:
+def screenshot(
+    stage: Stage, size: tuple[int, int], caption: str = "", *, scale: float = 1.0, version: str = ""
+) -> QImage:
     """Return what a stage shows, at another size, with a caption and the limits line."""
     sheet = _Sheet(size, scale, stage.theme)
     words = PictureWords(caption=caption, version=version)
@@ -150,7 +161,9 @@ def _ensure_application() -> None:
         import matplotlib
 
         QFontDatabase.addApplicationFont(str(Path(matplotlib.get_data_path()) / "fonts/ttf/DejaVuSans.ttf"))
-        QFontDatabase.addApplicationFont(str(Path(matplotlib.get_data_path()) / "fonts/ttf/DejaVuSans-Bold.ttf"))
+        QFontDatabase.addApplicationFont(
+            str(Path(matplotlib.get_data_path()) / "fonts/ttf/DejaVuSans-Bold.ttf")
+        )
 
 
 class _Sheet:
@@ -182,10 +195,18 @@ class _Sheet:
     def _rows(self, words: PictureWords) -> tuple[float, float]:
         """Return where the drawn part begins and ends, between title and sentence."""
         inner = self.width - 2 * self.margin
-        top = self.margin + self._text_height(words.title, self.font(22), inner) + (8 * self.unit if words.title else 0)
+        top = (
+            self.margin
+            + self._text_height(words.title, self.font(22), inner)
+            + (8 * self.unit if words.title else 0)
+        )
         low = self.height - self.margin - 40 * self.unit
-        low -= self._text_height(words.caption, self.font(17), inner) + (8 * self.unit if words.caption else 0)
-        low -= self._text_height(words.sentence, self.font(34), inner) + (20 * self.unit if words.sentence else 0)
+        low -= self._text_height(words.caption, self.font(17), inner) + (
+            8 * self.unit if words.caption else 0
+        )
+        low -= self._text_height(words.sentence, self.font(34), inner) + (
+            20 * self.unit if words.sentence else 0
+        )
         return top, low
 
     def panels(self, words: PictureWords) -> tuple[QRectF, QRectF]:
@@ -202,7 +223,9 @@ class _Sheet:
         _, low = self._rows(words)
         return QRectF(0.0, 0.0, self.width, low)
 
-    def compose(self, panels: tuple[QRectF, ...], images: tuple[Bytes, ...], words: PictureWords, mode: ColourMode) -> QImage:
+    def compose(
+        self, panels: tuple[QRectF, ...], images: tuple[Bytes, ...], words: PictureWords, mode: ColourMode
+    ) -> QImage:
         """Return the finished page."""
         self.image.fill(QColor(self.theme.sky))
         painter = QPainter(self.image)
@@ -215,7 +238,9 @@ class _Sheet:
             self._words(painter, words, mode)
         finally:
             painter.end()
-        self.image.setText("Description", " ".join(w for w in (words.title, words.sentence, words.caption, LIMITS) if w))
+        self.image.setText(
+            "Description", " ".join(w for w in (words.title, words.sentence, words.caption, LIMITS) if w)
+        )
         return self.image
 
     def _heads(self, painter: QPainter, panels: tuple[QRectF, ...], words: PictureWords) -> None:
@@ -268,5 +293,9 @@ def _shrunk(image: Bytes, panel: QRectF, scale: float) -> QImage:
     data = np.ascontiguousarray(image[..., :3])
     height, width, _ = data.shape
     whole = QImage(data.data, width, height, 3 * width, QImage.Format.Format_RGB888).copy()
-    return whole.scaled(round(panel.width() * scale), round(panel.height() * scale),
-                        Qt.AspectRatioMode.IgnoreAspectRatio, Qt.TransformationMode.SmoothTransformation)
+    return whole.scaled(
+        round(panel.width() * scale),
+        round(panel.height() * scale),
+        Qt.AspectRatioMode.IgnoreAspectRatio,
+        Qt.TransformationMode.SmoothTransformation,
+    )

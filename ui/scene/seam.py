@@ -50,7 +50,7 @@ class Stitches:
         return points[pairs[:, 0]] * (1.0 - share) + points[pairs[:, 1]] * share
 
     def paths(self, points: Floats) -> Floats:
-        """Return each stitch as a polyline from the skin round the lip to the shut face, (k, RINGS, 3) [m]."""
+        """Return each stitch as a polyline from skin round the lip to the shut face, (k, RINGS, 3) [m]."""
         skin, inner = self.ends(points)
         back = _unit(self._between(points, self.inward) - skin)
         down = _unit(self._between(points, self.deeper) - inner)
@@ -91,7 +91,7 @@ def make_stitches(model) -> Stitches:
 
 
 def _behind_lip(model, pairs: Ints) -> Ints:
-    """Return the node of the skin that lies most squarely behind each node of the hem, shape like ``pairs``."""
+    """Return the skin's node that lies most squarely behind each node of the hem, shape like ``pairs``."""
     surface, rest = model.mesh.surface, model.start.points
     skin = surface.triangles_of("outer_skin")
     hem = model.mesh.hem_skin
@@ -103,6 +103,8 @@ def _behind_lip(model, pairs: Ints) -> Ints:
         free = [n for n in around if int(n) not in lip]
         candidates = free or [n for n in around if n != node]
         direction = middle - rest[node]
-        score = [direction @ (rest[n] - rest[node]) / np.linalg.norm(rest[n] - rest[node]) for n in candidates]
+        score = [
+            direction @ (rest[n] - rest[node]) / np.linalg.norm(rest[n] - rest[node]) for n in candidates
+        ]
         behind[int(node)] = int(candidates[int(np.argmax(score))])
     return np.array([[behind[int(n)] for n in pair] for pair in pairs], dtype=np.int64).reshape(-1, 2)

@@ -1,8 +1,8 @@
-"""Finer triangles for drawing: every node stays where the mechanics put it, the metal between them is rounded.
+"""Finer triangles for drawing: every node stays where the mechanics put it, the metal between is rounded.
 
 An interpolating scheme: on smooth metal the eight-point butterfly mask, along rims and sharp edges the
-four-point curve mask [dyn-levin-gregory-1987, dyn-levin-gregory-1990]. Both are linear, so one sparse matrix made once maps
-the nodes to the drawn points of every frame.
+four-point curve mask [dyn-levin-gregory-1987, dyn-levin-gregory-1990]. Both are linear, so one sparse
+matrix made once maps the nodes to the drawn points of every frame.
 """
 
 from __future__ import annotations
@@ -95,7 +95,7 @@ class Fine:
 
 
 def refine(points: Floats, triangles: Ints, levels: int) -> Fine:
-    """Return the mesh after ``levels`` splits of every triangle into four; sharp edges are those of ``points``."""
+    """Return the mesh after ``levels`` splits of every triangle into four, sharp where ``points`` are."""
     count = len(points)
     edges = find_edges(triangles)
     sharp = (edges.sides[:, 1] < 0) | (fold_angles(points, triangles, edges) > SHARP_ANGLE_RAD)
@@ -108,8 +108,12 @@ def refine(points: Floats, triangles: Ints, levels: int) -> Fine:
         middle = len(rest) + np.arange(len(edges.ends))
         along = _with_middles(along, edges, middle)
         triangles = _split_triangles(triangles, middle[edges.of_triangle])
-        half = np.sort(np.concatenate((np.column_stack((edges.ends[:, 0], middle)),
-                                       np.column_stack((edges.ends[:, 1], middle)))), axis=1)
+        half = np.sort(
+            np.concatenate(
+                (np.column_stack((edges.ends[:, 0], middle)), np.column_stack((edges.ends[:, 1], middle)))
+            ),
+            axis=1,
+        )
         half_sharp = half[np.tile(sharp, 2)]
         total, rest = step @ total, step @ rest
         parent = np.tile(parent, 4)
@@ -125,8 +129,14 @@ def _keys(pairs: Ints, count: int) -> Ints:
 def _split_triangles(triangles: Ints, middles: Ints) -> Ints:
     a, b, c = triangles.T
     ma, mb, mc = middles.T
-    return np.concatenate((np.column_stack((a, mc, mb)), np.column_stack((b, ma, mc)),
-                           np.column_stack((c, mb, ma)), np.column_stack((ma, mb, mc))))
+    return np.concatenate(
+        (
+            np.column_stack((a, mc, mb)),
+            np.column_stack((b, ma, mc)),
+            np.column_stack((c, mb, ma)),
+            np.column_stack((ma, mb, mc)),
+        )
+    )
 
 
 def _with_middles(along: Ints, edges: Edges, middle: Ints) -> Ints:
@@ -167,7 +177,9 @@ def _split_matrix(rest: Floats, triangles: Ints, edges: Edges, sharp: Bools) -> 
     return sparse.csr_array(sparse.vstack((sparse.eye_array(count), new)))
 
 
-def _add_wing(add, smooth: Ints, triangles: Ints, edges: Edges, sharp: Bools, triangle: Ints, slot: Ints) -> None:
+def _add_wing(
+    add, smooth: Ints, triangles: Ints, edges: Edges, sharp: Bools, triangle: Ints, slot: Ints
+) -> None:
     """Add the far corner across one edge of the triangle; across rims and sharp edges its mirror point."""
     across = edges.of_triangle[triangle, slot]
     corner = triangles[triangle, slot]
@@ -192,8 +204,10 @@ def _add_curves(add, rest: Floats, edges: Edges, sharp: Bools) -> None:
     add(ids, a, 0.5 + TENSION)
     add(ids, b, 0.5 + TENSION)
     for near, far in ((a, b), (b, a)):
-        beyond = np.array([_beyond(rest, neighbours, int(n), int(f)) for n, f in zip(near, far, strict=True)],
-                          dtype=np.int64)
+        beyond = np.array(
+            [_beyond(rest, neighbours, int(n), int(f)) for n, f in zip(near, far, strict=True)],
+            dtype=np.int64,
+        )
         there = beyond >= 0
         add(ids[there], beyond[there], -TENSION)
         add(ids[~there], near[~there], -2.0 * TENSION)

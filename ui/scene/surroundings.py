@@ -29,7 +29,7 @@ def body_solid(body: BodyStub) -> Solid:
 
 
 def body_edges(body: BodyStub) -> Floats:
-    """Return the prisms' edges as segments, shape (k, 2, 3) [m]: no diagonals, nothing inside another prism."""
+    """Return the prisms' edges as segments, (k, 2, 3) [m]: no diagonals, nothing inside another prism."""
     boxes = {name: s for name, s in body.surfaces.items() if len(s.points) == 8 and len(s.triangles) == 12}
     segments = []
     for name, surface in body.surfaces.items():
@@ -95,8 +95,9 @@ def shadow_patch(sign: float) -> tuple[Floats, Ints, Floats]:
     xs = np.linspace(-0.45, 1.45, 20)
     ys = np.linspace(-0.75, 0.45, 16)
     grid = np.array([[x, sign * y, z] for y in ys for x in xs])
-    quad = np.array([[r * 20 + c, r * 20 + c + 1, r * 20 + c + 21, r * 20 + c + 20]
-                     for r in range(15) for c in range(19)])
+    quad = np.array(
+        [[r * 20 + c, r * 20 + c + 1, r * 20 + c + 21, r * 20 + c + 20] for r in range(15) for c in range(19)]
+    )
     triangles = np.concatenate((quad[:, [0, 1, 2]], quad[:, [0, 2, 3]]))
     u = np.clip(1 - np.abs(grid[:, 0] - 0.5) / 0.95, 0, 1)
     v = np.clip(1 - np.abs(sign * grid[:, 1] + 0.15) / 0.6, 0, 1)
@@ -160,7 +161,10 @@ def _curve(points: Floats) -> Floats:
     after = np.vstack((points[2:], 2 * points[-1] - points[-2]))
     a, b = points[:-1], points[1:]
     t = np.linspace(0.0, 1.0, _CURVE_PIECES, endpoint=False)[:, None]
-    pieces = 0.5 * (2 * a[:, None] + (b - before)[:, None] * t
-                    + (2 * before - 5 * a + 4 * b - after)[:, None] * t**2
-                    + (3 * a - before - 3 * b + after)[:, None] * t**3)
+    pieces = 0.5 * (
+        2 * a[:, None]
+        + (b - before)[:, None] * t
+        + (2 * before - 5 * a + 4 * b - after)[:, None] * t**2
+        + (3 * a - before - 3 * b + after)[:, None] * t**3
+    )
     return np.vstack((pieces.reshape(-1, 2), points[-1:]))

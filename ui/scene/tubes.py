@@ -26,7 +26,9 @@ def tube_triangles(count: int, length: int, sides: int) -> Ints:
     return (one[None] + shift).reshape(-1, 3)
 
 
-def tube_points(lines: ArrayLike, radius_m: ArrayLike, sides: int, up: ArrayLike = (0.0, 1.0, 0.2)) -> tuple[Floats, Floats]:
+def tube_points(
+    lines: ArrayLike, radius_m: ArrayLike, sides: int, up: ArrayLike = (0.0, 1.0, 0.2)
+) -> tuple[Floats, Floats]:
     """Return ring points and outward normals of tubes along polylines.
 
     Parameters
@@ -47,7 +49,7 @@ def tube_points(lines: ArrayLike, radius_m: ArrayLike, sides: int, up: ArrayLike
     side /= np.maximum(np.linalg.norm(side, axis=2), 1e-12)[..., None]
     other = np.cross(along, side)
     angle = np.arange(sides) * (2.0 * np.pi / sides)
-    out = (np.cos(angle)[:, None] * side[..., None, :] + np.sin(angle)[:, None] * other[..., None, :])
+    out = np.cos(angle)[:, None] * side[..., None, :] + np.sin(angle)[:, None] * other[..., None, :]
     reach = np.broadcast_to(np.asarray(radius_m, dtype=np.float64), curve.shape[:2])
     points = curve[..., None, :] + reach[..., None, None] * out
     return points.reshape(-1, 3), out.reshape(-1, 3)
@@ -82,7 +84,9 @@ def box_triangles(count: int = 1) -> Ints:
     return (_BOX[None] + 8 * np.arange(count)[:, None, None]).reshape(-1, 3)
 
 
-def arrow(start: ArrayLike, direction: ArrayLike, length_m: float, radius_m: float, sides: int = 16) -> tuple[Floats, Ints, Floats]:
+def arrow(
+    start: ArrayLike, direction: ArrayLike, length_m: float, radius_m: float, sides: int = 16
+) -> tuple[Floats, Ints, Floats]:
     """Return points, triangles and normals of an arrow from ``start``, head and all ``length_m`` long."""
     unit = np.asarray(direction, dtype=np.float64)
     unit = unit / max(float(np.linalg.norm(unit)), 1e-12)
@@ -102,7 +106,9 @@ def ball(centre: ArrayLike, radius_m: float, rows: int = 8, sides: int = 14) -> 
     return capsule(c, c, radius_m, rows, sides)
 
 
-def capsule(start: ArrayLike, end: ArrayLike, radius_m: float, rows: int = 8, sides: int = 20) -> tuple[Floats, Ints, Floats]:
+def capsule(
+    start: ArrayLike, end: ArrayLike, radius_m: float, rows: int = 8, sides: int = 20
+) -> tuple[Floats, Ints, Floats]:
     """Return points, triangles and normals of a capsule."""
     a, b = np.asarray(start, dtype=np.float64), np.asarray(end, dtype=np.float64)
     axis = b - a if np.linalg.norm(b - a) > 1e-9 else np.array([0.0, 0.0, 1.0])
@@ -124,6 +130,8 @@ def capsule(start: ArrayLike, end: ArrayLike, radius_m: float, rows: int = 8, si
 def joined(solids: list[tuple[Floats, Ints, Floats]]) -> tuple[Floats, Ints, Floats]:
     """Return several solids as one."""
     shift = np.cumsum([0, *[len(s[0]) for s in solids[:-1]]])
-    return (np.concatenate([s[0] for s in solids]),
-            np.concatenate([s[1] + k for s, k in zip(solids, shift, strict=True)]),
-            np.concatenate([s[2] for s in solids]))
+    return (
+        np.concatenate([s[0] for s in solids]),
+        np.concatenate([s[1] + k for s, k in zip(solids, shift, strict=True)]),
+        np.concatenate([s[2] for s in solids]),
+    )

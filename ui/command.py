@@ -1,0 +1,329 @@
+"""The command line: open the window, or solve a plan with no screen and write what came of it.
+
+Everything heavy is imported only where it is needed, so that words about a plan come at once.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import errno
+import importlib.metadata
+import shutil
+import sys
+import tempfile
+import time
+import types
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from cyclopts import App, CycloptsError
+
+from meshes.part import MeshError
+from sim.problems import PlanError
+
+if TYPE_CHECKING:
+    from sim.door_model import DoorModel
+    from sim.plan import Plan
+    from sim.record import Frame, MoveRecord
+
+OK, UNEXPECTED, REFUSED, STOPPED = 0, 1, 2, 130
+"""Exit codes: done; the program's fault; a plan, word or folder that cannot be used; stopped by the user."""
+
+OURS = ("result.json", "series.csv", "picture.png")
+"""What a run writes; a folder that holds nothing else may be written again."""
+
+MESH_FIELDS = {"spacing_m": "lattice_spacing_m"}
+"""Names of the door's dimensions that a plan calls otherwise."""
+
+app = App(
+    name="hemline",
+    help=(
+        "Hemline shows what a spreader does to a wrecked car's door, depending on where its tips are put. "
+        "Teaching model - not a real car - local procedure first."
+    ),
+    version=lambda: f"hemline {version()}",
+    version_flags=["--version"],
+    help_flags=["--help", "-h"],
+)
+
+
+class Refusal(Exception):  # noqa: N818
+    """Something that cannot be done, in one sentence that names the field and the remedy."""
+
+
+def version() -> str:
+    """Return the version of the installed program."""
+    try:
+        return importlib.metadata.version("hemline")
+    except importlib.metadata.PackageNotFoundError:
+        return "0+source"
+
+
+@app.default
+def window(plan: Path | None = None) -> int:
+    """Open the window.
+
+    Parameters
+    ----------
+    plan
+        A plan to open, as a TOML file; without one the ready demo is shown.
+    """
+    arguments = []
+    if plan is not None:
+        read_plan(plan)
+        arguments.append(str(plan))
+    from ui import app as program
+
+    return int(program.main(arguments) or OK)
+
+
+@app.command
+def run(plan: Path, *, out: Path) -> int:
+    """Solve a plan with no window and write result.json, series.csv and picture.png.
+
+    Parameters
+    ----------
+    plan
+        The plan, as a TOML file.
+    out
+        The folder for the results. It is made, or written again when it holds the results of an earlier run.
+    """
+    asked = read_plan(plan)
+    if not asked.moves:
+        raise Refusal(f"{plan}: moves is empty, so there is nothing to solve; add a [[moves]] table.")
+    check_folder(out)
+    with fresh_folder(out) as folder:
+        model, records = solve(asked)
+        from sim import results
+
+        results.write_results(folder, asked, model, records)
+        draw(folder / "picture.png", asked, model, records)
+    sys.stdout.write(f"{records[-1].result.sentence}\n{out}\n" if records[-1].result else f"{out}\n")
+    return OK
+
+
+def read_plan(path: Path) -> Plan:
+    """Return the plan of a file; raises Refusal in one sentence when it cannot be read or made."""
+    from sim import planfile
+
+    try:
+        return planfile.load_plan(path)
+    except PlanError as error:
+        about_file = error.field == str(
+            path
+        )  # the file itself is at fault: its name is in the sentence already
+        raise Refusal(sentence_of(error) if about_file else f"{path}: {sentence_of(error)}") from error
+    except UnicodeDecodeError as error:
+        raise Refusal(f"{path}: is not a text file in UTF-8; save the plan as UTF-8 text.") from error
+    except OSError as error:
+        raise Refusal(f"{path}: {file_trouble(error)}") from error
+
+
+def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
+    """Return the model and the record of every move; says how far it is on the error stream."""
+    from sim import run as runs
+
+    progress = Progress(expected_frames(plan, runs.STEP_M))
+    try:
+        return runs.solve_plan(plan, on_frame=progress.step)
+    except MeshError as error:
+        field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
+        raise Refusal(one_sentence(f"{field}: {error.message}")) from error
+    except PlanError as error:
+        raise Refusal(sentence_of(error)) from error
+    finally:
+        progress.end()
+
+
+def expected_frames(plan: Plan, step_m: float) -> list[int]:
+    """Return how many frames each move will have if nothing stops it early."""
+    counts = []
+    for move in plan.moves:
+        reach = getattr(move, "opening_m", None) or getattr(move, "closing_m", 0.0)
+        counts.append(1 + max(0, round(reach / step_m)))
+    return counts
+
+
+class Progress:
+    """Says on the error stream how much is solved, and about how long the rest will take."""
+
+    def __init__(self, counts: Sequence[int]) -> None:
+        self.counts = counts
+        self.started = time.perf_counter()
+        self.live = sys.stderr.isatty()
+        self._said_share = -1
+
+    def step(self, frame: Frame) -> None:
+        """Count one solved frame."""
+        before = sum(self.counts[: frame.move_index])
+        done = min(before + frame.increment + 1, before + self.counts[frame.move_index])
+        share = done / max(1, sum(self.counts))
+        tenth = int(10 * share)
+        if not self.live and tenth == self._said_share:
+            return
+        self._said_share = tenth
+        spent = time.perf_counter() - self.started
+        words = f"move {frame.move_index + 1} of {len(self.counts)}, {100 * share:.0f} % solved"
+        if share < 1.0 and spent > 1.0:
+            words += f", about {time_words(spent * (1.0 - share) / share)} left"
+        sys.stderr.write(f"\r\x1b[K{words}" if self.live else f"{words}\n")
+        sys.stderr.flush()
+
+    def end(self) -> None:
+        """Leave the line."""
+        if self.live:
+            sys.stderr.write("\r\x1b[K")
+            sys.stderr.flush()
+
+
+def time_words(seconds: float) -> str:
+    """Return a time in rough words."""
+    if seconds < 90.0:
+        return f"{max(1, round(seconds))} s"
+    return f"{round(seconds / 60.0)} min"
+
+
+def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:
+    """Draw the door before the first move and after the last one, with the sentence of the last."""
+    from ui.scene import headless
+
+    headless.prepare()
+    from ui.scene import picture as figures
+
+    last = records[-1]
+    sentence = last.result.sentence if last.result is not None else ""
+    words = figures.PictureWords(
+        sentence=sentence, title=plan.title or "One plan, before and after", caption=plan.car.name,
+        before="Before", after="After", version=f"Hemline {version()}",
+    )  # fmt: skip
+    image = figures.picture(model, records[0].frames[0].points, last.frames[-1], words)
+    figures.save_png(image, path)
+
+
+# folders ----------------------------------------------------------------------------------------------------
+
+
+def check_folder(out: Path) -> None:
+    """Raise Refusal when the results may not go there: a file, or a folder with something else in it."""
+    if not out.exists():
+        return
+    if not out.is_dir():
+        raise Refusal(f"--out {out}: is a file; name a folder.")
+    try:
+        others = sorted(p.name for p in out.iterdir() if p.name not in OURS)
+    except OSError as error:
+        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
+    if others:
+        raise Refusal(f"--out {out}: holds other files such as {others[0]}; name an empty or a new folder.")
+
+
+@contextlib.contextmanager
+def fresh_folder(out: Path):
+    """Give a hidden folder beside ``out`` that takes its place once all is written, or leaves no trace."""
+    target = out.absolute()
+    made = [folder for folder in (target.parent, *target.parent.parents) if not folder.exists()]
+    hidden: Path | None = None
+    try:
+        target.parent.mkdir(parents=True, exist_ok=True)
+        hidden = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=target.parent))
+        yield hidden
+        hidden.chmod(0o755)
+        put_in_place(hidden, target)
+        hidden, made = None, []
+    except OSError as error:
+        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
+    finally:
+        if hidden is not None:
+            shutil.rmtree(hidden, ignore_errors=True)
+        for folder in made:
+            with contextlib.suppress(OSError):
+                folder.rmdir()
+
+
+def put_in_place(hidden: Path, target: Path) -> None:
+    """Rename the finished folder to its name; an earlier run's folder is put aside first and removed last."""
+    if not target.exists():
+        hidden.rename(target)
+        return
+    aside = hidden.with_name(hidden.name + "-old")
+    target.rename(aside)
+    try:
+        hidden.rename(target)
+    except OSError:
+        aside.rename(target)
+        raise
+    shutil.rmtree(aside, ignore_errors=True)
+
+
+_TROUBLES = {
+    errno.ENOSPC: "the disk is full; free some space and run it again.",
+    errno.EDQUOT: "your share of the disk is used up; free some space and run it again.",
+    errno.EACCES: "may not be used by you; choose another place or ask for the right to it.",
+    errno.EPERM: "may not be used by you; choose another place or ask for the right to it.",
+    errno.EROFS: "stands on a disk that is read-only; choose another place.",
+    errno.ENOENT: "does not exist; check the path.",
+    errno.ENOTDIR: "lies under something that is not a folder; check the path.",
+    errno.EISDIR: "is a folder; name a file.",
+}
+
+
+def file_trouble(error: OSError) -> str:
+    """Return what is wrong with a file or folder and what to do, as the end of a sentence."""
+    known = _TROUBLES.get(error.errno or 0)
+    return known or f"cannot be used ({error.strerror or error}); choose another place."
+
+
+# words ------------------------------------------------------------------------------------------------------
+
+
+def sentence_of(error: PlanError) -> str:
+    """Return a plan's error as one sentence that begins with the field."""
+    return one_sentence(str(error))
+
+
+def one_sentence(words: str) -> str:
+    """Return words on one line with a full stop."""
+    line = " ".join(words.split())
+    return line if line.endswith((".", "!", "?")) else f"{line}."
+
+
+def say_unexpected(
+    kind: type[BaseException], error: BaseException, trace: types.TracebackType | None
+) -> None:
+    """Say a fault of the program in one sentence, with where it happened, and no traceback."""
+    where = ""
+    while trace is not None:
+        where = f" at {Path(trace.tb_frame.f_code.co_filename).name}:{trace.tb_lineno}"
+        trace = trace.tb_next
+    words = (
+        f"hemline met a fault of its own ({kind.__name__}: {error}{where}); please report it with the plan."
+    )
+    sys.stderr.write(one_sentence(words) + "\n")
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Return the exit code of one call; the console's entry.
+
+    0 done, 2 refused in one sentence on the error stream, 130 stopped by the user.
+    """
+    if arguments is None:
+        sys.excepthook = say_unexpected
+    words = list(sys.argv[1:] if arguments is None else arguments)
+    try:
+        command, bound, _ = app.parse_args(words, exit_on_error=False, print_error=False)
+        code = command(*bound.args, **bound.kwargs)
+        return code if isinstance(code, int) else OK
+    except CycloptsError as error:
+        sys.stderr.write(one_sentence(f"{error} See hemline --help") + "\n")
+        return REFUSED
+    except Refusal as error:
+        sys.stderr.write(f"{error}\n")
+        return REFUSED
+    except KeyboardInterrupt:
+        sys.stderr.write("Stopped; nothing was written.\n")
+        return STOPPED
+
+
+if __name__ == "__main__":
+    sys.exit(main())

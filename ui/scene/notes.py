@@ -1,0 +1,149 @@
+"""What is said about the metal on the stage: aim, start shape, clearance, load path, cut faces."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sim.record import Aim, Clearance, Frame
+from sim.units import Units, length_text
+from ui.scene import ghost, tubes
+from ui.scene.cast import Cast
+from ui.scene.colours import IN, LOAD, OUT, Theme, rgb
+from ui.scene.door_scene import DoorScene
+from ui.scene.label import Label
+from ui.scene.path import LoadPath
+from ui.scene.section import cut_faces, cut_segments
+
+Floats = NDArray[np.float64]
+
+TIP_OPACITY = 0.55
+CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
+CUT_WIDTH = 3.0
+
+
+def millimetres(value_m: float) -> str:
+    """Return a length in words."""
+    return length_text(value_m, Units.METRIC)
+
+
+class Notes:
+    """Notes about one door on one cast."""
+
+    def __init__(self, cast: Cast) -> None:
+        self.cast = cast
+        self.door: DoorScene | None = None
+        self.words = {"out": "outward", "in": "inward"}
+        self.length_words: Callable[[float], str] = millimetres
+        self.aim: Aim | None = None
+        self.tool: object | None = None
+        self.clearance: Clearance | None = None
+        self.path_frame: Frame | None = None
+        self.cut_height_m: float | None = None
+        self._path: LoadPath | None = None
+        self._way = Label(cast.renderer)
+        self._gap = Label(cast.renderer)
+
+    def start_over(self, door: DoorScene) -> None:
+        """Belong to another door, and say nothing about it yet."""
+        self.door = door
+        self.aim = self.tool = self.clearance = self.path_frame = None
+        self._path = LoadPath(door.model, door.seam)
+        self._way.hide()
+        self._gap.hide()
+
+    def set_scale(self, scale: float) -> None:
+        """Write ``scale`` times as large."""
+        self._way.scale = self._gap.scale = scale
+
+    def close(self) -> None:
+        """Leave the scene."""
+        self._way.remove()
+        self._gap.remove()
+        self.door = self._path = None
+
+    # before the push --------------------------------------------------------------------------------------
+
+    def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme) -> None:
+        """Show the tips, the line of action and the outward or inward share, or nothing."""
+        self.aim, self.tool = aim, tool
+        self.cast.drop("tips", "rod", "share")
+        self._way.hide()
+        if aim is None or self.door is None:
+            return
+        tips = self.cast.solid("tips", *ghost.tips(aim, self.door.sign, tool))
+        tips.set_opacity(TIP_OPACITY)
+        tips.paint(rgb(theme.outline))
+        self.cast.solid("rod", *ghost.action_rod(aim)).paint(rgb(theme.text))
+        middle = self.door.rest[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+        arrow = ghost.share_arrow(aim, self.door.sign, middle)
+        if arrow is not None:
+            out = aim.outward_ratio > 0.0
+            colour = rgb(OUT if out else IN)
+            self.cast.solid("share", *arrow[0]).paint(colour)
+            self._way.say(self.words["out" if out else "in"], arrow[1], colour, theme)
+
+    # beside the metal -------------------------------------------------------------------------------------
+
+    def show_start(self, on: bool, theme: Theme) -> None:
+        """Show or hide the rims and sharp edges of the start shape."""
+        if self.door is None or not on:
+            self.cast.drop("start")
+            return
+        if "start" not in self.cast:
+            sheet = self.door.skin_sheet
+            place = sheet.drawn_points(self.door.rest)
+            self.cast.lines("start", place[sheet.lines[sheet.always]], 2.0)
+        self.cast["start"].paint(rgb(theme.outline))
+
+    def show_clearance(self, clearance: Clearance | None, theme: Theme) -> None:
+        """Show a taut line from the metal to the occupant's envelope with its length, or nothing."""
+        self.clearance = clearance
+        self.cast.drop("clearance")
+        self._gap.hide()
+        if clearance is None:
+            return
+        ends = np.array([clearance.metal_point, clearance.body_point], dtype=np.float64)
+        line, normals = tubes.tube_points(ends[None], CLEARANCE_RADIUS_M, 8)
+        solids = [(line, tubes.tube_triangles(1, 2, 8), normals)]
+        solids += [tubes.ball(end, CLEARANCE_END_M) for end in ends]
+        points, triangles, _ = tubes.joined(solids)
+        self.cast.plain("clearance", points, triangles).paint(rgb(theme.text))
+        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0), rgb(theme.text), theme)
+
+    def show_path(self, frame: Frame | None) -> None:
+        """Show the load path of a frame as ribbons, wide by force, or nothing."""
+        self.path_frame = frame
+        ribbons = None if frame is None or self._path is None else self._path.ribbons(frame)
+        if ribbons is None:
+            self.cast.drop("path")
+            return
+        self.cast.solid("path", *ribbons).paint(rgb(LOAD))
+
+    # the cut ----------------------------------------------------------------------------------------------
+
+    def show_cut(self, height_m: float | None, theme: Theme, *, skin: bool, inner: bool) -> None:
+        """Cut the scene at a height [m] and show the faces of the cut, or cut nothing."""
+        self.cut_height_m = height_m
+        self.cast.drop("cut_lines", "cut_faces")
+        if height_m is None or self.door is None:
+            return
+        parts = [(self.door.skin, self.door.skin_sheet)] * skin + [
+            (self.door.inner, self.door.inner_sheet)
+        ] * inner
+        segments = [
+            cut_segments(np.asarray(thing.points, dtype=np.float64), sheet.triangles, height_m)
+            for thing, sheet in parts
+        ]
+        found = np.concatenate([*segments, np.zeros((0, 2, 3))])
+        found[..., 2] -= 0.0002
+        self.cast.lines("cut_lines", found, CUT_WIDTH).paint(rgb(theme.crease))
+        solids = [
+            (s.points, s.triangles) for s in self.door.model.body.surfaces.values() if len(s.points) == 8
+        ]
+        points, triangles = cut_faces(solids, height_m)
+        if len(points):
+            points[:, 2] -= 0.0002
+            self.cast.plain("cut_faces", points, triangles).paint(rgb(theme.body_edge))
