@@ -1,0 +1,287 @@
+"""Plan files: TOML with a schema version, units in the names, comments kept.
+
+Angles are given in degrees in files (`tilt_deg`) and lengths in metres, forces in newtons, as named.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import math
+import re
+from pathlib import Path
+from typing import Any
+
+import msgspec
+import tomlkit
+from tomlkit.exceptions import ParseError
+
+from sim.plan import SCHEMA_VERSION, Ease, Plan, Spread, Squeeze
+from sim.problems import PlanError
+
+# unit endings a person may try; the plan's names carry SI units only
+_OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
+_PATH = re.compile(r" - at `\$\.?(.*)`$")
+
+RANGES: dict[str, tuple[float, float, str]] = {
+    "car.skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
+    "car.inner_thickness_m": (0.0003, 0.003, "inner panels are about 0.0006 to 0.0015 m"),
+    "car.seam_energy_j_per_m": (5.0, 500.0, "12 to 250 J/m covers weak to very tough beads"),
+    "car.seam_strength_n_per_m": (500.0, 50.0e3, "4000 to 12000 N/m is usual"),
+    "car.weld_pitch_m": (0.01, 0.3, "spots sit 0.04 to 0.06 m apart"),
+    "car.latch_strength_ratio": (1.0, 4.0, "below 1 the latch would not meet UN R11 / GTR 1"),
+    "car.hinge_strength_ratio": (1.0, 4.0, "below 1 the hinges would not meet UN R11 / GTR 1"),
+    "car.lattice_spacing_m": (0.02, 0.09, "0.045 m is the default, 0.06 m for a quick look, 0.03 m for reference"),
+}
+
+
+def _get(plan: Plan, path: str) -> float:
+    value: Any = plan
+    for name in path.split("."):
+        value = getattr(value, name)
+    return float(value)
+
+
+def check_plan(plan: Plan) -> Plan:
+    """Return the plan when its numbers make sense.
+
+    Raises
+    ------
+    PlanError
+        Naming the field, the value and the remedy.
+    """
+    for path, (low, high, remedy) in RANGES.items():
+        value = _get(plan, path)
+        if not (math.isfinite(value) and low <= value <= high):
+            raise PlanError(path, f"is {value}; use {low} to {high} ({remedy})")
+    bead = plan.car.seam_strength_n_per_m * 3.0e-4 / 2.0
+    if plan.car.seam_energy_j_per_m <= 1.05 * bead:
+        raise PlanError(
+            "car.seam_energy_j_per_m", f"is {plan.car.seam_energy_j_per_m} J/m, too little for the strength; use more than {1.05 * bead:.3g} J/m"
+        )
+    return plan
+
+
+def _check_version(raw: dict[str, Any]) -> None:
+    version = raw.get("schema_version")
+    if version is None:
+        raise PlanError("schema_version", f"is missing; put 'schema_version = {SCHEMA_VERSION}' at the top of the file")
+    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
+        raise PlanError("schema_version", f"is {version!r}; use the whole number {SCHEMA_VERSION}")
+    if version > SCHEMA_VERSION:
+        raise PlanError(
+            "schema_version", f"is {version}, from a newer Hemline; this one reads up to {SCHEMA_VERSION}: update the program"
+        )
+
+
+def _degrees_to_radians(raw: dict[str, Any]) -> None:
+    for move in raw.get("moves", []):
+        if isinstance(move, dict) and "tilt_deg" in move:
+            value = move.pop("tilt_deg")
+            if isinstance(value, bool) or not isinstance(value, int | float):
+                raise PlanError("moves[].tilt_deg", f"is {value!r}; use a number of degrees")
+            move["tilt_rad"] = math.radians(value)
+
+
+def _known(struct: type[Any]) -> set[str]:
+    return {field.encode_name for field in msgspec.structs.fields(struct)}
+
+
+def _explain(error: msgspec.ValidationError) -> PlanError:
+    """Turn msgspec's message into a sentence with the field's path and a remedy."""
+    text = str(error)
+    match = _PATH.search(text)
+    path = match.group(1) if match else ""
+    text = _PATH.sub("", text)
+    unknown = re.search(r"unknown field `(.+?)`", text)
+    if unknown:
+        name = unknown.group(1)
+        full = f"{path}.{name}" if path else name
+        stem, _, unit = name.rpartition("_")
+        if unit.lower() in _OTHER_UNITS:
+            return PlanError(full, f"has the unit '{unit}'; give '{stem}_{_OTHER_UNITS[unit.lower()]}' in SI units instead")
+        return PlanError(full, "is not a field of a plan; check its spelling, or remove it")
+    missing = re.search(r"missing required field `(.+?)`", text)
+    if missing:
+        return PlanError(f"{path}.{missing.group(1)}" if path else missing.group(1), "is missing; add it")
+    return PlanError(path or "plan", f"cannot be read: {text[0].lower()}{text[1:]}")
+
+
+def loads_plan(text: str) -> Plan:
+    """Return the plan in a TOML text.
+
+    Raises
+    ------
+    PlanError
+        Syntax, missing or newer version, unknown field, wrong unit or type, value out of range.
+    """
+    try:
+        raw = tomlkit.parse(text).unwrap()
+    except ParseError as error:
+        raise PlanError("plan", f"is not valid TOML: {error}; mend that line") from error
+    _check_version(raw)
+    _degrees_to_radians(raw)
+    try:
+        plan = msgspec.convert(raw, Plan, strict=False) if _numbers_ok(raw) else Plan()
+    except msgspec.ValidationError as error:
+        raise _explain(error) from error
+    return check_plan(plan)
+
+
+def _numbers_ok(raw: Any, path: str = "") -> bool:
+    """Return True when no number is NaN or infinite and no number is hidden in quotes.
+
+    Raises
+    ------
+    PlanError
+        Naming the field.
+    """
+    if isinstance(raw, dict):
+        for key, value in raw.items():
+            _numbers_ok(value, f"{path}.{key}" if path else str(key))
+    elif isinstance(raw, list):
+        for index, value in enumerate(raw):
+            _numbers_ok(value, f"{path}[{index}]")
+    elif isinstance(raw, float) and not math.isfinite(raw):
+        raise PlanError(path, f"is {raw}; use a finite number")
+    elif isinstance(raw, str) and path.rpartition("_")[2] in ("m", "n", "pa", "rad", "deg", "ratio"):
+        raise PlanError(path, f"is the text {raw!r}; give a plain number without quotes or unit")
+    return True
+
+
+def load_plan(path: Path | str) -> Plan:
+    """Return the plan in a file.
+
+    Raises
+    ------
+    PlanError
+        When the file cannot be read, or as `loads_plan`.
+    """
+    path = Path(path)
+    try:
+        text = path.read_text(encoding="utf-8")
+    except FileNotFoundError as error:
+        raise PlanError(str(path), "does not exist; check the path") from error
+    except (OSError, UnicodeDecodeError) as error:
+        raise PlanError(str(path), f"cannot be read ({error}); check the file") from error
+    return loads_plan(text)
+
+
+def plan_to_raw(plan: Plan) -> dict[str, Any]:
+    """Return the plan as plain values, with angles in degrees."""
+    raw: dict[str, Any] = msgspec.to_builtins(plan)
+    for move in raw["moves"]:
+        if "tilt_rad" in move:
+            move["tilt_deg"] = round(math.degrees(move.pop("tilt_rad")), 9)
+        if move.get("against", 0) is None:
+            del move["against"]
+    return raw
+
+
+def _update(table: Any, raw: dict[str, Any]) -> None:
+    """Write values into a TOML table in place, so comments, order and layout stay."""
+    for key in [k for k in table if k not in raw]:
+        del table[key]
+    for key, value in raw.items():
+        old = table.get(key)
+        if isinstance(value, dict) and hasattr(old, "keys"):
+            _update(old, value)
+        elif key == "moves" and old is not None:
+            _update_moves(old, value)
+        elif old is None or _plain(old) != value:
+            if hasattr(old, "trivia"):
+                item = tomlkit.item(value)
+                item.trivia.comment_ws, item.trivia.comment = old.trivia.comment_ws, old.trivia.comment
+                table[key] = item
+            else:
+                table[key] = value
+
+
+def _update_moves(old: Any, moves: list[dict[str, Any]]) -> None:
+    for item, new in zip(old, moves, strict=False):
+        _update(item, new)
+    while len(old) > len(moves):
+        del old[len(old) - 1]
+    for new in moves[len(old) :]:
+        old.append(tomlkit.item(new))
+
+
+def _plain(item: Any) -> Any:
+    return item.unwrap() if hasattr(item, "unwrap") else item
+
+
+def dumps_plan(plan: Plan, previous_text: str | None = None) -> str:
+    """Return the plan as TOML; with the text it was read from, its comments and order are kept.
+
+    Fields that have their default value and did not stand in the text are left out.
+    """
+    shown: dict[str, Any] = {}
+    document = tomlkit.document()
+    if previous_text is not None:
+        document = tomlkit.parse(previous_text)
+        shown = document.unwrap()
+    raw = _pruned(plan_to_raw(plan), shown)
+    if previous_text is None:
+        raw["moves"] = tomlkit.aot()
+        for move in _pruned(plan_to_raw(plan), {})["moves"]:
+            raw["moves"].append(tomlkit.item(move))
+        for key, value in raw.items():
+            document[key] = value
+    else:
+        _update(document, raw)
+    return tomlkit.dumps(document)
+
+
+_ALWAYS = ("schema_version", "moves", "move", "at", "seam", "edge", "along_m", "depth_m", "height_m", "tilt_deg", "opening_m")
+
+
+def _default_of(value: dict[str, Any]) -> dict[str, Any]:
+    """Return the defaults of a move or place by its tag, as plain values."""
+    kinds: dict[str, Any] = {"spread": Spread(), "squeeze": Squeeze(), "ease": Ease()}
+    if "move" in value:
+        return plan_to_raw(Plan(moves=(kinds[value["move"]],)))["moves"][0]  # type: ignore[no-any-return]
+    return {}
+
+
+def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = None) -> dict[str, Any]:
+    """Return what differs from the defaults, names the thing, or stands in the file already."""
+    default = plan_to_raw(Plan()) if default is None else default
+    shown = shown if isinstance(shown, dict) else {}
+    out: dict[str, Any] = {}
+    for key, value in raw.items():
+        if key == "moves":
+            written = shown.get("moves", [])
+            out[key] = [
+                _pruned(move, written[i] if i < len(written) else {}, _default_of(move)) for i, move in enumerate(value)
+            ]
+        elif isinstance(value, dict):
+            base = default.get(key)
+            same = isinstance(base, dict) and base.get("at") == value.get("at")
+            inner = _pruned(value, shown.get(key), base if same and base is not None else {})
+            if inner or key in shown:
+                out[key] = inner
+        elif key in shown or (key in _ALWAYS and not isinstance(value, list | tuple)) or value != default.get(key):
+            out[key] = value
+    return out
+
+
+def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) -> None:
+    """Write the plan beside its place and move it there, so nothing half-written is left.
+
+    Raises
+    ------
+    PlanError
+        When the folder cannot be written or the disk is full; the old file stays as it was.
+    """
+    path = Path(path)
+    temporary = path.with_name(path.name + ".part")
+    try:
+        temporary.write_text(dumps_plan(plan, previous_text), encoding="utf-8")
+        temporary.replace(path)
+    except OSError as error:
+        temporary.unlink(missing_ok=True)
+        raise PlanError(str(path), f"cannot be written ({error.strerror or error}); choose another folder or free some space") from error
+
+
+def plan_sha256(plan: Plan) -> str:
+    """Return the hash of what a plan says, comments and layout apart."""
+    return hashlib.sha256(msgspec.json.encode(plan, order="deterministic")).hexdigest()
