@@ -1,9 +1,13 @@
-"""Equilibrium of one increment: Newton on the full tangent with predicted spring forces.
+"""Equilibrium of one increment: descent of the potential on a factored tangent and remembered curvature.
 
-A thin sheet that turns by dtheta in one step appears stretched by dtheta^2 / 2, and a tangent built on that
-false tension makes the next step tiny.  So the geometric part uses the spring forces predicted linearly by
-the last step (the mixed form of Newton's method for slender shells [magisano-2017], from memory); the
-residual is always the true one, so the answer is the same and comes in a third of the iterations.
+Newton's full step is rarely taken here.  A thin sheet that turns by dtheta in one step appears stretched
+by dtheta^2 / 2, sections begin to flow and contacts close half way, so the tangent is exact at a place that
+the line search leaves at once, and a new factor costs ten times a look at the forces.  So one factor is
+kept for many steps, each corrected by what the last steps have taught (`sim.recall`), and a new one is
+made when that no longer pays.  Near the answer, where the tangent holds, the two are Newton's method.
+
+Every step lowers the potential (sufficient decrease), so an indefinite tangent needs no care of its own: its
+positive part is factored instead and the remembered curvature makes up for the rest.
 """
 
 from __future__ import annotations
@@ -16,11 +20,15 @@ from numpy.typing import NDArray
 
 from sim.factor import NotPositiveError
 from sim.network import Evaluation, Load, Network, State
+from sim.recall import Recall
 
 Floats = NDArray[np.float64]
 
 TOLERANCE_RATIO = 1.0e-6  # unbalanced force over tool force, the balance every load path is drawn with
 TOLERANCE_N = 1.0e-3
+SUFFICIENT = 1.0e-4  # share of the foretold decrease a step must bring
+ROUNDING = 1.0e-12  # of the potential: differences below are noise
+SHORTEST = 1.0e-6
 
 
 class CancelledError(Exception):
@@ -29,37 +37,50 @@ class CancelledError(Exception):
 
 @dataclass(frozen=True)
 class Options:
-    """Limits of the iteration."""
+    """Limits of the iteration.
 
-    mixed_limit: int = 14
-    damped_limit: int = 60
+    factor_limit : factorisations of one descent;  step_limit : steps on one factor
+    window, slow_ratio : a new factor is due when the foretold decrease of ``window`` steps has not fallen
+        by ``slow_ratio`` each
+    memory : steps remembered
+    """
+
+    factor_limit: int = 60
+    step_limit: int = 30
+    window: int = 5
+    slow_ratio: float = 0.75
+    memory: int = 15
     largest_step_m: float = 0.03
 
 
 @dataclass(frozen=True)
 class Equilibrium:
-    """Outcome of one solve: the last evaluation and how it was reached."""
+    """Outcome of one solve: the last evaluation and how it was reached.
+
+    iteration_count : tangents factored;  step_count : steps taken on them
+    """
 
     evaluation: Evaluation
     converged: bool
     iteration_count: int
     residual_n: float
+    step_count: int = 0
 
 
 def _never() -> bool:
     return False
 
 
-def _limit(network: Network, ev: Evaluation) -> float:
+def _limit(ev: Evaluation) -> float:
     pushed = float(np.abs(ev.drive_force).max()) if len(ev.drive_force) else 0.0
     held = float(np.abs(ev.tie_force).max()) if len(ev.tie_force) else 0.0
     return max(TOLERANCE_N, TOLERANCE_RATIO * max(pushed, held))
 
 
-def _factor(network: Network, ev: Evaluation, state: State, load: Load, guess: Floats) -> bool:
-    """Factor the tangent; fall back to its positive part, then to a shift.  Return whether it was definite."""
+def _factor(network: Network, ev: Evaluation, state: State, load: Load) -> bool:
+    """Factor the tangent, else its positive part, else that with a shift; return whether it was definite."""
     try:
-        network.factor.refactor(network.stiffness_values(ev, state, load, guess))
+        network.factor.refactor(network.stiffness_values(ev, state, load, ev.springs))
     except NotPositiveError:
         pass
     else:
@@ -68,7 +89,9 @@ def _factor(network: Network, ev: Evaluation, state: State, load: Load, guess: F
     shift = 0.0
     while True:
         try:
-            network.factor.refactor(network.stiffness_values(ev, state, load, guess, positive=True, shift=shift))
+            network.factor.refactor(
+                network.stiffness_values(ev, state, load, ev.springs, positive=True, shift=shift)
+            )
         except NotPositiveError:
             shift = max(1.0e3, 10.0 * shift)
             if shift > 1.0e12:
@@ -77,73 +100,70 @@ def _factor(network: Network, ev: Evaluation, state: State, load: Load, guess: F
             return False
 
 
-def step_of(network: Network, ev: Evaluation) -> Floats:
-    """Return the Newton step of the last factor, shape (n, 3) [m]."""
-    out: Floats = network.factor.solve(-network.residual(ev).ravel()).reshape(-1, 3)
-    return out
+def _search(
+    network: Network, state: State, load: Load, ev: Evaluation, step: Floats, slope: float, longest_m: float
+) -> tuple[Evaluation, float] | None:
+    """Return the first point along a step that lowers the potential enough, and its share of the step."""
+    longest = float(np.abs(step).max())
+    scale = min(1.0, longest_m / longest) if longest > 0.0 else 1.0
+    before = ev.potential_j
+    while scale >= SHORTEST:
+        trial = network.evaluate(ev.points + scale * step, state, load)
+        rise = trial.potential_j - before
+        if rise <= SUFFICIENT * scale * slope + ROUNDING * abs(before):
+            return trial, scale
+        # lowest point of the parabola through both values and the slope
+        bend = rise - slope * scale
+        best = -0.5 * slope * scale * scale / bend if bend > 0.0 else 0.0
+        scale = min(max(best, 0.1 * scale), 0.5 * scale)
+    return None
 
 
-def mixed_newton(
-    network: Network, state: State, load: Load, start: Floats, guess: Floats | None, options: Options,
-    cancelled: Callable[[], bool],
-) -> Equilibrium:  # fmt: skip
-    """Iterate with predicted spring forces and full steps (shortened only beyond a largest node step)."""
-    ev = network.evaluate(start, state, load)
-    best = np.inf
-    springs = ev.springs.copy() if guess is None else guess
-    for count in range(options.mixed_limit + 1):
-        size = float(np.abs(network.residual(ev)).max())
-        if not np.isfinite(size):
-            return Equilibrium(ev, False, count, size)
-        if size <= _limit(network, ev):
-            return Equilibrium(ev, True, count, size)
-        if count == options.mixed_limit or (count > 6 and size > 1.0e3 * best):
-            break
-        best = min(best, size)
-        if cancelled():
-            raise CancelledError
-        definite = _factor(network, ev, state, load, springs)
-        step = step_of(network, ev)
-        longest = float(np.abs(step).max())
-        if longest > options.largest_step_m:
-            step *= options.largest_step_m / longest
-        springs = ev.springs + network.spring_change(ev, step)
-        if not definite:
-            springs = ev.springs.copy()
-        ev = network.evaluate(ev.points + step, state, load, out=None)
-    return Equilibrium(ev, False, count, size)
-
-
-def damped_newton(
+def descend(
     network: Network, state: State, load: Load, start: Floats, options: Options, cancelled: Callable[[], bool]
 ) -> Equilibrium:
-    """Descend the potential with a line search; always ends lower than it began."""
+    """Descend the potential from one start; always ends lower than it began."""
     ev = network.evaluate(start, state, load)
-    size = np.inf
-    for count in range(options.damped_limit + 1):
-        residual = network.residual(ev)
-        size = float(np.abs(residual).max())
-        if size <= _limit(network, ev):
-            return Equilibrium(ev, True, count, size)
-        if count == options.damped_limit:
+    recall = Recall(options.memory, start.size)
+    residual = network.residual(ev)
+    size = float(np.abs(residual).max())
+    steps = 0
+    for count in range(options.factor_limit + 1):
+        if size <= _limit(ev):
+            return Equilibrium(ev, True, count, size, steps)
+        if count == options.factor_limit or not np.isfinite(size):
             break
         if cancelled():
             raise CancelledError
-        _factor(network, ev, state, load, ev.springs)
-        step = step_of(network, ev)
-        longest = float(np.abs(step).max())
-        scale = min(1.0, options.largest_step_m / longest) if longest > 0.0 else 1.0
-        slope = float(np.sum(residual * step))
-        before = ev.potential_j
-        while True:
-            trial = network.evaluate(ev.points + scale * step, state, load)
-            if trial.potential_j <= before + 1.0e-4 * scale * slope + 1.0e-12 * abs(before):
+        _factor(network, ev, state, load)
+        recall.clear()
+        foretold: list[float] = []
+        for _ in range(options.step_limit):
+            vector = residual.ravel().copy()
+            recall.before(vector)
+            vector = network.factor.solve(vector)
+            recall.after(vector)
+            step = -vector.reshape(-1, 3)
+            slope = float(np.sum(residual * step))
+            found = _search(network, state, load, ev, step, slope, options.largest_step_m)
+            if found is None:
                 break
-            if scale < 1.0e-6:
-                return Equilibrium(ev, False, count, size)
-            scale *= 0.4
-        ev = trial
-    return Equilibrium(ev, False, count, size)
+            ev, scale = found
+            before, residual = residual, network.residual(ev)
+            recall.add(scale * step.ravel(), (residual - before).ravel())
+            size = float(np.abs(residual).max())
+            foretold.append(-slope)
+            steps += 1
+            slow = options.slow_ratio**options.window
+            if size <= _limit(ev) or _slow(foretold, options.window, slow):
+                break
+        if not foretold:
+            return Equilibrium(ev, False, count + 1, size, steps)
+    return Equilibrium(ev, False, options.factor_limit, size, steps)
+
+
+def _slow(foretold: list[float], window: int, ratio: float) -> bool:
+    return len(foretold) > window and foretold[-1] > ratio * foretold[-1 - window]
 
 
 def equilibrate(
@@ -160,17 +180,18 @@ def equilibrate(
 
     Parameters
     ----------
-    start : shape (n, 3), where to begin [m];  guess : predicted spring forces there, shape (m, 6)
+    start : shape (n, 3), where to begin [m];  guess : another place to begin from where that one fails
 
     Raises
     ------
     CancelledError
         When ``cancelled()`` turns true; asked before each factorisation.
     """
-    answer = damped_newton(network, state, load, start, options, cancelled)
+    answer = descend(network, state, load, start, options, cancelled)
     if answer.converged:
         return answer
-    again = damped_newton(network, state, load, state.points, options, cancelled)
+    again = descend(network, state, load, state.points if guess is None else guess, options, cancelled)
     return Equilibrium(
-        again.evaluation, again.converged, answer.iteration_count + again.iteration_count, again.residual_n
-    )
+        again.evaluation, again.converged, answer.iteration_count + again.iteration_count, again.residual_n,
+        answer.step_count + again.step_count,
+    )  # fmt: skip
