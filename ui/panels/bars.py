@@ -20,6 +20,10 @@ BRUSHES = (
 )
 
 
+UNLOADED = 0.005
+"""A share below this is written 0 % and says nothing."""
+
+
 class Painted(QWidget):
     """A widget that paints itself in a look; its height follows the size of type."""
 
@@ -57,16 +61,17 @@ class Ladder(Painted):
         return QSize(200, self.ROWS * self._row())
 
     def _row(self) -> int:
-        return round(self.look.px("small") * 2.0)
+        return round(self.look.px("small") * 1.9)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw part and event over each bar's start, and the share at the right."""
         painter = QPainter(self)
         painter.setFont(self.look.font("small"))
         row = self._row()
-        for index, rung in enumerate(self._reading.rungs[: self.ROWS]):
+        rungs = [rung for rung in self._reading.rungs[: self.ROWS] if rung.demand_ratio >= UNLOADED]
+        for index, rung in enumerate(rungs):
             self._draw_rung(painter, index * row, rung.part, rung.event, rung.demand_ratio)
-        if not self._reading.rungs:
+        if not rungs:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), row)
             painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "Nothing is loaded yet")
@@ -109,7 +114,7 @@ class Ledger(Painted):
 
     def sizeHint(self) -> QSize:
         """Return room for the bar and the lines."""
-        return QSize(200, 22 + self.ROWS * self._row())
+        return QSize(200, 20 + self.ROWS * self._row())
 
     def _row(self) -> int:
         return round(self.look.px("small") * 1.45)

@@ -29,7 +29,7 @@ class ForcePlot(pg.PlotWidget):
         self.hideButtons()
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(120)
+        self.setMinimumHeight(104)
         self._curve = self.plot([], [])
         self._events = pg.ScatterPlotItem(symbol="d", size=11)
         self._cursor = pg.InfiniteLine(angle=90, movable=False)
@@ -40,7 +40,7 @@ class ForcePlot(pg.PlotWidget):
 
     def sizeHint(self) -> QSize:
         """Return a modest size; the column gives more where there is room."""
-        return QSize(240, 170)
+        return QSize(240, 110)
 
     def set_look(self, look: Look) -> None:
         """Draw in another look."""
@@ -73,7 +73,8 @@ class ForcePlot(pg.PlotWidget):
         push = [force(f, units)[0] for _, f in reading.curve]
         self._curve.setData(opening, push)
         self._events.setData(
-            [length(o, units)[0] for o, _, _ in reading.marks], [force(f, units)[0] for _, f, _ in reading.marks]
+            [length(o, units)[0] for o, _, _ in reading.marks],
+            [force(f, units)[0] for _, f, _ in reading.marks],
         )
         self._cursor.setVisible(bool(opening))
         self._here.setVisible(bool(opening))

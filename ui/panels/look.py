@@ -36,7 +36,7 @@ DARK = Palette("#191c1f", "#1f2327", "#282d32", "#eef0f1", "#a9b0b7", "#3b4147",
                "#17191c", "#4a3f26")  # fmt: skip
 
 OUTWARD = "#0072b2"
-"""Blue and orange of the palette published by M. Okabe and K. Ito, Color Universal Design (2002, rev. 2008)."""
+"""Blue and vermillion of the palette published by M. Okabe and K. Ito, Color Universal Design (2002)."""
 INWARD = "#d55e00"
 
 
@@ -130,7 +130,8 @@ QPushButton#primary:pressed {{ background: {quiet}; }}
 QPushButton#primary:disabled {{ background: {hairline}; color: {quiet}; border-color: {hairline}; }}
 QPushButton#bare, QToolButton#bare {{ border: none; color: {ink}; padding: 4px 6px; }}
 QPushButton#bare:hover, QToolButton#bare:hover {{ background: {hairline}; }}
-QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border-radius: 0; padding: 6px 8px; }}
+QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border-radius: 0;
+  padding: 6px 8px; }}
 QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
 QPushButton#choice:hover {{ background: {raised}; }}
 QToolButton::menu-indicator {{ image: none; }}
@@ -140,6 +141,7 @@ QWidget#notice {{ background: {warn}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
   border: 1px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
   selection-background-color: {quiet}; }}
+QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
 QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: 2px solid {ink}; }}
 QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
   selection-color: {ink}; }}

@@ -7,6 +7,8 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QToolBut
 
 from ui.panels.look import Look
 
+GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice")
+
 
 def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:
     """Return a label; `name` picks its size from the style sheet."""
@@ -72,12 +74,15 @@ class IconButton(QToolButton):
 def dress(widget: QWidget, look: Look) -> None:
     """Give every part below a widget the look."""
     for child in widget.findChildren(QWidget):
+        if child.objectName() in GROUNDS:
+            # A plain widget paints its sheet's ground only when told to.
+            child.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         setter = getattr(child, "set_look", None)
         if callable(setter):
             setter(look)
 
 
-def set_flag(widget: QWidget, name: str, value: bool) -> None:  # noqa: FBT001 - a Qt property's value
+def set_flag(widget: QWidget, name: str, value: bool) -> None:
     """Set a property that the style sheet looks at, and apply the sheet again if it changed."""
     if widget.property(name) != value:
         widget.setProperty(name, value)

@@ -76,7 +76,7 @@ def cards(session: Session) -> tuple[Card, ...]:
     for index, move in enumerate(session.plan.moves):
         record = session.record(index)
         result = record.result if record is not None else None
-        outcome = result.sentence if result is not None else ""
+        outcome = result.sentence.partition(". ")[0].rstrip(".") + "." if result is not None else ""
         effect = result.plan_effect if result is not None else ""
         chosen = index == session.selection.now.move
         found.append(Card(title_of(move), place_of(move, units), outcome, effect, chosen))

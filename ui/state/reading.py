@@ -12,8 +12,25 @@ if TYPE_CHECKING:
 
 RUNGS_SHOWN = 6
 
+WORK = "work of the tips"
+"""The ledger's line for what was put in; the other lines say where it went."""
+
 LEDGER_WORDS = {
-    "work": "put in by the tool",
+    "stored": "springs back when let off",
+    "folding skin": "folding the outer skin",
+    "folding inner": "folding the inner panel",
+    "folding bar": "folding the bar",
+    "seam peel": "peeling the seam",
+    "seam slip": "shearing the seam",
+    "pads": "pads and seals",
+    "tear": "tearing the sheet",
+    "latch and hinges": "latch and hinges",
+    "bar feet": "the bar's feet",
+    "friction": "friction",
+    "viscous": "slow flow (model)",
+    "drop": "dropped",
+    "released in a jump": "let go in a jump",
+    "gap": "not accounted for",
 }
 
 
@@ -75,7 +92,7 @@ def read(timeline: Timeline, result: MoveResult | None, live_words: str, start: 
         sentence=result.sentence if result is not None else live_words,
         rungs=nearest_rungs(frame.ladder),
         shares=shares_of(frame),
-        work_j=frame.ledger_j.get("work", 0.0),
+        work_j=frame.ledger_j.get(WORK, 0.0),
         opening_m=frame.opening_m,
         force_n=frame.force_n,
         curve=curve,
@@ -94,7 +111,7 @@ def nearest_rungs(ladder: tuple[Rung, ...]) -> tuple[Rung, ...]:
 
 def shares_of(frame: Frame) -> tuple[Share, ...]:
     """Return the ledger's lines above one per cent of the work, the largest first."""
-    lines = {name: value for name, value in frame.ledger_j.items() if name != "work"}
+    lines = {name: value for name, value in frame.ledger_j.items() if name != WORK}
     least = 0.01 * max((abs(value) for value in lines.values()), default=0.0)
     kept = sorted(((v, n) for n, v in lines.items() if v > least), reverse=True)
-    return tuple(Share(name, value) for value, name in kept)
+    return tuple(Share(LEDGER_WORDS.get(name, name), value) for value, name in kept)

@@ -4,11 +4,17 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Literal
 
 import msgspec
+import numpy as np
+from numpy.typing import NDArray
 
+from meshes.body import BodyStub
 from meshes.door import DoorMesh
-from sim.plan import BeltPoint, EdgePoint, FacePoint, Lip, Move, Place, Spread, Squeeze, Tool
+from sim.plan import BeltPoint, BodyPoint, EdgePoint, FacePoint, Lip, Move, Place, Spread, Squeeze, Tool
+
+Seat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
 
 DEPTH_STEP_M = 0.002
 DEPTH_LEAP_M = 0.010
@@ -97,35 +103,73 @@ def placed(move: Move, place: Place) -> Move:
             return msgspec.structs.replace(move, along_m=place.along_m, height_m=place.height_m)
         return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
     if isinstance(move, Spread):
-        return msgspec.structs.replace(move, door=place)
+        kept = move.against if move.against and move.against.seat in SEATS[_edge_of(place)] else None
+        return msgspec.structs.replace(move, door=place, against=kept)
     return Spread(door=place, tool=tool, words=words)
 
 
-STANDS_STILL = {
-    "latch_edge": ("latch_pillar", "pillar across the gap"),
-    "hinge_edge": ("hinge_pillar", "hinge pillar across the gap"),
-    "sill_edge": ("rocker", "rocker across the gap"),
-    "belt": ("roof_rail", "roof rail above the window"),
-    "squeeze": ("inner_panel", "inner panel, across from tip one"),
+def _edge_of(place: EdgePoint | BeltPoint) -> str:
+    return place.edge if isinstance(place, EdgePoint) else "belt"
+
+
+SEATS: dict[str, tuple[Seat, ...]] = {
+    "latch_edge": ("pillar_edge", "pillar_outside"),
+    "hinge_edge": ("hinge_pillar",),
+    "sill_edge": ("rocker",),
+    "belt": ("roof_rail",),
 }
-"""For each place of tip one: the part that stands still beside it, and how to say so."""
+"""For each place of tip one, the seats on the body from which the tips can open along one line."""
+
+SEAT_WORDS: dict[Seat, str] = {
+    "pillar_edge": "the pillar's edge, across the gap",
+    "pillar_outside": "the pillar's outside",
+    "hinge_pillar": "the hinge pillar, across the gap",
+    "rocker": "the rocker, across the gap",
+    "roof_rail": "the roof rail above the window",
+}
+PART_SEATS: dict[str, Seat] = {
+    "hinge_pillar": "hinge_pillar", "hinge_pillar_upper": "hinge_pillar", "rocker": "rocker",
+    "roof_rail": "roof_rail",
+}  # fmt: skip
+"""Parts of the body that are one seat; the latch pillar has two."""
+
+EDGE_OF_PILLAR_M = 0.018
+"""A click nearer than this to the pillar's edge means the edge, further on the outside."""
+ACROSS_M = 0.05
+"""Within this along the gap, tip two simply stands across from tip one and goes where that goes."""
 
 
-def second_seat(move: Move) -> tuple[str, str]:
-    """Return the part tip two stands on, and that part in words; CannotSteer if the move has no tips."""
+def second_seats(move: Move) -> tuple[Seat, ...]:
+    """Return the seats tip two may take; CannotSteer, saying why, for a move that leaves no choice."""
     if isinstance(move, Squeeze):
-        return STANDS_STILL["squeeze"]
-    if isinstance(move, Spread):
-        return STANDS_STILL[move.door.edge if isinstance(move.door, EdgePoint) else "belt"]
-    raise CannotSteer("Letting the tool off has no tips to place.")
+        raise CannotSteer("A squeeze sets tip two by itself: on the inner panel, across from tip one.")
+    if not isinstance(move, Spread):
+        raise CannotSteer("Letting the tool off has no tips to place.")
+    return SEATS[_edge_of(move.door)]
 
 
-def second_tip_words(move: Move, part: str) -> str:
-    """Return a sentence that confirms `part` for tip two; CannotSteer, saying why, where it cannot stand."""
-    wanted, words = second_seat(move)
-    if part.replace(" ", "_").startswith(wanted):
-        return f"Tip two stands on the {words}."
-    here = part.replace("_", " ")
-    raise CannotSteer(
-        f"Tip two cannot stand on the {here}: the tips open along one line, so its place is the {words}."
-    )
+def seat_under(body: BodyStub, part: str, point: NDArray[np.float64]) -> BodyPoint | None:
+    """Return the seat on the body that lies under a point [m], shape (3,); None where there is none."""
+    if part.startswith("latch_pillar"):
+        low, high = 0.0, body.door.height_m
+        height = min(max(float(point[2]), low), high)
+        edge = float(body.seat_point("pillar_edge", height)[0])
+        seat: Seat = "pillar_edge" if float(point[0]) - edge < EDGE_OF_PILLAR_M else "pillar_outside"
+        return BodyPoint(seat, round(height, 3))
+    if part not in PART_SEATS:
+        return None
+    seat = PART_SEATS[part]
+    along = float(point[2] if seat == "hinge_pillar" else point[0])
+    return BodyPoint(seat, round(along, 3))
+
+
+def second_placed(move: Move, part: str, place: BodyPoint | None) -> tuple[Move, str]:
+    """Return the move with tip two at a seat, and a sentence; CannotSteer, saying why, where it cannot be."""
+    seats = second_seats(move)
+    wanted = " or ".join(SEAT_WORDS[seat] for seat in seats)
+    if place is None or place.seat not in seats or not isinstance(move, Spread):
+        here = part.replace("_", " ") or "thin air"
+        raise CannotSteer(f"Tip two cannot stand on the {here} here; its place is {wanted}.")
+    across = place.seat == seats[0] and abs(place.along_m - move.door.along_m) <= ACROSS_M
+    words = f"Tip two stands on {SEAT_WORDS[place.seat]}."
+    return msgspec.structs.replace(move, against=None if across else place), words

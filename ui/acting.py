@@ -1,0 +1,182 @@
+"""What the actions do: every menu entry, key and button comes down to one of these."""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimer
+
+from sim.plan import Ease, Spread
+from sim.units import Units
+from ui.filing import Filing
+from ui.main_window import MainWindow
+from ui.panels.sheets import KeySheet
+from ui.state.session import Session
+from ui.state.view_options import COLOUR_WORDS
+
+if TYPE_CHECKING:
+    from ui.stage_side import StageSide
+
+WHILE_READING = ("quit", "full", "projector", "dark", "caution", "before_metal")
+"""Actions that also work while a text covers the stage."""
+
+
+class Acting:
+    """Does what is asked for by name.
+
+    Parameters
+    ----------
+    session, window, filing : what is acted on
+    player : ticks while the moments are played
+    """
+
+    def __init__(self, session: Session, window: MainWindow, filing: Filing, player: QTimer) -> None:
+        self.session, self.window, self.filing = session, window, filing
+        self._player = player
+        self.side: StageSide | None = None
+        self._keys: KeySheet | None = None
+
+    def act(self, name: str) -> None:
+        """Do what an action says; most keep out of the way while a text is being read."""
+        if not self.window.at_work and name not in WHILE_READING:
+            return
+        getattr(self, f"_do_{name}", lambda: self._do_named(name))()
+
+    def _do_named(self, name: str) -> None:
+        session, side = self.session, self.side
+        plain = {
+            "undo": session.document.undo, "redo": session.document.redo, "run": session.run,
+            "go_on": session.go_on_from_here, "end": lambda: session.timeline.go(len(session.timeline)),
+            "moment_back": lambda: session.timeline.go(session.timeline.position - 1),
+            "moment_on": lambda: session.timeline.go(session.timeline.position + 1),
+            "event_back": lambda: session.timeline.go_to_mark(-1), "event_on": lambda: session.timeline.go_to_mark(1),
+            "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
+            "picture": self.filing.ask_picture, "quit": self.window.close, "edge": lambda: self.filing.show_ready("edge"),
+            "contrast": lambda: self.filing.show_ready("contrast"),
+            "form": lambda: self.window.left_pages.setCurrentIndex(1 - self.window.left_pages.currentIndex()),
+            "caution": lambda: self.window.show_page("caution"),
+            "before_metal": lambda: self.window.show_page("before-metal"),
+        }  # fmt: skip
+        if name in plain:
+            plain[name]()
+        elif side is not None:
+            steer = {
+                "deeper": lambda: side.deepen(1), "shallower": lambda: side.deepen(-1),
+                "deeper_far": lambda: side.deepen(1, far=True), "shallower_far": lambda: side.deepen(-1, far=True),
+                "tilt_more": lambda: side.tilt(1), "tilt_less": lambda: side.tilt(-1), "up": lambda: side.slide(1),
+                "down": lambda: side.slide(-1), "up_far": lambda: side.slide(1, far=True),
+                "down_far": lambda: side.slide(-1, far=True), "view": side.next_view,
+            }  # fmt: skip
+            steer[name]()
+
+    def _do_stop(self) -> None:
+        if self.session.can_stop:
+            self.session.stop()
+        elif self.session.view.options.stage_only:
+            self.set_view(stage_only=False)
+        else:
+            self.session.selection.let_wheel_go()
+
+    def _do_start(self) -> None:
+        self._player.stop()
+        self.session.selection.select_move(0)
+        self.session.timeline.go(0)
+        if self.side is not None:
+            self.side.show_view("home")
+
+    def _do_play(self) -> None:
+        line = self.session.timeline
+        if self._player.isActive():
+            self._player.stop()
+        elif len(line) > 1:
+            if line.at_end:
+                line.go(0)
+            self._player.start()
+        self.window.scrub.show_playing(self._player.isActive())
+
+    def play_on(self) -> None:
+        """Show the next moment; at the last one, stop playing."""
+        self.session.timeline.go(self.session.timeline.position + 1)
+        if self.session.timeline.at_end:
+            self._player.stop()
+            self.window.scrub.show_playing(False)
+
+    def hold(self) -> None:
+        """Open the tips for as long as they are held."""
+        if self.window.at_work:
+            self._player.stop()
+            self.session.hold()
+
+    def _do_add_spread(self) -> None:
+        moves = self.session.plan.moves
+        last = next((move for move in reversed(moves) if isinstance(move, Spread)), Spread())
+        self._add(last, "Added a spread")
+
+    def _do_add_ease(self) -> None:
+        self._add(Ease(), "Added: let the tool off")
+
+    def _add(self, move: Spread | Ease, label: str) -> None:
+        count = len(self.session.plan.moves)
+        self.session.document.commit(self.session.plan.with_move(count, move), label)
+        self.session.selection.select_move(count)
+
+    def pick_move(self, index: int) -> None:
+        """Select a move and show its end."""
+        self.session.selection.select_move(index)
+        place = self.session.timeline.last_of(index)
+        self.session.timeline.go(len(self.session.timeline) if place is None else place)
+
+    def remove_move(self, index: int) -> None:
+        """Take a move out of the plan."""
+        self.session.document.commit(self.session.plan.without_move(index), f"Took out move {index + 1}")
+
+    def go_inside_move(self, index: int) -> None:
+        """Show a moment of the move that is shown."""
+        line = self.session.timeline
+        last = line.last_of(line.move)
+        if last is not None:
+            line.go(last - len(line.frames_of(line.move)) + 1 + index)
+
+    def set_view(self, **changes: object) -> None:
+        """Change some of the view's options."""
+        self.session.view.set(dataclasses.replace(self.session.view.options, **changes))  # type: ignore[arg-type]
+
+    def next_layer(self, layer: str) -> None:
+        """Show a layer in its following mode."""
+        self.session.view.set(self.session.view.options.with_next(layer))
+
+    def _do_stage_only(self) -> None:
+        self.set_view(stage_only=not self.session.view.options.stage_only)
+
+    def _do_projector(self) -> None:
+        self.set_view(projector=not self.session.view.options.projector)
+
+    def _do_dark(self) -> None:
+        self.set_view(theme="light" if self.session.view.options.theme == "dark" else "dark")
+
+    def _do_imperial(self) -> None:
+        metric = self.session.view.options.units is Units.METRIC
+        self.set_view(units=Units.IMPERIAL if metric else Units.METRIC)
+
+    def _do_colour(self) -> None:
+        modes = tuple(COLOUR_WORDS)
+        self.set_view(
+            colour_mode=modes[(modes.index(self.session.view.options.colour_mode) + 1) % len(modes)]
+        )
+
+    def _do_drawer_plan(self) -> None:
+        self._drawer("plan")
+
+    def _do_drawer_reading(self) -> None:
+        self._drawer("reading")
+
+    def _drawer(self, name: str) -> None:
+        self.set_view(drawer=None if self.session.view.options.drawer == name else name)
+
+    def _do_full(self) -> None:
+        self.window.setWindowState(self.window.windowState() ^ Qt.WindowState.WindowFullScreen)
+
+    def _do_keys(self) -> None:
+        self._keys = self._keys or KeySheet(self.window)
+        self._keys.show()

@@ -1,0 +1,195 @@
+"""The application: makes every object and is the only place that connects them."""
+
+from __future__ import annotations
+
+import os
+import sys
+import time
+from collections.abc import Sequence
+from pathlib import Path
+
+import platformdirs
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QGuiApplication, QSurfaceFormat
+from PySide6.QtWidgets import QApplication
+
+from ui.acting import Acting
+from ui.filing import Filing
+from ui.jobs import Worker
+from ui.main_window import MainWindow
+from ui.panels.hold import HoldKey
+from ui.showing import Showing
+from ui.state.session import Session
+from ui.state.view_options import LAYER_WORDS
+
+FRAME_MS = 66
+LAYER_NAMES = tuple(LAYER_WORDS)
+
+
+class App:
+    """The running program: session, window, worker, and every connection between them.
+
+    Parameters
+    ----------
+    path : plan file to open; None for the ready edge attack
+    folder : where settings are remembered; None for the user's own
+    """
+
+    def __init__(self, path: Path | None = None, folder: Path | None = None) -> None:
+        self.session, self.window, self.worker = Session(), MainWindow(), Worker()
+        self.hold_key = HoldKey(self.window)
+        self.side = None
+        self.first_frame_s = 0.0
+        self._began = time.perf_counter()
+        self._path = path
+        self._refresh, self._player = QTimer(self.window), QTimer(self.window)
+        self._refresh.setSingleShot(True)
+        self._refresh.setInterval(0)
+        self._player.setInterval(FRAME_MS)
+        self.showing = Showing(self.session, self.window, self._refresh.start)
+        folder = folder or platformdirs.user_config_path("hemline")
+        self.filing = Filing(self.session, self.window, self.showing, folder)
+        self.acting = Acting(self.session, self.window, self.filing, self._player)
+        self.filing.take_settings()
+        self._connect_state()
+        self._connect_window()
+        self._connect_panels()
+        self.showing.later("look", "options", "layout", "plan", "moment")
+        self.showing.show_dirty()
+
+    # --- connections -------------------------------------------------------------------------------------
+
+    def _connect_state(self) -> None:
+        session, worker, later = self.session, self.worker, self.showing.later
+        session.asked.connect(worker.submit)
+        session.released.connect(worker.let_go)
+        session.dropped.connect(worker.drop)
+        session.said.connect(self.window.notice.say)
+        session.document.changed.connect(lambda: later("plan", "moment"))
+        session.document.filed.connect(lambda: later("plan"))
+        session.changed.connect(lambda: later("plan", "moment"))
+        session.queue.changed.connect(lambda: later("able"))
+        session.timeline.changed.connect(lambda: later("moment"))
+        session.timeline.moved.connect(lambda: later("moment"))
+        session.selection.changed.connect(lambda: later("plan", "moment"))
+        session.view.changed.connect(lambda: later("look", "options", "layout", "plan", "moment"))
+        session.view.changed.connect(self.filing.remember_view)
+        worker.ready.connect(self._take_answers, Qt.ConnectionType.QueuedConnection)
+
+    def _connect_window(self) -> None:
+        window, acting, filing = self.window, self.acting, self.filing
+        window.acted.connect(acting.act)
+        window.layer_key.connect(lambda number: acting.next_layer(LAYER_NAMES[number - 1]))
+        window.layers.layer_wished.connect(acting.next_layer)
+        window.layers.colour_wished.connect(lambda mode: acting.set_view(colour_mode=mode))
+        window.recent_wished.connect(filing.open_recent)
+        window.step_wished.connect(self.session.document.go)
+        window.dropped.connect(lambda name: filing.open(Path(name)))
+        window.resized.connect(lambda: self.showing.later("look", "layout"))
+        window.closing.connect(self._close)
+        window.caution.read.connect(filing.caution_read)
+        window.notice.copy_wished.connect(lambda text: QGuiApplication.clipboard().setText(text))
+        self.hold_key.pressed.connect(acting.hold)
+        self.hold_key.released.connect(self.session.let_go)
+        self._refresh.timeout.connect(self.showing.show_dirty)
+        self._player.timeout.connect(acting.play_on)
+
+    def _connect_panels(self) -> None:
+        window, session, acting = self.window, self.session, self.acting
+        window.plan.ready_wished.connect(self.filing.show_ready)
+        window.plan.picked.connect(acting.pick_move)
+        window.plan.unwanted.connect(acting.remove_move)
+        window.form.car_wished.connect(session.change_car)
+        window.form.tool_wished.connect(session.change_tool)
+        window.form.trouble.connect(window.notice.say)
+        window.section.depth_turned.connect(lambda way: acting.act("deeper" if way > 0 else "shallower"))
+        window.section.tilt_turned.connect(lambda way: acting.act("tilt_more" if way > 0 else "tilt_less"))
+        window.reading.moment_wished.connect(acting.go_inside_move)
+        scrub = window.scrub
+        scrub.pressed.connect(acting.hold)
+        scrub.released.connect(session.let_go)
+        scrub.run_wished.connect(session.run_selected_to)
+        scrub.position_wished.connect(session.timeline.go)
+        named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
+                 (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
+                 (scrub.stop_wished, "stop"), (scrub.play_wished, "play"), (scrub.go_on_wished, "go_on"))  # fmt: skip
+        for signal, name in named:
+            signal.connect(lambda *_, name=name: acting.act(name))
+
+    # --- running -----------------------------------------------------------------------------------------
+
+    def start(self) -> None:
+        """Show the shell at once; what takes its time is loaded in the first idle moment."""
+        self.window.show()
+        QTimer.singleShot(0, self._load_plan)
+
+    def _load_plan(self) -> None:
+        self.session.prepare()
+        QTimer.singleShot(0, self._load_stage)
+
+    def _load_stage(self) -> None:
+        # Imported here: the drawing library alone takes longer than the shell may.
+        from ui.stage_side import StageSide, StageView
+
+        self.filing.open_first(self._path)
+        view = StageView(self.window)
+        self.side = StageSide(view, self.window, self.session)
+        for part in (self.showing, self.acting, self.filing):
+            part.side = self.side
+        view.hovered.connect(self.side.hover)
+        view.clicked.connect(self.side.click)
+        view.frameSwapped.connect(self._drawn)
+        self.window.set_stage(view)
+        self.showing.later("options", "layout", "plan", "moment")
+
+    def _drawn(self) -> None:
+        if self.session.model is not None and not self.first_frame_s:
+            self.first_frame_s = time.perf_counter() - self._began
+
+    def _take_answers(self) -> None:
+        self.session.take(self.worker.answers.empty())
+
+    def _close(self) -> None:
+        self._player.stop()
+        self._refresh.stop()
+        self.session.stop()
+        self.worker.close()
+
+
+def prepare_application(words: list[str] | None = None) -> QApplication:
+    """Return the application object, made with the drawing format that the stage needs."""
+    found = QApplication.instance()
+    if isinstance(found, QApplication):
+        return found
+    wanted = QSurfaceFormat()
+    wanted.setRenderableType(QSurfaceFormat.RenderableType.OpenGL)
+    wanted.setVersion(3, 2)
+    wanted.setProfile(QSurfaceFormat.OpenGLContextProfile.CoreProfile)
+    wanted.setSamples(0)
+    wanted.setDepthBufferSize(24)
+    QSurfaceFormat.setDefaultFormat(wanted)
+    QApplication.setAttribute(Qt.ApplicationAttribute.AA_ShareOpenGLContexts)
+    application = QApplication(words or ["hemline"])
+    application.setApplicationName("Hemline")
+    application.setStyle("Fusion")
+    return application
+
+
+def main(arguments: Sequence[str] = ()) -> int:
+    """Open the window and return the exit code.
+
+    Parameters
+    ----------
+    arguments : the path of a plan file to open, or nothing for the ready demo
+    """
+    # The plotting libraries look for a binding by themselves; say which one.
+    os.environ.setdefault("QT_API", "pyside6")
+    os.environ.setdefault("PYQTGRAPH_QT_LIB", "PySide6")
+    application = prepare_application()
+    app = App(Path(arguments[0]) if arguments else None)
+    app.start()
+    return application.exec()
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,189 @@
+"""What the worker does with a request: set out doors, run moves, push while the tips are held."""
+
+from __future__ import annotations
+
+import time
+from collections import OrderedDict
+from collections.abc import Callable, Iterator
+
+from meshes.part import MeshError
+from sim.door_model import DoorModel, build_model
+from sim.ledger import Ledger
+from sim.newton import CancelledError
+from sim.plan import Car, Move, Plan, Squeeze
+from sim.problems import PlanError
+from sim.record import Frame, MoveRecord
+from sim.run import Begin, MoveRun, start_frame
+from ui.state.answers import Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.solve_queue import Job, Request
+from ui.state.timeline import opened
+
+GRACE_S = 0.2
+"""After letting go, an increment under way may take this long to reach the grid; then it is given up."""
+SQUEEZE_LIMIT_M = 0.3
+BEGINS_KEPT = 24
+DOORS_KEPT = 4
+
+Prefix = tuple[Car, tuple[Move, ...]]
+
+
+class HeldRun(MoveRun):
+    """A run that can be closed between two increments and gone on with later."""
+
+    def settle(self) -> None:
+        """Make `result` and `end` true for the increments so far."""
+        if self._point is not None:
+            self._finish(self._point)
+
+
+class Held:
+    """A push that was let go and can be gone on with: its run, and its frames still to come."""
+
+    def __init__(self, key: Prefix, run: HeldRun, frames: Iterator[Frame]) -> None:
+        self.key, self.run, self.frames = key, run, frames
+
+
+class Bench:
+    """Doors set out, states reached, and the run in hand; lives in the worker thread.
+
+    Parameters
+    ----------
+    say : takes each answer
+    """
+
+    def __init__(self, say: Callable[[Answer], None]) -> None:
+        self._say = say
+        self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
+        self._begins: OrderedDict[Prefix, Begin] = OrderedDict()
+        self._held: Held | None = None
+        self._dropped: Callable[[], bool] = bool
+        self._let_go_for: Callable[[], float] = float
+
+    def do(self, request: Request, dropped: Callable[[], bool], let_go_for: Callable[[], float]) -> None:
+        """Answer a request; always ends with one of Ended, Stopped or Refused.
+
+        Parameters
+        ----------
+        dropped : whether the request no longer counts; asked before every factorisation
+        let_go_for : for how long the held tips have been let go [s]
+        """
+        began = time.perf_counter()
+        self._dropped, self._let_go_for = dropped, let_go_for
+        try:
+            model = self._door(request)
+            if request.job is Job.SOLVE:
+                self._solve(request, model, request.first, request.last)
+            elif request.job is Job.PUSH:
+                self._solve(request, model, request.first, request.last - 1)
+                self._push(request, model)
+        except CancelledError:
+            self._held = None
+            self._say(Stopped(request.number))
+        except (PlanError, MeshError) as problem:
+            self._say(Refused(request.number, _sentence(problem)))
+        else:
+            self._say(Ended(request.number, time.perf_counter() - began))
+
+    def _door(self, request: Request) -> DoorModel:
+        car = request.plan.car
+        if car not in self._doors:
+            model = build_model(car)
+            self._doors[car] = model, start_frame(model)
+            while len(self._doors) > DOORS_KEPT:
+                self._doors.popitem(last=False)
+        model, start = self._doors[car]
+        self._doors.move_to_end(car)
+        self._say(DoorReady(request.number, car, model, start))
+        return model
+
+    def _begin(self, plan: Plan, index: int, model: DoorModel) -> Begin | None:
+        if index == 0:
+            return Begin(model.start, Ledger())
+        return self._begins.get((plan.car, plan.moves[:index]))
+
+    def _keep(self, plan: Plan, index: int, begin: Begin) -> None:
+        key = plan.car, plan.moves[: index + 1]
+        self._begins[key] = begin
+        self._begins.move_to_end(key)
+        while len(self._begins) > BEGINS_KEPT:
+            self._begins.popitem(last=False)
+
+    def _solve(self, request: Request, model: DoorModel, first: int, last: int) -> None:
+        """Run moves to the openings of the plan; earlier ones too, where their ends are no longer kept."""
+        plan = request.plan
+        while first > 0 and self._begin(plan, first, model) is None:
+            first -= 1
+        if first <= last:
+            self._held = None
+        for index in range(first, last + 1):
+            begin = self._begin(plan, index, model)
+            assert begin is not None
+            run = self._run(model, plan, index, begin, self._is_dropped)
+            for frame in run:
+                self._say(FramesReady(request.number, index, (frame,)))
+            self._keep(plan, index, run.end)
+            record = MoveRecord(run.frames, run.result(with_residual=False), run.end.state)
+            self._say(MoveReady(request.number, index, plan, record))
+
+    def _run(
+        self, model: DoorModel, plan: Plan, index: int, begin: Begin, stop: Callable[[], bool]
+    ) -> HeldRun:
+        try:
+            return HeldRun(model, plan.moves[index], begin, index, cancelled=stop)
+        except PlanError as problem:
+            raise problem.inside(f"moves[{index}]") from problem
+
+    def _is_dropped(self) -> bool:
+        return self._dropped()
+
+    def _is_over(self) -> bool:
+        """Tell whether a held push is to be given up; asks about the request of now, also in an older run."""
+        return self._dropped() or self._let_go_for() > GRACE_S
+
+    def _push(self, request: Request, model: DoorModel) -> None:
+        plan, index = request.plan, request.last
+        move = plan.moves[index]
+        limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else move.tool.opening_m[-1]
+        wide = plan.with_move(index, opened(move, limit))
+        held = self._taken_up(request, wide)
+        if held is None:
+            begin = self._begin(plan, index, model)
+            assert begin is not None
+            run = self._run(model, wide, index, begin, self._is_over)
+            held = Held((wide.car, wide.moves[: index + 1]), run, iter(run))
+        self._hold(request, held)
+
+    def _taken_up(self, request: Request, wide: Plan) -> Held | None:
+        """Return the push that was let go last, if it is this very one at this very opening."""
+        held, self._held = self._held, None
+        if held is None or held.key != (wide.car, wide.moves[: request.last + 1]):
+            return None
+        same = held.run.frames and abs(held.run.frames[-1].opening_m - request.shown_from_m) < 1e-9
+        return held if same else None
+
+    def _hold(self, request: Request, held: Held) -> None:
+        whole = True
+        try:
+            for frame in held.frames:
+                self._say(FramesReady(request.number, request.last, (frame,)))
+                if self._let_go_for() and frame.opening_m > 0.0:
+                    break
+        except CancelledError:
+            if self._dropped():
+                raise
+            whole = False  # let go inside a long increment: what was reached before it counts
+        frames = held.run.frames
+        if not frames or frames[-1].opening_m <= 0.0:
+            return
+        held.run.settle()
+        reached = opened(request.plan.moves[request.last], frames[-1].opening_m)
+        plan = request.plan.with_move(request.last, reached)
+        self._keep(plan, request.last, held.run.end)
+        record = MoveRecord(frames, held.run.result(with_residual=False), held.run.end.state)
+        self._held = held if whole else None
+        self._say(MoveReady(request.number, request.last, plan, record))
+
+
+def _sentence(problem: PlanError | MeshError) -> str:
+    text = str(problem)
+    return text[0].upper() + text[1:] + ("" if text.endswith(".") else ".")

@@ -1,0 +1,168 @@
+"""Files and memory: open, save, recent plans, pictures, and what is remembered between two sessions."""
+
+from __future__ import annotations
+
+import dataclasses
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog
+
+from sim.plan import Plan
+from sim.units import Units
+from ui.main_window import MainWindow
+from ui.panels.sheets import PictureSheet
+from ui.showing import Showing
+from ui.state import settings as remembered
+from ui.state.session import Session
+
+if TYPE_CHECKING:
+    from ui.stage_side import StageSide
+
+PATTERN = "Plans (*.toml)"
+
+
+class Filing:
+    """Brings plans in and out; says in a sentence what cannot be done.
+
+    Parameters
+    ----------
+    session, window, showing : what is opened and saved, and where it shows
+    folder : where settings are remembered
+    """
+
+    def __init__(self, session: Session, window: MainWindow, showing: Showing, folder: Path) -> None:
+        self.session, self.window, self._showing, self._folder = session, window, showing, folder
+        self.settings = remembered.load(folder)
+        self.side: StageSide | None = None
+        self._pictures: PictureSheet | None = None
+
+    # --- memory ------------------------------------------------------------------------------------------
+
+    def take_settings(self) -> None:
+        """Put the remembered choices in force, and show the caution if it was never read here."""
+        kept = self.settings
+        units = Units.IMPERIAL if kept.imperial else Units.METRIC
+        options = dataclasses.replace(
+            self.session.view.options, theme=kept.theme, projector=kept.projector, units=units
+        )
+        self.session.view.set(options)
+        self.window.show_recent(kept.recent)
+        if not kept.caution_read:
+            self.window.show_page("caution")
+
+    def remember_view(self) -> None:
+        """Remember theme, type and units for the next time."""
+        options = self.session.view.options
+        imperial = options.units is Units.IMPERIAL
+        self._remember(
+            dataclasses.replace(
+                self.settings, theme=options.theme, projector=options.projector, imperial=imperial
+            )
+        )
+
+    def caution_read(self) -> None:
+        """Go to work; the caution counts as read in this folder."""
+        self.window.show_page("work")
+        self._remember(dataclasses.replace(self.settings, caution_read=True))
+
+    def _remember(self, settings: remembered.Settings) -> None:
+        if settings != self.settings:
+            self.settings = settings
+            remembered.save(settings, self._folder)
+
+    # --- plans -------------------------------------------------------------------------------------------
+
+    def open_first(self, path: Path | None) -> None:
+        """Show the first plan: the one asked for, else the ready edge attack."""
+        from ui import files
+
+        self._showing.ready.update({name: files.ready_plan(name) for name in files.READY})
+        if path is None or not self.open(path):
+            self.session.document.open(self._showing.ready["edge"], None)
+
+    def show_ready(self, name: str) -> None:
+        """Show a ready plan; a step of the history, so that the reader's own work is not lost."""
+        words = {"edge": "Ready plan: edge attack", "contrast": "Ready plan: the contrast"}
+        self.session.selection.select_move(0)
+        self.session.document.commit(self._ready(name), words[name])
+        self._showing.later("plan")
+
+    def _ready(self, name: str) -> Plan:
+        """Return a ready plan with the car and the openings as they stood when it was left."""
+        return self._showing.ready[name]
+
+    def open(self, path: Path) -> bool:
+        """Show the plan in a file; return False, having said why, where it cannot be."""
+        from ui import files
+
+        try:
+            plan, text = files.read(path)
+        except files.FileTrouble as trouble:
+            self.window.notice.say(str(trouble))
+            self._remember(self.settings.without_recent(path))
+            return False
+        self.window.notice.say("")
+        self.session.selection.select_move(0)
+        self.session.document.open(plan, path, text)
+        self._remember(self.settings.with_recent(path))
+        self.window.show_recent(self.settings.recent)
+        return True
+
+    def open_recent(self, index: int) -> None:
+        """Open one of the recent files."""
+        self.open(Path(self.settings.recent[index]))
+
+    def ask_open(self) -> None:
+        """Ask which file to open."""
+        name, _ = QFileDialog.getOpenFileName(self.window, "Open a plan", self._place(), PATTERN)
+        if name:
+            self.open(Path(name))
+
+    def save(self) -> None:
+        """Save the plan where it came from, or ask where."""
+        path = self.session.document.path
+        if path is None:
+            self.save_as()
+        else:
+            self._write(path)
+
+    def save_as(self) -> None:
+        """Ask where to save the plan."""
+        name, _ = QFileDialog.getSaveFileName(self.window, "Save the plan", self._place(), PATTERN)
+        if name:
+            self._write(Path(name if name.endswith(".toml") else f"{name}.toml"))
+
+    def _write(self, path: Path) -> None:
+        from ui import files
+
+        document = self.session.document
+        try:
+            text = files.write(document.committed, path, document.text)
+        except files.FileTrouble as trouble:
+            self.window.notice.say(str(trouble))
+            return
+        document.mark_saved(path, text)
+        self._remember(self.settings.with_recent(path))
+        self.window.show_recent(self.settings.recent)
+
+    def _place(self) -> str:
+        path = self.session.document.path
+        return str(path) if path is not None else str(Path.home() / "plan.toml")
+
+    # --- pictures ----------------------------------------------------------------------------------------
+
+    def ask_picture(self) -> None:
+        """Open the sheet that asks for a picture's size and caption."""
+        if self._pictures is None:
+            self._pictures = PictureSheet(self.window, self.save_picture)
+        self._pictures.show()
+
+    def save_picture(self, width: int, height: int, caption: str, name: str) -> None:
+        """Save the stage as a PNG picture of a size."""
+        if self.side is None:
+            return
+        try:
+            self.side.save_picture((width, height), caption, Path(name))
+        except OSError as problem:
+            self.window.notice.say(f"{Path(name).name} could not be written: {problem}.")

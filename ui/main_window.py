@@ -1,0 +1,342 @@
+"""The window: the stage in the middle, the plan and the reading beside it, and every action with its key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import (
+    QAction,
+    QActionGroup,
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
+
+from ui.panels.car_form import CarForm
+from ui.panels.caution import CautionPage, text
+from ui.panels.look import GRID, Look
+from ui.panels.notice import NoticeBar
+from ui.panels.pieces import button, dress, label, line
+from ui.panels.plan import PlanPanel
+from ui.panels.reading import ReadingPanel
+from ui.panels.scrub import ScrubBar
+from ui.panels.section import SectionPanel
+from ui.panels.strip import LayerStrip, Readout
+from ui.state.view_options import ViewOptions
+
+ROOMY_HEIGHT_PX = 900
+
+# name, words, keys; the order is that of the menus. A name of "-" is a separating line.
+FILE = (("open", "Open a plan\u2026", "Ctrl+O"), ("save", "Save the plan", "Ctrl+S"),
+        ("save_as", "Save the plan as\u2026", "Ctrl+Shift+S"), ("-", "", ""),
+        ("picture", "Save a picture of the stage\u2026", "Ctrl+P"), ("-", "", ""), ("quit", "Quit", "Ctrl+Q"))  # fmt: skip
+PLAN = (("undo", "Undo", "Ctrl+Z"), ("redo", "Redo", "Ctrl+Shift+Z"), ("-", "", ""),
+        ("run", "Run the plan", "Return"), ("go_on", "Go on from here", "G"), ("stop", "Stop", "Esc"),
+        ("start", "Back to the start", "Home"), ("end", "To the last moment", "End"), ("play", "Play the moments", "P"),
+        ("-", "", ""), ("add_spread", "Add a spread", ""), ("add_ease", "Add: let the tool off", ""),
+        ("form", "Change the car and the tool", "Ctrl+T"), ("-", "", ""),
+        ("edge", "Ready plan: edge attack", ""), ("contrast", "Ready plan: behind the bend", ""))  # fmt: skip
+VIEW = (("stage_only", "Stage only", "F"), ("projector", "Projector type", "Ctrl+Shift+P"), ("dark", "Dark theme", ""),
+        ("imperial", "Pounds and inches", "U"), ("-", "", ""), ("colour", "Next colours", "C"), ("view", "Next view", "V"),
+        ("drawer_plan", "Plan drawer", "F2"), ("drawer_reading", "Reading drawer", "F3"), ("full", "Full screen", "F11"))  # fmt: skip
+HELP = (("caution", "Show the caution again", ""), ("before_metal", "Before metal work on a real car", ""),
+        ("keys", "Keys", "F1"))  # fmt: skip
+STEER = (("deeper", "]"), ("shallower", "["), ("deeper_far", "}"), ("shallower_far", "{"), ("tilt_more", "."),
+         ("tilt_less", ","), ("up", "Up"), ("down", "Down"), ("up_far", "Shift+Up"), ("down_far", "Shift+Down"),
+         ("moment_back", "Left"), ("moment_on", "Right"), ("event_back", "PgUp"), ("event_on", "PgDown"))  # fmt: skip
+SAME_KEYS = {"deeper_far": ("}", "Shift+]"), "shallower_far": ("{", "Shift+["), "run": ("Return", "Enter")}
+LAYER_KEYS = 7
+CHECKED = ("stage_only", "projector", "dark", "imperial")
+
+
+class MainWindow(QMainWindow):
+    """All panels in their places; knows no document and no scene.
+
+    Attributes
+    ----------
+    acted : emitted with the name of an action
+    layer_key : emitted with the number of a layer's key, 1 to 7
+    recent_wished, step_wished : emitted with the index of a recent file, of a step of the history
+    dropped : emitted with the path of a file dropped on the window
+    resized, closing : emitted with no more than that
+    """
+
+    acted = Signal(str)
+    layer_key = Signal(int)
+    recent_wished = Signal(int)
+    step_wished = Signal(int)
+    dropped = Signal(str)
+    resized = Signal()
+    closing = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setWindowTitle("Hemline")
+        self.setMinimumSize(QSize(800, 600))
+        self.setAcceptDrops(True)
+        self.actions_by_name: dict[str, QAction] = {}
+        self.plan, self.section, self.form = PlanPanel(), SectionPanel(), CarForm()
+        self.reading, self.scrub, self.notice = ReadingPanel(), ScrubBar(), NoticeBar()
+        self.layers, self.readout, self.caution = LayerStrip(), Readout(), CautionPage()
+        self.look = Look()
+        self._stage: QWidget | None = None
+        self._build()
+        self._menus()
+        self._keys()
+
+    # --- building ----------------------------------------------------------------------------------------
+
+    def _build(self) -> None:
+        self.pages = QStackedWidget()
+        self.pages.addWidget(self._work_page())
+        self.pages.addWidget(self.caution)
+        self._footer = self._make_footer()
+        column = QVBoxLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (self.notice, self.pages, line(), self._footer):
+            column.addWidget(part)
+        column.setStretchFactor(self.pages, 1)
+        whole = QWidget()
+        whole.setObjectName("page")
+        whole.setLayout(column)
+        self.setCentralWidget(whole)
+
+    def _work_page(self) -> QWidget:
+        self._left, self._right = self._left_column(), QWidget()
+        right = QHBoxLayout(self._right)
+        right.setContentsMargins(0, 0, 0, 0)
+        right.setSpacing(0)
+        right.addWidget(line(upright=True))
+        right.addWidget(self.reading, 1)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(self._left)
+        row.addLayout(self._middle(), 1)
+        row.addWidget(self._right)
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addLayout(row, 1)
+        column.addWidget(line())
+        column.addWidget(self.scrub)
+        return page
+
+    def _left_column(self) -> QWidget:
+        left = QWidget()
+        self.left_pages = QStackedWidget()
+        plan = QWidget()
+        plan.setObjectName("column")
+        column = QVBoxLayout(plan)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.plan, 5)
+        column.addWidget(self.section, 6)
+        self.left_pages.addWidget(plan)
+        self.left_pages.addWidget(self.form)
+        row = QHBoxLayout(left)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self.left_pages, 1)
+        row.addWidget(line(upright=True))
+        return left
+
+    def _middle(self) -> QVBoxLayout:
+        self._waiting = label("Setting out the door \u2026", "quiet")
+        self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._lower = label("", "large", wrap=True)
+        self._lower.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._lower.setContentsMargins(4 * GRID, GRID, 4 * GRID, GRID)
+        self._lower.hide()
+        self._holder = QVBoxLayout()
+        self._holder.addWidget(self._waiting)
+        middle = QVBoxLayout()
+        middle.setSpacing(0)
+        middle.addWidget(self.layers)
+        middle.addLayout(self._holder, 1)
+        middle.addWidget(self.readout)
+        middle.addWidget(self._lower)
+        return middle
+
+    def _make_footer(self) -> QWidget:
+        footer = QWidget()
+        footer.setObjectName("footer")
+        row = QHBoxLayout(footer)
+        row.setContentsMargins(2 * GRID, 2, 2 * GRID, 2)
+        row.setSpacing(2 * GRID)
+        self._drawers = {
+            name: button(words, "bare") for name, words in (("plan", "Plan"), ("reading", "Reading"))
+        }
+        for name, made in self._drawers.items():
+            made.clicked.connect(lambda _=False, name=name: self.acted.emit(f"drawer_{name}"))
+        limits = label(text("line"), "")
+        self.solver = label("", "quiet")
+        self.solver.setAlignment(Qt.AlignmentFlag.AlignRight)
+        row.addWidget(self._drawers["plan"])
+        row.addWidget(limits)
+        row.addWidget(self.solver, 1)
+        row.addWidget(self._drawers["reading"])
+        return footer
+
+    def _menus(self) -> None:
+        bar = self.menuBar()
+        for title, table in (("&File", FILE), ("&Plan", PLAN), ("&View", VIEW), ("&Help", HELP)):
+            menu = bar.addMenu(title)
+            for name, words, keys in table:
+                if name == "-":
+                    menu.addSeparator()
+                    continue
+                menu.addAction(self._action(name, words, keys))
+            if title == "&File":
+                self.recent_menu = QMenu("Recent plans", self)
+                menu.insertMenu(self.actions_by_name["save"], self.recent_menu)
+            if title == "&Plan":
+                self.steps_menu = QMenu("Back to a moment of the work", self)
+                menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
+        for name in CHECKED:
+            self.actions_by_name[name].setCheckable(True)
+
+    def _action(self, name: str, words: str, keys: str) -> QAction:
+        action = QAction(words, self)
+        wanted = SAME_KEYS.get(name, (keys,) if keys else ())
+        action.setShortcuts([QKeySequence(key) for key in wanted])
+        action.triggered.connect(lambda: self.acted.emit(name))
+        self.actions_by_name[name] = action
+        self.addAction(action)
+        return action
+
+    def _keys(self) -> None:
+        for name, key in STEER:
+            self._action(name, name, key).setAutoRepeat(True)
+        for number in range(1, LAYER_KEYS + 1):
+            action = QAction(f"Layer {number}", self)
+            action.setShortcut(QKeySequence(str(number)))
+            action.triggered.connect(lambda _=False, number=number: self.layer_key.emit(number))
+            self.addAction(action)
+
+    # --- showing -----------------------------------------------------------------------------------------
+
+    def set_stage(self, stage: QWidget) -> None:
+        """Put the 3D view in its place."""
+        self._holder.removeWidget(self._waiting)
+        self._waiting.hide()
+        self._holder.addWidget(stage)
+        self._stage = stage
+
+    def set_look(self, look: Look) -> None:
+        """Give every part the look."""
+        self.look = look
+        self.setStyleSheet(look.sheet())
+        dress(self, look)
+
+    def show_layout(self, options: ViewOptions) -> None:
+        """Put columns, drawers and strips where this size and these options want them."""
+        width = self.width()
+        left, right = options.columns(width)
+        scale = self.look.scale
+        share = min(1.35, max(1.0, width / 1500))
+        self._left.setFixedWidth(round(min(272 * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
+        self._right.setFixedWidth(round(min(320 * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
+        self._left.setVisible(left)
+        self._right.setVisible(right)
+        alone = options.stage_only
+        for part in (self.layers, self.readout, self.scrub):
+            part.setVisible(not alone)
+        self.menuBar().setVisible(not alone)
+        self._lower.setVisible(alone)
+        roomy = self.height() >= ROOMY_HEIGHT_PX
+        self.reading.set_roomy(roomy)
+        self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
+        drawers = not alone and not (left and right)
+        for made in self._drawers.values():
+            made.setVisible(drawers)
+
+    def show_options(self, options: ViewOptions) -> None:
+        """Show which of the options in the menus are on."""
+        states = (
+            options.stage_only,
+            options.projector,
+            options.theme == "dark",
+            options.units.value == "imperial",
+        )
+        for name, on in zip(CHECKED, states, strict=True):
+            self.actions_by_name[name].setChecked(on)
+
+    def show_lower_third(self, words: str) -> None:
+        """Show the sentence under the stage when it stands alone."""
+        self._lower.setText(words)
+
+    def show_able(self, able: dict[str, bool]) -> None:
+        """Enable the named actions, or not."""
+        for name, can in able.items():
+            self.actions_by_name[name].setEnabled(can)
+
+    def show_page(self, name: str) -> None:
+        """Show the work, or a text to read ("caution", "before-metal")."""
+        if name == "work":
+            self.pages.setCurrentIndex(0)
+            return
+        self.caution.show_text(name, "I have read this" if name == "caution" else "Back to the stage")
+        self.pages.setCurrentIndex(1)
+
+    @property
+    def at_work(self) -> bool:
+        """Whether the stage is shown, and not a text."""
+        return self.pages.currentIndex() == 0
+
+    def show_recent(self, names: tuple[str, ...]) -> None:
+        """List the recent files."""
+        _fill(self.recent_menu, names, self.recent_wished.emit)
+
+    def show_steps(self, labels: tuple[str, ...], position: int) -> None:
+        """List the history, the present step marked."""
+        actions = _fill(self.steps_menu, labels, self.step_wished.emit)
+        group = QActionGroup(self.steps_menu)
+        for index, action in enumerate(actions):
+            action.setCheckable(True)
+            action.setChecked(index == position)
+            group.addAction(action)
+
+    # --- Qt ----------------------------------------------------------------------------------------------
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Tell that the size is another one."""
+        super().resizeEvent(event)
+        self.resized.emit()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Take a file, nothing else."""
+        if any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Open the first file dropped."""
+        for url in event.mimeData().urls():
+            if url.isLocalFile():
+                event.acceptProposedAction()
+                self.dropped.emit(url.toLocalFile())
+                return
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Let the view be closed before Qt deletes it."""
+        self.closing.emit()
+        if self._stage is not None:
+            self._stage.close()
+            self._stage = None
+        super().closeEvent(event)
+
+
+def _fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:
+    menu.clear()
+    actions = []
+    for index, word in enumerate(words):
+        action = menu.addAction(word)
+        action.triggered.connect(lambda _=False, index=index: wish(index))
+        actions.append(action)
+    menu.setEnabled(bool(words))
+    return actions

@@ -1,0 +1,174 @@
+"""The small form: another seam, metal, skin, tip or curve of the tool; the moves are run again on it."""
+
+from __future__ import annotations
+
+import msgspec
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDoubleSpinBox,
+    QFormLayout,
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from sim.plan import Car, Tool
+from sim.units import Units, force, length, length_si
+from ui.panels.look import GRID
+from ui.panels.pieces import button, label
+from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
+
+SEAMS = (("bonded", "bonded, a bead all along"), ("welded", "spot welded"))
+METALS = (("steel", "steel"), ("alloy", "aluminium alloy"))
+
+
+class CarForm(QWidget):
+    """The form in the left column.
+
+    Attributes
+    ----------
+    car_wished : emitted with the changed car and a label
+    tool_wished : emitted with the changed tool and a label
+    trouble : emitted with a sentence when what was typed cannot be used
+    done : emitted when the form is to be put away
+    """
+
+    car_wished = Signal(object, str)
+    tool_wished = Signal(object, str)
+    trouble = Signal(str)
+    done = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("column")
+        self._car, self._tool, self._units = Car(), Tool(), Units.METRIC
+        self.seam, self.metal = self._combo(SEAMS), self._combo(METALS)
+        self.skin, self.tip_width = self._number(), self._number()
+        self.rows = [(QLineEdit(), QLineEdit()) for _ in range(POINT_COUNT)]
+        self._heads = label("", "quiet"), label("", "quiet")
+        self.use = button("Use this curve")
+        back = button("Back to the plan", "primary")
+        form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for words, field in (
+            ("Seam", self.seam),
+            ("Metal", self.metal),
+            ("Skin", self.skin),
+            ("Tip width", self.tip_width),
+        ):
+            form.addRow(label(words, "quiet"), field)
+        inside = QWidget()
+        inside.setObjectName("column")
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        column.addWidget(label("The car and the tool", "heading"))
+        column.addLayout(form)
+        column.addSpacing(GRID)
+        column.addWidget(label("Force the tool can give at each opening", "heading", wrap=True))
+        column.addLayout(self._curve())
+        column.addWidget(self.use, 0, Qt.AlignmentFlag.AlignRight)
+        column.addStretch(1)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setWidget(inside)
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        foot.addWidget(back)
+        foot.addStretch(1)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(area, 1)
+        outer.addLayout(foot)
+        self._connect()
+        back.clicked.connect(self.done)
+
+    def _combo(self, choices: tuple[tuple[str, str], ...]) -> QComboBox:
+        made = QComboBox()
+        for value, words in choices:
+            made.addItem(words, value)
+        return made
+
+    def _number(self) -> QDoubleSpinBox:
+        made = QDoubleSpinBox()
+        made.setKeyboardTracking(False)
+        made.setAlignment(Qt.AlignmentFlag.AlignRight)
+        return made
+
+    def _curve(self) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setVerticalSpacing(2)
+        for column, head in enumerate(self._heads):
+            grid.addWidget(head, 0, column, Qt.AlignmentFlag.AlignRight)
+        for index, pair in enumerate(self.rows, 1):
+            for column, field in enumerate(pair):
+                field.setAlignment(Qt.AlignmentFlag.AlignRight)
+                field.setAccessibleName(f"{'Opening' if column == 0 else 'Force'} of point {index}")
+                grid.addWidget(field, index, column)
+        return grid
+
+    def _connect(self) -> None:
+        self.seam.activated.connect(lambda i: self._wish_car("seam", self.seam.itemData(i)))
+        self.metal.activated.connect(lambda i: self._wish_car("metal", self.metal.itemData(i)))
+        self.skin.valueChanged.connect(
+            lambda v: self._wish_car("skin_thickness_m", round(length_si(v, self._units), 7))
+        )
+        self.tip_width.valueChanged.connect(self._wish_width)
+        self.use.clicked.connect(self._wish_curve)
+
+    def show_form(self, car: Car, tool: Tool, units: Units) -> None:
+        """Show a car and a tool; what the fields say is not taken for a wish meanwhile."""
+        self._car, self._tool, self._units = car, tool, units
+        fields = (self.seam, self.metal, self.skin, self.tip_width)
+        for field in fields:
+            field.blockSignals(True)
+        self.seam.setCurrentIndex(self.seam.findData(car.seam))
+        self.metal.setCurrentIndex(self.metal.findData(car.metal))
+        metric = units is Units.METRIC
+        self._set(
+            self.skin, car.skin_thickness_m, (0.0004, 0.0020), 2 if metric else 4, 0.05 if metric else 0.002
+        )
+        self._set(self.tip_width, tool.tip_width_m, (0.005, 0.150), 0 if metric else 2, 5 if metric else 0.25)
+        for field in fields:
+            field.blockSignals(False)
+        self._heads[0].setText(f"opening, {length(0.0, units)[1]}")
+        self._heads[1].setText(f"force, {force(0.0, units)[1]}")
+        for pair, texts in zip(self.rows, as_text(tool, units), strict=False):
+            for field, words in zip(pair, texts, strict=True):
+                if not field.hasFocus():
+                    field.setText(words)
+
+    def _set(
+        self, field: QDoubleSpinBox, value_m: float, span: tuple[float, float], decimals: int, step: float
+    ) -> None:
+        field.setDecimals(decimals)
+        field.setSuffix("\u00a0" + length(0.0, self._units)[1])
+        field.setRange(*(length(end, self._units)[0] for end in span))
+        field.setSingleStep(step)
+        field.setValue(length(value_m, self._units)[0])
+
+    def _wish_car(self, name: str, value: object) -> None:
+        words = {"seam": "Changed the seam", "metal": "Changed the metal"}.get(
+            name, "Changed the skin's thickness"
+        )
+        self.car_wished.emit(msgspec.structs.replace(self._car, **{name: value}), words)
+
+    def _wish_width(self, value: float) -> None:
+        width = round(length_si(value, self._units), 5)
+        self.tool_wished.emit(
+            msgspec.structs.replace(self._tool, tip_width_m=width), "Changed the tip's width"
+        )
+
+    def _wish_curve(self) -> None:
+        rows = [(opening.text(), push.text()) for opening, push in self.rows]
+        try:
+            tool = from_text(self._tool, rows, self._units)
+        except CurveError as problem:
+            self.trouble.emit(str(problem))
+            return
+        self.trouble.emit("")
+        self.tool_wished.emit(tool, "Changed the tool's curve")

@@ -1,0 +1,102 @@
+"""The reading: the one sentence, how near each part is, where the work went, the force."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
+from ui.panels.bars import Ladder, Ledger
+from ui.panels.force_plot import ForcePlot
+from ui.panels.look import GRID, Look
+from ui.panels.pieces import label, line
+from ui.state.reading import Reading
+
+FIRST_WORDS = (
+    "Point at the edge of the door and click to set the first tip, or open the tips where they stand."
+)
+
+
+class ReadingPanel(QWidget):
+    """The right column.
+
+    Attributes
+    ----------
+    moment_wished : emitted with the index, inside the move, of the moment clicked in the plot
+    """
+
+    moment_wished = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("column")
+        self.sentence = label("", "body", wrap=True)
+        self.sentence.setAccessibleName("What happened")
+        self.ladder, self.ledger, self.plot = Ladder(), Ledger(), ForcePlot()
+        self._now = label("", "")
+        self._work = label("", "")
+        self._clearance = label("", "quiet", wrap=True)
+        inside = QWidget()
+        inside.setObjectName("column")
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        column.setSpacing(GRID // 2)
+        column.addWidget(self.sentence)
+        self._chapter(column, "How near each part is to giving", self.ladder)
+        self._chapter(column, "Where the work went", self.ledger, self._work)
+        column.addWidget(self._clearance)
+        self._chapter(column, "Force of the tips", self.plot, self._now)
+        column.setStretchFactor(self.plot, 1)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setWidget(inside)
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(area)
+        self.plot.wished.connect(self.moment_wished)
+
+    def _chapter(
+        self, column: QVBoxLayout, title: str, content: QWidget, number: QWidget | None = None
+    ) -> None:
+        column.addWidget(line())
+        head = QHBoxLayout()
+        head.addWidget(label(title, "heading"), 1)
+        if number is not None:
+            head.addWidget(number)
+        column.addLayout(head)
+        column.addWidget(content)
+
+    def set_look(self, look: Look) -> None:
+        """Take on another look (the parts below do so themselves)."""
+
+    def set_roomy(self, roomy: bool) -> None:
+        """Use the larger type for the sentence where the window is tall."""
+        name = "head" if roomy else "body"
+        if self.sentence.objectName() != name:
+            self.sentence.setObjectName(name)
+            self.sentence.style().unpolish(self.sentence)
+            self.sentence.style().polish(self.sentence)
+
+    def show_reading(self, reading: Reading, units: Units) -> None:
+        """Show the reading of a moment."""
+        self.sentence.setText(reading.sentence or FIRST_WORDS)
+        self.ladder.show_reading(reading)
+        self.ledger.show_reading(reading, units)
+        self.plot.show_reading(reading, units)
+        self._work.setText(energy_text(reading.work_j, units) if reading.work_j > 0 else "")
+        opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
+        self._now.setText(f"{push} at {opening}" if reading.curve else "")
+        self._clearance.setText(_clearance_words(reading, units))
+
+
+def _clearance_words(reading: Reading, units: Units) -> str:
+    if reading.clearance is None:
+        return ""
+    gap = length_text(reading.clearance.distance_m, units)
+    change = reading.clearance_change_m
+    words = f"Metal to occupant: {gap}"
+    if abs(change) >= 0.0005:
+        way = "more" if change > 0 else "less"
+        words += f", {length_text(abs(change), units)}{NO_BREAK}{way} than at the start"
+    return words

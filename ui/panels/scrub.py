@@ -1,0 +1,238 @@
+"""The scrub bar: open the tips, then go to any moment of the plan and to any event in it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
+
+from sim.units import Units, length, length_si
+from ui.panels.bars import Painted
+from ui.panels.look import GRID, Look
+from ui.panels.pieces import IconButton, button, label
+
+SNAP_PX = 9
+
+
+@dataclass(frozen=True)
+class Moments:
+    """What the line shows: how many moments, which one, where moves begin, and the events."""
+
+    count: int = 0
+    position: int = 0
+    starts: tuple[int, ...] = ()
+    marks: tuple[tuple[int, str], ...] = ()
+
+
+class ScrubLine(Painted):
+    """A line of moments with event marks; press or drag to go there.
+
+    Attributes
+    ----------
+    wished : emitted with the position asked for
+    """
+
+    wished = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._moments = Moments()
+        self.setMouseTracking(True)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName("Moments of the plan")
+
+    def sizeHint(self) -> QSize:
+        """Return room for the marks above the line and the words below."""
+        return QSize(320, 22 + round(1.5 * self.look.px("small")))
+
+    def show_moments(self, moments: Moments) -> None:
+        """Show a row of moments."""
+        if moments != self._moments:
+            self._moments = moments
+            self.update()
+
+    def _x(self, position: int) -> float:
+        last = max(1, self._moments.count - 1)
+        return 8 + (self.width() - 16) * position / last
+
+    def _position(self, x: float) -> int:
+        for position, _ in self._moments.marks:
+            if abs(self._x(position) - x) <= SNAP_PX:
+                return position
+        last = max(0, self._moments.count - 1)
+        return min(max(round((x - 8) / max(1, self.width() - 16) * last), 0), last)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw the line, the moves' beginnings, the events with their words, and the handle."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setFont(self.look.font("small"))
+        ink, middle = self.look.colour("ink"), 12.0
+        painter.setPen(QPen(self.look.colour("fill"), 3))
+        painter.drawLine(QPointF(8, middle), QPointF(self.width() - 8, middle))
+        here = self._x(self._moments.position) if self._moments.count > 1 else 8.0
+        painter.setPen(QPen(ink, 3))
+        painter.drawLine(QPointF(8, middle), QPointF(here, middle))
+        for start in self._moments.starts:
+            x = self._x(start)
+            painter.setPen(QPen(self.look.colour("quiet"), 1))
+            painter.drawLine(QPointF(x, middle - 8), QPointF(x, middle + 8))
+        self._draw_marks(painter, middle)
+        painter.setPen(QPen(self.look.colour("paper"), 2))
+        painter.setBrush(ink)
+        painter.drawEllipse(QPointF(here, middle), 8, 8)
+        painter.end()
+
+    def _draw_marks(self, painter: QPainter, middle: float) -> None:
+        free = -1.0
+        height = painter.fontMetrics().height()
+        for position, words in self._moments.marks:
+            x = self._x(position)
+            painter.setPen(QPen(self.look.colour("ink"), 1.5))
+            painter.setBrush(self.look.colour("paper"))
+            diamond = [
+                QPointF(x, middle - 6),
+                QPointF(x + 6, middle),
+                QPointF(x, middle + 6),
+                QPointF(x - 6, middle),
+            ]
+            painter.drawPolygon(QPolygonF(diamond))
+            width = painter.fontMetrics().horizontalAdvance(words) + 12
+            left = min(max(x - width / 2, 0.0), self.width() - width)
+            if left >= free:
+                painter.setPen(self.look.colour("quiet"))
+                painter.drawText(QRectF(left, 22, width, height), Qt.AlignmentFlag.AlignCenter, words)
+                free = left + width
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Go to the moment pressed, or to the event near it."""
+        if event.button() == Qt.MouseButton.LeftButton and self._moments.count:
+            self.wished.emit(self._position(event.position().x()))
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Follow a drag."""
+        if event.buttons() & Qt.MouseButton.LeftButton and self._moments.count:
+            self.wished.emit(self._position(event.position().x()))
+
+    def event(self, event: QEvent) -> bool:
+        """Name the events under the pointer."""
+        if isinstance(event, QHelpEvent):
+            near = [w for p, w in self._moments.marks if abs(self._x(p) - event.pos().x()) <= SNAP_PX]
+            QToolTip.showText(event.globalPos(), "\n".join(near), self)
+            return True
+        return super().event(event)
+
+
+class ScrubBar(QWidget):
+    """The bar below the stage.
+
+    Attributes
+    ----------
+    pressed, released : the button that opens the tips is held, and let go
+    run_wished : emitted with an opening [m]
+    position_wished : emitted with a moment
+    start_wished, stop_wished, play_wished, go_on_wished : the other buttons
+    """
+
+    pressed = Signal()
+    released = Signal()
+    run_wished = Signal(float)
+    position_wished = Signal(int)
+    start_wished = Signal()
+    stop_wished = Signal()
+    play_wished = Signal()
+    go_on_wished = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("scrub")
+        self._units = Units.METRIC
+        self._look = Look()
+        self.line = ScrubLine()
+        self._hold()
+        self.back = IconButton("back", "Back to the start (Home)")
+        self.play = IconButton("play", "Play the moments (P)")
+        self.stop = button("Stop", "", "Give up what is being worked out (Esc)")
+        self.go_on = button("Go on from here", "", "Cut the move at this moment and push on from there")
+        self.go = button("Run to", "", "Run the plan; this move to the opening beside")
+        self.opening = QDoubleSpinBox()
+        self.opening.setKeyboardTracking(False)
+        self.opening.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
+        self.opening.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.opening.setFixedWidth(96)
+        self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)
+        self.now = label("", "")
+        self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        row = QHBoxLayout()
+        row.setSpacing(GRID)
+        for part in (self.open, self.go, self.opening, self.stop, self.back, self.play):
+            row.addWidget(part)
+        row.addWidget(self.line, 1)
+        row.addWidget(self.now)
+        row.addWidget(self.go_on)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(2 * GRID, GRID // 2, 2 * GRID, GRID // 2)
+        column.addLayout(row)
+        self._connect()
+        self.set_units(Units.METRIC)
+
+    def _hold(self) -> None:
+        self.open = button("Open the tips", "primary", "Hold to open the tips, let go to stop (hold Space)")
+        self.open.pressed.connect(self.pressed)
+        self.open.released.connect(self.released)
+
+    def _connect(self) -> None:
+        self.line.wished.connect(self.position_wished)
+        self.back.clicked.connect(self.start_wished)
+        self.play.clicked.connect(self.play_wished)
+        self.stop.clicked.connect(self.stop_wished)
+        self.go_on.clicked.connect(self.go_on_wished)
+        self.go.clicked.connect(self._run)
+
+    def _run(self) -> None:
+        self.opening.interpretText()
+        self.run_wished.emit(length_si(self.opening.value(), self._units))
+
+    def set_look(self, look: Look) -> None:
+        """Keep the look for the play button."""
+        self._look = look
+
+    def set_units(self, units: Units) -> None:
+        """Write openings in other units."""
+        value = length_si(self.opening.value(), self._units)
+        self._units = units
+        metric = units is Units.METRIC
+        self.opening.setDecimals(0 if metric else 1)
+        self.opening.setSuffix("\u00a0" + length(0.0, units)[1])
+        self.opening.setRange(*(length(v, units)[0] for v in (0.0025, 0.66)))
+        self.opening.setSingleStep(10 if metric else 0.5)
+        self.opening.setValue(length(value, units)[0])
+
+    def show_opening(self, opening_m: float) -> None:
+        """Show how far the selected move opens, unless someone is typing there."""
+        if not self.opening.hasFocus():
+            self.opening.setValue(length(opening_m, self._units)[0])
+
+    def show_moments(self, moments: Moments, now: str) -> None:
+        """Show the row of moments and where it stands in words."""
+        self.line.show_moments(moments)
+        self.now.setText(now)
+
+    def show_able(self, *, can_open: bool, can_run: bool, can_stop: bool, can_go_on: bool, verb: str) -> None:
+        """Enable what can be done."""
+        self.open.setText(verb)
+        self.open.setEnabled(can_open)
+        self.go.setEnabled(can_run)
+        self.stop.setVisible(can_stop)
+        self.go_on.setVisible(can_go_on)
+
+    def show_playing(self, playing: bool) -> None:
+        """Show whether the moments are being played."""
+        self.play.set_icon("pause" if playing else "play", self._look)
+
+    def set_narrow(self, narrow: bool) -> None:
+        """Leave out what the room does not allow."""
+        self.now.setVisible(not narrow)

@@ -1,0 +1,122 @@
+"""The strips on the stage's edge: layers and colours above it, what the pointer is on below it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QWidget
+
+from ui.panels.legend import Legend
+from ui.panels.look import GRID, Look
+from ui.panels.pieces import label
+from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown, ViewOptions
+
+ICONS = {"skin": "skin", "seam": "seam", "bar": "bar", "inner": "inner", "latch_hinges": "latch", "body": "body",
+         "occupant": "occupant"}  # fmt: skip
+
+
+class LayerButton(QToolButton):
+    """One layer: its drawing, its key, and how it is shown."""
+
+    def __init__(self, layer: str, key: int) -> None:
+        super().__init__()
+        self._layer, self._key, self._shown = layer, key, Shown.SOLID
+        self._look = Look()
+        self.setObjectName("bare")
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.setIconSize(QSize(18, 18))
+        self.setText(str(key))
+
+    def set_look(self, look: Look) -> None:
+        """Draw the icon in the theme's tones."""
+        self._look = look
+        self.show_mode(self._shown)
+
+    def show_mode(self, mode: Shown) -> None:
+        """Show how the layer is drawn: full ink, quiet with a dotted key, or faint."""
+        self._shown = mode
+        tone = {Shown.SOLID: "ink", Shown.SEE_THROUGH: "quiet", Shown.OFF: "fill"}[mode]
+        self.setIcon(self._look.icon(ICONS[self._layer], tone))
+        edge = {Shown.SOLID: "solid", Shown.SEE_THROUGH: "dashed", Shown.OFF: "none"}[mode]
+        self.setStyleSheet(
+            f"QToolButton {{ border: none; border-radius: 0; border-bottom: 2px {edge} "
+            f"{self._look.colour('ink').name()}; color: {self._look.colour(tone).name()}; padding: 2px 4px; }}"
+        )
+        words = f"{LAYER_WORDS[self._layer]}: {SHOWN_WORDS[mode]} (key {self._key})"
+        self.setToolTip(words[0].upper() + words[1:])
+        self.setAccessibleName(words)
+
+
+class LayerStrip(QWidget):
+    """Above the stage: the layers, the colours and their bar.
+
+    Attributes
+    ----------
+    layer_wished : emitted with the layer whose following mode is asked for
+    colour_wished : emitted with a colour mode
+    """
+
+    layer_wished = Signal(str)
+    colour_wished = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("strip")
+        self._buttons = {layer: LayerButton(layer, key) for key, layer in enumerate(LAYER_WORDS, 1)}
+        self.colours = QComboBox()
+        self.colours.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.colours.setAccessibleName("What the colours show")
+        for mode, words in COLOUR_WORDS.items():
+            self.colours.addItem(words, mode)
+        self.legend = Legend()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(GRID, 2, GRID, 2)
+        row.setSpacing(2)
+        for layer, made in self._buttons.items():
+            row.addWidget(made)
+            made.clicked.connect(lambda _=False, layer=layer: self.layer_wished.emit(layer))
+        row.addSpacing(GRID)
+        row.addStretch(1)
+        row.addWidget(self.legend, 2)
+        row.addSpacing(GRID)
+        row.addWidget(self.colours)
+        self.colours.activated.connect(lambda index: self.colour_wished.emit(self.colours.itemData(index)))
+
+    def show_options(self, options: ViewOptions) -> None:
+        """Show the layers' modes and the colour mode."""
+        for layer, made in self._buttons.items():
+            made.show_mode(options.layers[layer])
+        self.colours.setCurrentIndex(self.colours.findData(options.colour_mode))
+
+
+class Readout(QWidget):
+    """Below the stage: what the pointer is on, and what a click would do."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("strip")
+        self.words = label("", "")
+        self.words.setAccessibleName("Under the pointer")
+        self._hint = label("", "quiet")
+        for part in (self.words, self._hint):
+            part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(2 * GRID, 2, 2 * GRID, 2)
+        row.addWidget(self.words, 1)
+        row.addWidget(self._hint, 1)
+        self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
+
+    def show_words(self, words: str) -> None:
+        """Show what the pointer is on."""
+        self.words.setText(words)
+
+    def show_hint(self, words: str) -> None:
+        """Show what the next click or key does."""
+        self._hint.setText(words)
+
+
+def as_modes(options: ViewOptions) -> Mapping[str, str]:
+    """Return the layers' modes as plain words for the scene."""
+    return {layer: mode.value for layer, mode in options.layers.items()}

@@ -1,0 +1,138 @@
+"""Showing the session in the window: each kind of change is drawn once, after the events at hand."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from sim.plan import Ease, Move, Plan, Spread, Squeeze
+from sim.units import force_text, length_text
+from ui.main_window import MainWindow
+from ui.panels.look import Look
+from ui.panels.scrub import Moments
+from ui.state.cards import cards
+from ui.state.reading import read
+from ui.state.session import Session
+from ui.state.timeline import opened, opening_of
+
+if TYPE_CHECKING:
+    from ui.stage_side import StageSide
+
+ORDER = ("look", "options", "layout", "plan", "moment", "able")
+
+
+class Showing:
+    """What has changed, and how to show it.
+
+    Parameters
+    ----------
+    session, window : what is shown, and where
+    soon : called when something has changed and is to be shown after the events at hand
+    """
+
+    def __init__(self, session: Session, window: MainWindow, soon: Callable[[], object]) -> None:
+        self.session, self.window, self._soon = session, window, soon
+        self.side: StageSide | None = None
+        self.ready: dict[str, Plan] = {}
+        self._dirty: set[str] = set()
+
+    def later(self, *what: str) -> None:
+        """Show some things again when the events at hand are done: many changes, one drawing."""
+        self._dirty.update(what)
+        self._soon()
+
+    def show_dirty(self) -> None:
+        """Show what has changed, now."""
+        dirty, self._dirty = self._dirty, set()
+        if dirty & {"plan", "moment"}:
+            dirty.add("able")
+        for name in ORDER:
+            if name in dirty:
+                getattr(self, f"_show_{name}")()
+
+    def _show_look(self) -> None:
+        options = self.session.view.options
+        look = Look(options.theme == "dark", options.text_scale(self.window.width()))
+        if look != self.window.look or not self.window.styleSheet():
+            self.window.set_look(look)
+
+    def _show_options(self) -> None:
+        options = self.session.view.options
+        self.window.show_options(options)
+        self.window.layers.show_options(options)
+        self.window.scrub.set_units(options.units)
+        if self.side is not None:
+            self.side.show_options()
+
+    def _show_layout(self) -> None:
+        self.window.show_layout(self.session.view.options)
+
+    def _show_plan(self) -> None:
+        session, window = self.session, self.window
+        plan, units = session.plan, session.view.options.units
+        ready = next((name for name, made in self.ready.items() if alike(made, plan)), "")
+        window.plan.show_plan(plan.title, cards(session), ready)
+        tool = next((move.tool for move in plan.moves if not isinstance(move, Ease)), Spread().tool)
+        window.form.show_form(plan.car, tool, units)
+        window.show_steps(
+            tuple(step.label for step in session.document.steps), session.document.history.position
+        )
+        name = session.document.path.name if session.document.path else plan.title or "New plan"
+        window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
+        if session.move is not None:
+            window.scrub.show_opening(opening_of(session.move))
+
+    def _show_moment(self) -> None:
+        session, window = self.session, self.window
+        line, units = session.timeline, session.view.options.units
+        marks = tuple((mark.position, mark.event.kind) for mark in line.marks)
+        frame = line.frame
+        now = f"{length_text(frame.opening_m, units)}  {force_text(frame.force_n, units)}" if frame else ""
+        window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
+        live = ""
+        if self.side is not None:
+            self.side.show_moment()
+            self.side.show_hint()
+            live = self.side.live_words()
+        reading = read(line, session.result_here, live, session.start)
+        window.reading.show_reading(reading, units)
+        window.show_lower_third(reading.sentence)
+
+    def _show_able(self) -> None:
+        session, window = self.session, self.window
+        history = session.document.history
+        verb = "Close the tips" if isinstance(session.move, Squeeze) else "Open the tips"
+        verb = "Let go to stop" if session.queue.holding else verb
+        window.scrub.show_able(
+            can_open=session.can_open or session.queue.holding, can_run=session.can_run, can_stop=session.can_stop,
+            can_go_on=session.can_go_on_from_here, verb=verb,
+        )  # fmt: skip
+        window.show_able({
+            "undo": history.can_undo, "redo": history.can_redo, "run": session.can_run, "save": True,
+            "go_on": session.can_go_on_from_here, "picture": self.side is not None and session.model is not None,
+        })  # fmt: skip
+        window.actions_by_name["undo"].setText(f"Undo: {history.undo_label}" if history.can_undo else "Undo")
+        window.actions_by_name["redo"].setText(f"Redo: {history.redo_label}" if history.can_redo else "Redo")
+        window.solver.setText(self._solver_words())
+
+    def _solver_words(self) -> str:
+        session = self.session
+        if session.busy_words:
+            return f"{session.busy_words} \u2026"
+        record = session.record(max(session.timeline.move, 0))
+        if record is None or record.result is None:
+            nodes = len(session.model.structure.points) if session.model is not None else 0
+            return f"{nodes} nodes, ready" if nodes else ""
+        note = record.result.solver
+        return f"{note.node_count} nodes, {note.increment_count} steps, {note.name}, {session.seconds:.1f} s"
+
+
+def alike(one: Plan, other: Plan) -> bool:
+    """Tell whether two plans are the same but for how far the tips were opened."""
+    if one.title != other.title or one.car != other.car or len(one.moves) != len(other.moves):
+        return False
+    return all(_aimed_alike(a, b) for a, b in zip(one.moves, other.moves, strict=True))
+
+
+def _aimed_alike(one: Move, other: Move) -> bool:
+    return opened(one, 0.0) == opened(other, 0.0)
