@@ -18,10 +18,24 @@ Floats = NDArray[np.float64]
 
 VISCOUS_N_PER_M = 50.0  # per node and increment; 20-200 cost one percent at most in a trial
 HALVINGS = 5
-SNAP_HALVINGS = 3  # a snap is pinned to an eighth of a grid step before its jump is measured
+SNAP_HALVINGS = 5  # a snap is pinned to a thirty-second of a grid step before its jump is measured
 GAP_FLOOR_J, GAP_SHARE = 0.1, 0.01  # gap of one step allowed before it is halved: a floor plus a share of its work
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
+
+
+@dataclass(frozen=True)
+class Freed:
+    """A tie that has let go: what it carried at that moment.
+
+    ratio : force over limit on its ellipsoid;  reaction_n : shape (3,), what it pulled on the door with [N]
+    tool_n : force of the tips just before [N]
+    """
+
+    name: str
+    ratio: float
+    reaction_n: Floats
+    tool_n: float
 
 
 @dataclass(frozen=True)
@@ -40,7 +54,7 @@ class Point:
     iterations: int = 0
     before: Floats | None = None
     before_travel_m: float = 0.0
-    freed: tuple[str, ...] = ()
+    freed: tuple[Freed, ...] = ()
 
 
 @dataclass
@@ -167,12 +181,13 @@ class Stepper:
             return end
         if ratio.max() > 1.0 + RELEASE_TOLERANCE and depth < HALVINGS:
             return self._halves(start, end.travel_m, depth)
-        freed = []
+        freed: list[Freed] = []
         point = end
         while len(ratio) and ratio.max() >= 1.0:
             index = int(ratio.argmax())
             tie = self.network.structure.ties[index]
-            freed.append(tie.name)
+            tool = float(np.max(point.force_n, initial=0.0))
+            freed.append(Freed(tie.name, float(ratio[index]), -point.evaluation.tie_force[index].copy(), tool))
             point = self._release(point, index, tie.group)
             ratio = tie_ratios(self.network, point.state, point.evaluation)
         return replace(point, freed=tuple(freed))

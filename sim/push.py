@@ -22,12 +22,11 @@ Ints = NDArray[np.int64]
 SAME_POINT_M = 1.0e-3
 CLOSING_FORCE_RATIO = 0.5  # squeezing about half of spreading: common practice, from memory
 
-# direction of the push along the car at tilt zero: away from the pillar, or down from the rail
+# direction of the push along the car at tilt zero: away from the pillar
 ALONG = {
     "latch_edge": (-1.0, 0.0, 0.0),
     "hinge_edge": (1.0, 0.0, 0.0),
     "sill_edge": (0.0, 0.0, 1.0),
-    "belt": (0.0, 0.0, -1.0),
 }
 OPPOSITE_WORD = {
     "pillar_edge": "pillar edge", "pillar_outside": "pillar outside", "hinge_pillar": "hinge pillar", "rocker": "rocker",
@@ -122,8 +121,12 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
     other, word = _other_tip(model, move)
     if float(np.linalg.norm(pad.point(model.start.points) - other)) < SAME_POINT_M:
         raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
-    edge = "belt" if isinstance(move.door, BeltPoint) else move.door.edge
-    direction = push_direction(model, edge, move.tilt_rad)
+    if isinstance(move.door, BeltPoint):
+        # the tool fills the opening: it is a two-force member and pushes along the line between its tips
+        line = pad.point(model.start.points) - other
+        direction = line / float(np.linalg.norm(line))
+    else:
+        direction = push_direction(model, move.door.edge, move.tilt_rad)
     return Push((pad,), pad.nodes, pad.weights, direction, other, (pad.seat, word), move.opening_m, move.tool)
 
 

@@ -253,9 +253,10 @@ class MoveRun:
         force = float(np.max(point.force_n, initial=0.0))
         at = point.travel_m
         events = []
-        for name in point.freed:
-            peak = float(np.max(before.force_n, initial=0.0))
-            events.append(Event(ladder.TIE_EVENT.get(name, "bar foot free"), name, at, max(peak, force)))
+        for tie in point.freed:
+            events.append(Event(ladder.TIE_EVENT.get(tie.name, "bar foot free"), tie.name, at, tie.tool_n))
+            if tie.name == "latch":
+                self._peak_latch = max(self._peak_latch, tie.ratio)
         old, new = self._network.parted(before.state), self._network.parted(point.state)
         share = seam_share_m(self.model)
         first = float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum())
