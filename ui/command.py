@@ -94,12 +94,13 @@ def run(plan: Path, *, out: Path) -> int:
         raise Refusal(f"{plan}: moves is empty, so there is nothing to solve; add a [[moves]] table.")
     check_folder(out)
     with fresh_folder(out) as folder:
-        model, records = solve(asked)
-        from sim import results
-
-        results.write_results(folder, asked, model, records)
+        try:
+            model, records = solve(asked)
+        except PlanError as error:
+            raise Refusal(f"{plan}: {sentence_of(error)}") from error
+        write(folder, asked, records)
         draw(folder / "picture.png", asked, model, records)
-    sys.stdout.write(f"{records[-1].result.sentence}\n{out}\n" if records[-1].result else f"{out}\n")
+    sys.stdout.write(f"{told(records)}\n{out}\n")
     return OK
 
 
@@ -121,19 +122,46 @@ def read_plan(path: Path) -> Plan:
 
 
 def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
-    """Return the model and the record of every move; says how far it is on the error stream."""
-    from sim import run as runs
+    """Return the model and the record of every move; says how far it is on the error stream.
 
+    Raises
+    ------
+    PlanError
+        When the door cannot be meshed or a move cannot be made; no move has been solved then.
+    """
+    from sim import door_model, push
+    from sim import run as runs
+    from sim.plan import Ease
+
+    try:
+        model = door_model.build_model(plan.car)
+    except MeshError as error:
+        field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
+        raise PlanError(field, error.message) from error
+    for index, move in enumerate(plan.moves):
+        if isinstance(move, Ease):
+            continue
+        try:
+            push.make_push(model, move)
+        except PlanError as error:
+            raise error.inside(f"moves[{index}]") from error
     progress = Progress(expected_frames(plan, runs.STEP_M))
     try:
         return runs.solve_plan(plan, on_frame=progress.step)
-    except MeshError as error:
-        field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
-        raise Refusal(one_sentence(f"{field}: {error.message}")) from error
-    except PlanError as error:
-        raise Refusal(sentence_of(error)) from error
     finally:
         progress.end()
+
+
+def write(folder: Path, plan: Plan, records: Sequence[MoveRecord]) -> None:
+    """Write the numbers; raises OSError when the disk is full or may not be written."""
+    from sim import results
+
+    try:
+        results.write_results(folder, plan, records)
+    except PlanError as error:
+        if isinstance(error.__cause__, OSError):
+            raise error.__cause__ from error
+        raise
 
 
 def expected_frames(plan: Plan, step_m: float) -> list[int]:
@@ -185,20 +213,35 @@ def time_words(seconds: float) -> str:
 
 
 def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:
-    """Draw the door before the first move and after the last one, with the sentence of the last."""
+    """Draw the door before the first move and after the last one, with what happened in words."""
     from ui.scene import headless
 
     headless.prepare()
+    from sim import push
+    from sim.plan import Ease
+    from sim.results import MODEL_VERSION
     from ui.scene import picture as figures
 
-    last = records[-1]
-    sentence = last.result.sentence if last.result is not None else ""
+    pushes = [move for move in plan.moves if not isinstance(move, Ease)]
+    aim = push.aim(model, pushes[0]) if pushes else None
     words = figures.PictureWords(
-        sentence=sentence, title=plan.title or "One plan, before and after", caption=plan.car.name,
-        before="Before", after="After", version=f"Hemline {version()}",
-    )  # fmt: skip
-    image = figures.picture(model, records[0].frames[0].points, last.frames[-1], words)
+        sentence=told(records),
+        title=plan.title or "One plan, before and after",
+        caption=plan.car.name,
+        version=f"Hemline {version()}, model {MODEL_VERSION}",
+    )
+    start, end = records[0].frames[0].points, records[-1].frames[-1]
+    tool = pushes[0].tool if pushes else None
+    image = figures.picture(model, start, end, words, aim=aim, tool=tool)
     figures.save_png(image, path)
+
+
+def told(records: Sequence[MoveRecord]) -> str:
+    """Return what happened in one or two sentences: the last push, and what came after it."""
+    sentences = [record.result.sentence for record in records if record.result is not None]
+    pushes = [k for k, record in enumerate(records) if record.result is not None and record.result.seats]
+    first = pushes[-1] if pushes else len(sentences) - 1
+    return " ".join(sentences[max(first, 0) :])
 
 
 # folders ----------------------------------------------------------------------------------------------------

@@ -154,15 +154,15 @@ class DoorScene:
             metal.paint(colours)
             self._paint_lines(sheet, lines, colours, rgb(theme.crease))
         self._paint_rods(theme)
-        self.hardware.paint(shade(self.hardware.normals, rgb(theme.fittings), contrast=2.2))
+        self.hardware.paint(shade(self.hardware.normals, rgb(theme.fittings), self.sign, contrast=2.2))
         self._paint_stitches(theme)
 
     def _sheet_colours(self, sheet: Sheet, metal: Drawn, mode: ColourMode, tone: Floats) -> Floats:
         normals = np.asarray(metal.normals, dtype=np.float64)
         if mode is ColourMode.MATERIAL:
-            return shade(normals, tone)
+            return shade(normals, tone, self.sign)
         values = self._values(sheet, mode)
-        return shade(normals, MAPS[mode](values), contrast=0.45)
+        return shade(normals, MAPS[mode](values), self.sign, contrast=0.45)
 
     def _values(self, sheet: Sheet, mode: ColourMode) -> Floats:
         if mode is ColourMode.OUTBOARD:
@@ -201,12 +201,12 @@ class DoorScene:
         lines.paint((1.0 - share) * FAINT_LINE * toned + share * dark)
 
     def _paint_rods(self, theme: Theme) -> None:
-        length = 2 * len(self.bar_rods.chains[0]) - 1
+        length = len(self.bar_rods.chains[0])
         tones = fittings.striped_tones(length, rgb(theme.bar), rgb(theme.stripe))
-        self.bar.paint(shade(np.asarray(self.bar.normals, dtype=np.float64), tones, contrast=1.6))
+        self.bar.paint(shade(np.asarray(self.bar.normals, dtype=np.float64), tones, self.sign, contrast=1.6))
         tone = 0.5 * (rgb(theme.inner) + rgb(theme.bar))
         for rods in (self.frame, self.belt):
-            rods.paint(shade(np.asarray(rods.normals, dtype=np.float64), tone, contrast=1.4))
+            rods.paint(shade(np.asarray(rods.normals, dtype=np.float64), tone, self.sign, contrast=1.4))
 
     def _paint_stitches(self, theme: Theme) -> None:
         share = np.clip(self.damage * 1.6, 0.0, 1.0)[:, None]

@@ -20,7 +20,7 @@ Solid = tuple[Floats, Ints, Floats]
 BAR_RADIUS_M = 0.016
 FRAME_RADIUS_M = 0.013
 STRIP_RADIUS_M = 0.005
-SIDES = 12
+SIDES = 9
 
 
 @dataclass(frozen=True, eq=False)
@@ -37,27 +37,17 @@ class Rods:
     def points(self, points: Floats) -> tuple[Floats, Floats]:
         """Return ring points and normals for the model's points."""
         made = [
-            tubes.tube_points(rounded(points[ids])[None], radius, SIDES)
+            tubes.tube_points(points[ids][None], radius, SIDES)
             for ids, radius in zip(self.chains, self.radii, strict=True)
         ]
         return np.concatenate([m[0] for m in made]), np.concatenate([m[1] for m in made])
-
-
-def rounded(line: Floats) -> Floats:
-    """Return the polyline with a point between each two, by the four-point mask; its own points stay."""
-    before = np.vstack((2 * line[0] - line[1], line[:-1]))[:-1]
-    after = np.vstack((line[1:], 2 * line[-1] - line[-2]))[1:]
-    middle = 0.5625 * (line[:-1] + line[1:]) - 0.0625 * (before + after)
-    out = np.empty((2 * len(line) - 1, 3))
-    out[::2], out[1::2] = line, middle
-    return out
 
 
 def make_rods(chains: list[tuple[Ints, float]]) -> Rods:
     """Return rods along chains of nodes with their radii [m]."""
     triangles, shift = [], 0
     for ids, _ in chains:
-        length = 2 * len(ids) - 1
+        length = len(ids)
         triangles.append(tubes.tube_triangles(1, length, SIDES) + shift)
         shift += length * SIDES
     return Rods(tuple(c[0] for c in chains), tuple(c[1] for c in chains), np.concatenate(triangles))

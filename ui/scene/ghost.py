@@ -20,20 +20,37 @@ ROD_RADIUS_M = 0.0028
 ARROW_M = 0.26
 ARROW_RADIUS_M = 0.011
 BESIDE_M = 0.10
+FLAT = np.array([1.0, 0.0, 1.0])
+"""Leaves out what goes across the car."""
+ACROSS_SHARE = 0.8
+"""Tips further across the car from each other than this share of their distance close on the door."""
+LEAST_GAP_M = 0.001
 FLAT_RATIO = 0.05
 """A push whose outboard share is smaller than this has no arrow: it goes neither out nor in."""
 
 
 def pad_normals(aim: Aim) -> Floats:
-    """Return the way each pad faces: along the line between the tips, level with the side, shape (2, 3)."""
-    flat = np.array([1.0, 0.0, 1.0])
-    line = (np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])) * flat
-    if np.linalg.norm(line) < 1e-3:
-        line = np.asarray(aim.direction) * flat
+    """Return the way each pad faces, shape (2, 3).
+
+    Across the door when the tips close on it from both sides; else along the line between the tips, level
+    with the car's side, for the tool lies flat in the gap.
+    """
+    line = np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])
+    if closes_on_the_door(aim):
+        return np.array([-_unit(line), _unit(line)])
+    line = line * FLAT
+    if np.linalg.norm(line) < LEAST_GAP_M:
+        line = np.asarray(aim.direction) * FLAT
     if np.linalg.norm(line) < 1e-6:
         line = np.array([-1.0, 0.0, 0.0])
-    unit = _unit(line)
-    return np.array([unit, -unit])
+    return np.array([_unit(line), -_unit(line)])
+
+
+def closes_on_the_door(aim: Aim) -> bool:
+    """Return whether the tips stand on both sides of the door and close on it: neither out nor in."""
+    line = np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])
+    size = float(np.linalg.norm(line))
+    return size > 10.0 * LEAST_GAP_M and abs(float(line[1])) > ACROSS_SHARE * size
 
 
 def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:
@@ -43,9 +60,8 @@ def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:
     """
     normal = pad_normals(aim)[0]
     pad = np.asarray(aim.pad, dtype=np.float64).reshape(-1, 3)
-    depth_axis = _unit(np.array([0.0, -sign, 0.0]) - (np.array([0.0, -sign, 0.0]) @ normal) * normal)
-    if not np.isfinite(depth_axis).all() or np.linalg.norm(depth_axis) < 0.5:
-        depth_axis = _unit(np.cross(normal, [1.0, 0.0, 0.0]))
+    reach = np.array([0.0, -sign, 0.0]) if abs(normal[1]) < ACROSS_SHARE else np.array([0.0, 0.0, -1.0])
+    depth_axis = _unit(reach - (reach @ normal) * normal)
     width_axis = np.cross(normal, depth_axis)
     if len(pad) < 3:
         return width_axis, depth_axis, 0.05, 0.03
@@ -115,15 +131,16 @@ def share_arrow(aim: Aim, sign: float, middle: Floats) -> tuple[Solid, Floats] |
     straight out or in is longest.
     """
     ratio = float(aim.outward_ratio)
-    if abs(ratio) < FLAT_RATIO:
+    if abs(ratio) < FLAT_RATIO or closes_on_the_door(aim):
         return None
-    flat = np.array([1.0, 0.0, 1.0])
-    foot = np.asarray(aim.tips[0]) + BESIDE_M * _unit((middle - aim.tips[0]) * flat)
+    foot = np.asarray(aim.tips[0]) + BESIDE_M * _unit((middle - aim.tips[0]) * FLAT)
     foot[1] = max(sign * foot[1], sign * middle[1]) * sign
     length = ARROW_M * (0.35 + 0.65 * abs(ratio))
     out = np.array([0.0, sign, 0.0])
     start, way = (foot + 0.01 * out, out) if ratio > 0 else (foot + (0.01 + length) * out, -out)
-    return tubes.arrow(start, way, length, ARROW_RADIUS_M), foot + (length + 0.05) * out
+    return tubes.arrow(start, way, length, ARROW_RADIUS_M), foot + (length + 0.06) * out - np.array(
+        [0.0, 0.0, 0.03]
+    )
 
 
 def _unit(vector: Floats) -> Floats:

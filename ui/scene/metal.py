@@ -15,7 +15,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
 
-TRIANGLE_BUDGET = 20_000
+TRIANGLE_BUDGET = 10_000
 """Most drawn triangles of both sheets together, on a machine that draws without a graphics card."""
 
 FOLD_SEEN_RAD, FOLD_FULL_RAD = np.radians(22.0), np.radians(60.0)
@@ -143,11 +143,12 @@ def _mean_of_corners(coarse: Ints, fine: Fine, source: Ints, count: int) -> spar
     return sparse.csr_array(weights @ to_nodes)
 
 
-def shade(normals: Floats, tone: Floats, *, contrast: float = 1.0) -> Floats:
+def shade(normals: Floats, tone: Floats, sign: float, *, contrast: float = 1.0) -> Floats:
     """Return tones (3,) or (n, 3) with a soft fixed light baked in, shape (n, 3).
 
     Half-space light from outside and above, so that a fold turns from light to dark whatever the camera does.
+    ``sign`` is the outboard direction: +1 on a right-hand door.
     """
-    lit = 0.5 + 0.5 * (normals @ KEY_LIGHT)
+    lit = 0.5 + 0.5 * (normals @ (KEY_LIGHT * [1.0, sign, 1.0]))
     factor = 1.0 + contrast * (0.42 * (lit - 0.78))
     return np.clip(tone * factor[:, None], 0.0, 1.0)

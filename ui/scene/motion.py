@@ -17,7 +17,7 @@ LEAST_M = 0.006
 RADIUS_M = 0.0026
 HEAD_RADIUS_M = 0.0075
 HEAD_M = 0.014
-SIDES = 8
+SIDES = 6
 
 
 def spread_out(points: Floats, apart_m: float) -> Ints:

@@ -25,8 +25,8 @@ RADIUS_M_PER_N = 2.2e-6
 LEAST_RADIUS_M, MOST_RADIUS_M = 0.0024, 0.020
 UNLOADED_RATIO = 0.02
 """Load that a sheet without any is given, so that there is always a way."""
-PIECES = 40
-SIDES = 8
+PIECES = 30
+SIDES = 7
 HOLDS = {
     "latch": "latch_core", "upper hinge": "upper_hinge_core", "lower hinge": "lower_hinge_core",
 }  # fmt: skip

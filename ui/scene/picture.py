@@ -13,12 +13,12 @@ from pathlib import Path
 import numpy as np
 import pyvista
 from numpy.typing import ArrayLike, NDArray
-from PySide6.QtCore import QCoreApplication, QRectF, Qt
+from PySide6.QtCore import QBuffer, QByteArray, QCoreApplication, QIODevice, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QImage, QPainter
 from vtkmodules.util.numpy_support import vtk_to_numpy
 from vtkmodules.vtkRenderingCore import vtkWindowToImageFilter
 
-from sim.record import Frame
+from sim.record import Aim, Frame
 from ui.scene.colours import THEMES, ColourMode, Theme
 from ui.scene.legend import draw_bar
 from ui.scene.stage import Stage
@@ -62,6 +62,8 @@ def picture(
     theme: Theme | str = "light",
     mode: ColourMode | str = "material",
     view: str = "three_quarter",
+    aim: Aim | None = None,
+    tool: object | None = None,
     prepare: Callable[[Stage], None] | None = None,
 ) -> QImage:
     """Return the figure of a move: both shapes from the same place, the sentence and what belongs to it.
@@ -74,8 +76,10 @@ def picture(
         Positions [m], shape (n, 3), and the frame at the end.
     size, scale
         Size in logical pixels, and how many real pixels each is wide.
+    aim, tool
+        Tips, line of action and outward or inward share, shown in the first half only.
     prepare
-        Called with the stage before each half is drawn, to set layers or aims.
+        Called with the stage before the first half is drawn, to set layers or the camera.
     """
     theme = THEMES[theme] if isinstance(theme, str) else theme
     sheet = _Sheet(size, scale, theme)
@@ -87,10 +91,12 @@ def picture(
         if prepare is not None:
             prepare(stage)
         stage.show_points(before_points)
-        before = _grab(plotter)
+        stage.show_aim(aim, tool)
+        before = grab(plotter)
+        stage.show_aim(None)
         stage.show_points(after_frame.points, after_frame)
         stage.show_start_ghost(True)
-        after = _grab(plotter)
+        after = grab(plotter)
         stage.close()
     finally:
         plotter.close()
@@ -108,7 +114,7 @@ def screenshot(
     try:
         twin = _stage(plotter, None, stage.theme, stage.mode, scale * SMOOTHING)
         stage.copy_to(twin)
-        image = _grab(plotter)
+        image = grab(plotter)
         twin.close()
     finally:
         plotter.close()
@@ -116,9 +122,13 @@ def screenshot(
 
 
 def save_png(image: QImage, path: Path) -> None:
-    """Write an image as PNG; raises OSError when it cannot be written."""
-    if not image.save(str(path), "PNG", 80):
-        raise OSError(f"the picture {path} could not be written")
+    """Write an image as PNG; raises OSError, with its number, when it cannot be written."""
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    image.save(buffer, "PNG", 80)
+    buffer.close()
+    Path(path).write_bytes(data.data())
 
 
 def _plotter(panel: QRectF, scale: float):
@@ -138,7 +148,7 @@ def _stage(plotter, model, theme: Theme, mode: ColourMode | str, factor: float) 
     return stage
 
 
-def _grab(plotter) -> Bytes:
+def grab(plotter) -> Bytes:
     """Return what the plotter draws now, shape (height, width, 3)."""
     plotter.render_window.SetMultiSamples(0)
     plotter.render_window.Render()

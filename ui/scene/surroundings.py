@@ -28,9 +28,14 @@ def body_solid(body: BodyStub) -> Solid:
     return tubes.joined(solids)
 
 
+def prisms(body: BodyStub) -> dict[str, Surface]:
+    """Return the closed prisms among the body's surfaces by name."""
+    return {name: s for name, s in body.surfaces.items() if len(s.points) == 8 and len(s.triangles) == 12}
+
+
 def body_edges(body: BodyStub) -> Floats:
     """Return the prisms' edges as segments, (k, 2, 3) [m]: no diagonals, nothing inside another prism."""
-    boxes = {name: s for name, s in body.surfaces.items() if len(s.points) == 8 and len(s.triangles) == 12}
+    boxes = prisms(body)
     segments = []
     for name, surface in body.surfaces.items():
         if name in boxes:
@@ -107,7 +112,7 @@ def shadow_patch(sign: float) -> tuple[Floats, Ints, Floats]:
 
 def occupant_solid(capsules: tuple[Capsule, ...]) -> Solid:
     """Return the occupant's capsules as one smooth solid."""
-    return tubes.joined([tubes.capsule(c.start, c.end, c.radius_m) for c in capsules])
+    return tubes.joined([tubes.capsule(c.start, c.end, c.radius_m, 7, 18) for c in capsules])
 
 
 # The car round the door, as lines: an invented low saloon, for the eye alone. Side view (x, z) [m].

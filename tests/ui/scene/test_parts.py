@@ -1,0 +1,231 @@
+"""Stitches, fittings, ghosts, arrows, load path, cut and picker: each against what it must show."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+import trimesh
+from scipy.spatial import ConvexHull
+from scipy.spatial.transform import Rotation
+
+from sim.door_model import build_model
+from sim.plan import BeltPoint, Car, EdgePoint, Spread, Squeeze, Tool
+from sim.push import aim
+from tests.ui.scene.conftest import aim_at, moved
+from ui.scene import fittings, ghost, motion, section, surroundings, tubes
+from ui.scene.path import LoadPath
+from ui.scene.pick import Picker, Solid
+from ui.scene.seam import GONE_DAMAGE, make_stitches
+
+
+@pytest.mark.parametrize("car", [Car(), Car(seam="welded"), Car(side="left")], ids=["bead", "welds", "left"])
+def test_one_stitch_stands_at_each_point_of_the_seam(car):
+    model = build_model(car)
+    stitches = make_stitches(model)
+    frame = moved(model)
+    assert stitches.count == len(frame.seam_damage)
+    skin, inner = stitches.ends(model.start.points)
+    np.testing.assert_allclose(skin, inner, rtol=0, atol=1e-12)  # closed at rest
+    bonds = model.structure.bonds
+    seam = bonds.of("seam") | bonds.of("weld")
+    skin, inner = stitches.ends(frame.points)
+    gap = np.einsum("kj,kji->ki", bonds.coefficients[seam, 0], frame.points[bonds.nodes[seam]])
+    np.testing.assert_allclose(skin - inner, gap, rtol=0, atol=1e-12)  # open by what the mechanics calls open
+
+
+def test_a_stitch_thins_as_it_stretches_and_goes_when_it_parts(model):
+    stitches = make_stitches(model)
+    damage = np.linspace(0.0, 1.0, stitches.count)
+    size = stitches.radii(damage)[:, 0]
+    assert (np.diff(size) < 0.0).all() or (np.diff(size)[damage[1:] < GONE_DAMAGE] < 0.0).all()
+    assert size[0] > 0.002 and size[-1] == 0.0
+    assert size[damage < GONE_DAMAGE].min() > 0.001
+
+
+def test_stitches_lie_on_the_outside_of_the_metal(model):
+    paths = make_stitches(model).paths(model.start.points)
+    hem = model.start.points[model.mesh.hem_skin].mean(axis=0)
+    assert (paths[:, 0, 1] > -1e-3).all()  # on the skin's face
+    assert (paths[:, -1, 1] < -0.008).all()  # round the lip, on the shut face
+    out = np.linalg.norm((paths[:, 4] - hem)[:, [0, 2]], axis=1) - np.linalg.norm(
+        (paths[:, 0] - hem)[:, [0, 2]], axis=1
+    )
+    assert (out > 0.0).all()
+
+
+@pytest.mark.parametrize(
+    "solid",
+    [
+        tubes.capsule((0, 0, 0), (0, 0, 1), 0.2),
+        tubes.arrow((0, 0, 0), (1, 1, 0), 0.5, 0.02),
+        tubes.ball((1, 2, 3), 0.4),
+    ],
+    ids=["capsule", "arrow", "ball"],
+)
+def test_solids_are_closed_and_face_outward(solid):
+    points, triangles, normals = solid
+    mesh = trimesh.Trimesh(points, triangles)
+    mesh.merge_vertices(digits_vertex=9)
+    mesh.update_faces(mesh.nondegenerate_faces())  # the rings at a pole are points
+    assert mesh.is_watertight
+    assert mesh.volume > 0.0
+    facing = np.einsum("ij,ij->i", normals, points - points.mean(axis=0))
+    assert np.mean(facing > -1e-9) > 0.7
+
+
+def test_a_capsule_has_its_volume():
+    """Pi r^2 l + 4/3 pi r^3; an inscribed polyhedron falls short by a few parts in a hundred."""
+    points, triangles, _ = tubes.capsule((0.1, 0, 0), (0.1, 0.3, 0.4), 0.2, rows=24, sides=64)
+    exact = np.pi * 0.04 * 0.5 + 4 / 3 * np.pi * 0.008
+    assert trimesh.Trimesh(points, triangles).volume == pytest.approx(exact, rel=0.01)
+
+
+def test_the_best_turn_is_an_independent_librarys():
+    random = np.random.default_rng(5)
+    rest = random.normal(size=(9, 3))
+    turn = Rotation.from_rotvec([0.3, -0.2, 0.9])
+    now = turn.apply(rest) + [0.1, 0.2, 0.3] + 0.01 * random.normal(size=(9, 3))
+    found, centre, start = fittings.best_turn(rest, now)
+    theirs, _ = Rotation.align_vectors(now - now.mean(axis=0), rest - rest.mean(axis=0))
+    np.testing.assert_allclose(found, theirs.as_matrix(), rtol=0, atol=1e-9)
+    np.testing.assert_allclose(centre - start, now.mean(axis=0) - rest.mean(axis=0), rtol=0, atol=1e-12)
+
+
+def test_fittings_keep_their_size_and_the_striker_stays(model):
+    parts = fittings.latch_and_hinges(model.mesh, model.start.points)
+    turned = model.start.points @ Rotation.from_rotvec([0.0, 0.0, 0.2]).as_matrix().T
+    assert sum(len(part.nodes) == 0 for part in parts) == 3  # striker and two body halves
+    for part in parts:
+        before, now = part.points(model.start.points)[0], part.points(turned)[0]
+        size = [np.linalg.norm(p - p[:1], axis=1) for p in (before, now)]
+        np.testing.assert_allclose(size[0], size[1], rtol=0, atol=1e-12)
+        assert np.allclose(before, now, rtol=0, atol=1e-12) == (len(part.nodes) == 0)
+
+
+@pytest.mark.parametrize(("width_m", "depth_m"), [(0.05, 0.03), (0.02, 0.015)])
+def test_tips_have_their_true_width_and_reach_in_by_half_their_depth(model, width_m, depth_m):
+    aimed = aim_at(model, 0.6)
+    points, _, _ = ghost.tips(aimed, 1.0, Tool(tip_width_m=width_m, tip_depth_m=depth_m))
+    assert np.ptp(points[:, 2]) == pytest.approx(width_m, abs=1e-9)
+    assert aimed.tips[0][1] - points[:, 1].min() == pytest.approx(0.5 * depth_m, abs=1e-9)
+
+
+@pytest.mark.parametrize("side", ["right", "left"])
+@pytest.mark.parametrize("tilt_rad", [0.9, 0.3, -0.3, -0.9])
+def test_the_arrow_points_the_way_the_push_goes(side, tilt_rad):
+    model = build_model(Car(side=side))
+    sign = model.outboard_sign
+    aimed = aim_at(model, tilt_rad)
+    middle = model.start.points[model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+    (points, _, _), word = ghost.share_arrow(aimed, sign, middle)
+    ring = points.reshape(4, -1, 3).mean(axis=1)
+    way = ring[-1] - ring[0]
+    assert np.sign(sign * way[1]) == np.sign(tilt_rad)
+    assert np.linalg.norm(way[[0, 2]]) < 1e-9
+    assert (
+        sign * word[1] > sign * ring[:, 1].max() if sign > 0 else sign * word[1] > (sign * ring[:, 1]).max()
+    )
+    steeper = (
+        ghost.share_arrow(aim_at(model, 1.3 * tilt_rad), sign, middle)[0][0].reshape(4, -1, 3).mean(axis=1)
+    )
+    assert abs(steeper[-1, 1] - steeper[0, 1]) > abs(way[1])
+
+
+def test_a_push_along_the_car_has_no_arrow(model):
+    middle = model.start.points[model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+    assert ghost.share_arrow(aim_at(model, 0.01), 1.0, middle) is None
+
+
+def test_tips_that_close_on_the_door_face_each_other_and_go_neither_way(model):
+    move = Squeeze(along_m=0.8, height_m=0.5)
+    squeeze = aim(model, move)
+    normals = ghost.pad_normals(squeeze)
+    np.testing.assert_allclose(normals[0], -normals[1], rtol=0, atol=1e-12)
+    assert normals[0][1] < -0.9  # the outer tip faces into the car
+    middle = model.start.points[model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+    assert ghost.share_arrow(squeeze, 1.0, middle) is None
+    points, _, _ = ghost.tips(squeeze, 1.0, move.tool)
+    assert points[:, 2].max() > move.height_m + 0.1  # the arms come from above
+
+
+def test_tips_on_the_belt_face_up_and_down(model):
+    normals = ghost.pad_normals(aim(model, Spread(door=BeltPoint(along_m=0.5))))
+    assert normals[0][2] < -0.99 and normals[1][2] > 0.99
+
+
+@pytest.mark.parametrize(
+    ("edge", "axis", "way"), [("latch_edge", 0, -1), ("hinge_edge", 0, 1), ("sill_edge", 2, 1)]
+)
+def test_a_tip_at_an_edge_faces_into_the_door(model, edge, axis, way):
+    normals = ghost.pad_normals(aim(model, Spread(door=EdgePoint(edge=edge, along_m=0.3))))
+    assert way * normals[0][axis] > 0.99
+
+
+def test_motion_arrows_are_as_long_as_the_motion(model, frame):
+    nodes = model.mesh.surface.nodes_of(("outer_skin",))
+    arrows = motion.MotionArrows(model.start.points, nodes, 1.0)
+    arrows.move(frame.points)
+    ring = np.asarray(arrows.drawn.points, dtype=float).reshape(-1, 4, motion.SIDES, 3).mean(axis=2)
+    true = (frame.points - model.start.points)[arrows.nodes, 1]
+    shown = np.abs(true) > motion.LEAST_M
+    assert shown.any() and (true[shown] > 0).any() and (true[shown] < 0).any()
+    np.testing.assert_allclose(
+        (ring[:, 3] - ring[:, 0])[shown, 1], true[shown], rtol=0, atol=1e-6
+    )  # 32-bit points
+    apart = np.linalg.norm(arrows.rest[:, None] - arrows.rest[None], axis=2) + np.eye(len(arrows.rest))
+    assert apart.min() >= motion.APART_M
+
+
+def test_the_load_path_leads_from_the_tip_to_what_holds(model, frame):
+    path = LoadPath(model, make_stitches(model))
+    points, triangles, _ = path.ribbons(frame)
+    parts = trimesh.Trimesh(points, triangles, process=False).split(only_watertight=False)
+    assert len(parts) == 3
+    for part in parts:
+        assert np.linalg.norm(part.vertices - frame.drive_points[0], axis=1).min() < 0.03
+    for name in ("latch_core", "upper_hinge_core", "lower_hinge_core"):
+        goal = frame.points[model.mesh.surface.nodes[name]]
+        away = [np.linalg.norm(p.vertices[:, None] - goal[None], axis=2).min() for p in parts]
+        assert min(away) < 0.03
+    frame.reactions = {"latch": (3000.0, 0.0, 0.0)}
+    assert len(trimesh.Trimesh(*path.ribbons(frame)[:2], process=False).split(only_watertight=False)) == 1
+    frame.force_n = 0.0
+    assert path.ribbons(frame) is None
+
+
+def test_a_cut_is_an_independent_librarys():
+    shape = trimesh.creation.icosphere(subdivisions=3, radius=0.5)
+    ours = section.cut_segments(np.asarray(shape.vertices), np.asarray(shape.faces), 0.123)
+    theirs = trimesh.intersections.mesh_plane(shape, [0, 0, 1], [0, 0, 0.123])
+    assert np.linalg.norm(np.diff(ours, axis=1), axis=2).sum() == pytest.approx(
+        np.linalg.norm(np.diff(theirs, axis=1), axis=2).sum(), rel=1e-9
+    )
+    assert np.abs(ours[..., 2] - 0.123).max() < 1e-12
+
+
+def test_the_cut_face_of_a_prism_has_its_area(model):
+    pillar = model.body.surfaces["rocker"]
+    height = -0.07
+    points, triangles = section.cut_faces([(pillar.points, pillar.triangles)], height)
+    area = trimesh.Trimesh(points, triangles, process=False).area
+    assert area == pytest.approx(np.ptp(pillar.points[:, 0]) * np.ptp(pillar.points[:, 1]), rel=1e-9)
+
+
+def test_no_edge_of_the_body_is_drawn_inside_its_neighbour(model):
+    segments = surroundings.body_edges(model.body)
+    middles = segments.mean(axis=1)
+    for surface in surroundings.prisms(model.body).values():
+        faces = ConvexHull(surface.points).equations
+        assert not (middles @ faces[:, :3].T + faces[:, 3] < -1e-6).all(axis=1).any()
+
+
+def test_the_picker_finds_the_first_part_on_the_ray():
+    near, far = (tubes.ball((0, 0, z), 0.1) for z in (1.0, -1.0))
+    picker = Picker()
+    assert picker.first_hit(np.array([0, 0, 3.0]), np.array([0, 0, -3.0])) is None
+    picker.load([Solid.of("far", *far[:2]), Solid.of("near", *near[:2])])
+    hit = picker.first_hit(np.array([0.01, 0.01, 3.0]), np.array([0.01, 0.01, -3.0]))
+    assert hit.part == "near"
+    assert hit.point[2] == pytest.approx(1.1, abs=0.006)  # a ball of flat faces
+    assert picker.first_hit(np.array([0.01, 0.01, -3.0]), np.array([0.01, 0.01, 3.0])).part == "far"
+    assert picker.first_hit(np.array([5.0, 0, 3.0]), np.array([5.0, 0, -3.0])) is None

@@ -1,0 +1,278 @@
+"""The command line: every refusal is one sentence with field and remedy, and leaves nothing behind."""
+
+from __future__ import annotations
+
+import csv
+import errno
+import json
+import os
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+from ui import command
+
+ROOT = Path(__file__).resolve().parents[2]
+HEAD = "schema_version = 1\n"
+CAR = "[car]\nlattice_spacing_m = 0.09\n"
+MOVE = """
+[[moves]]
+move = "spread"
+opening_m = 0.005
+[moves.door]
+at = "edge"
+edge = "latch_edge"
+along_m = 0.36
+"""
+
+
+def hemline(*words: str) -> subprocess.CompletedProcess[str]:
+    """Return the finished command, run as a user runs it."""
+    variables = {
+        k: v for k, v in os.environ.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    }
+    call = [
+        sys.executable,
+        "-P",
+        "-c",
+        "import sys; sys.path.insert(0, '.'); from ui.command import main; sys.exit(main())",
+    ]
+    return subprocess.run(
+        [*call, *words], cwd=ROOT, env=variables, capture_output=True, text=True, check=False, timeout=150
+    )
+
+
+@pytest.fixture
+def refuse(tmp_path, capsys):
+    """Return a call that runs a plan, asserts exit code 2 and one sentence, and returns that sentence."""
+
+    def call(text: str, out: str = "out") -> str:
+        plan = tmp_path / "plan.toml"
+        plan.write_text(text, encoding="utf-8")
+        before = sorted(tmp_path.rglob("*"))
+        assert command.main(["run", str(plan), "--out", str(tmp_path / out)]) == 2
+        shown = capsys.readouterr()
+        assert shown.out == ""
+        assert sorted(tmp_path.rglob("*")) == before  # nothing half-written, no hidden folder
+        lines = [line for line in shown.err.splitlines() if "solved" not in line]
+        assert len(lines) == 1
+        assert lines[0].endswith((".", "program."))
+        assert "Traceback" not in shown.err and "Error" not in lines[0]
+        return lines[0]
+
+    return call
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "remedy"),
+    [
+        (HEAD + "colour = 3\n" + MOVE, "colour", "check its spelling"),
+        (HEAD + "[car]\nskin_thickness_mm = 1.0\n" + MOVE, "car.skin_thickness_mm", "skin_thickness_m"),
+        (MOVE, "schema_version", "schema_version = 1"),
+        ("schema_version = 9\n" + MOVE, "schema_version", "update the program"),
+        (HEAD + CAR + MOVE + "depth_m = -0.02\n", "moves[0].door.depth_m", "use 0 or more"),
+        (HEAD + CAR + MOVE.replace("0.36", "3.0"), "moves[0].door.along_m", "stay within it"),
+        (HEAD + "[car]\nskin_thickness_m = 0.0\n" + MOVE, "car.skin_thickness_m", "use 0.0003"),
+        (HEAD + "[car]\nshut_face_depth_m = 0.9\n" + MOVE, "car.shut_face_depth_m", "choose a value"),
+        (HEAD + "[car]\nlattice_spacing_m = 0.5\n" + MOVE, "car.lattice_spacing_m", "use 0.02 to"),
+        (HEAD + "[car]\nlattice_spacing_m = 0.001\n" + MOVE, "car.lattice_spacing_m", "use 0.02 to"),
+        (HEAD + CAR, "moves", "add a [[moves]] table"),
+        ("schema_version = \n", "plan", "mend that line"),
+    ],
+    ids=["unknown field", "unit", "no version", "newer", "in the air", "off the edge", "no thickness",
+         "no mesh", "coarse", "fine", "no moves", "no TOML"],
+)  # fmt: skip
+def test_a_plan_that_cannot_be_done_is_refused(refuse, text, field, remedy):
+    sentence = refuse(text)
+    assert field in sentence
+    assert remedy in sentence
+    assert "plan.toml" in sentence
+
+
+def test_tips_on_one_point_are_refused(refuse, monkeypatch):
+    """The two seats of a door never meet by themselves: let every distance count as one point."""
+    from sim import push
+
+    monkeypatch.setattr(push, "SAME_POINT_M", 1.0)
+    sentence = refuse(HEAD + CAR + MOVE)
+    assert "moves[0].against" in sentence
+    assert "move one of the two" in sentence
+
+
+def test_the_second_move_is_refused_before_the_first_is_solved(refuse, monkeypatch):
+    from sim import run
+
+    monkeypatch.setattr(
+        run, "solve_plan", lambda *_args, **_options: pytest.fail("solved before it was checked")
+    )
+    assert "moves[1].door.depth_m" in refuse(HEAD + CAR + MOVE + MOVE + "depth_m = -0.01\n")
+
+
+@pytest.mark.parametrize(
+    ("number", "words"),
+    [(errno.ENOSPC, "disk is full"), (errno.EACCES, "may not be used by you"), (errno.EROFS, "read-only")],
+)
+def test_a_disk_that_cannot_be_written_leaves_nothing(refuse, monkeypatch, number, words):
+    """At the second file, so that the first one is there already."""
+    write = Path.write_text
+
+    def fail(self, *args, **options):
+        if self.name.startswith("series.csv"):
+            raise OSError(number, os.strerror(number))
+        return write(self, *args, **options)
+
+    def solved(plan):
+        from types import SimpleNamespace
+
+        return None, (SimpleNamespace(frames=(), result=None),)
+
+    monkeypatch.setattr(command, "solve", solved)
+    call = refuse
+    monkeypatch.setattr(Path, "write_text", lambda self, *a, **o: fail(self, *a, **o))
+    sentence = call(HEAD + CAR + MOVE, out="deep/er/out")
+    assert words in sentence
+    assert "--out" in sentence
+
+
+def test_a_missing_plan_is_refused(tmp_path, capsys):
+    assert command.main(["run", str(tmp_path / "no.toml"), "--out", str(tmp_path / "o")]) == 2
+    shown = capsys.readouterr().err
+    assert shown.count("\n") == 1
+    assert "does not exist; check the path" in shown
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_folder_with_other_files_is_left_alone(refuse, tmp_path):
+    (tmp_path / "out").mkdir()
+    (tmp_path / "out" / "thesis.txt").write_text("years of work")
+    sentence = refuse(HEAD + CAR + MOVE)
+    assert "thesis.txt" in sentence
+    assert (tmp_path / "out" / "thesis.txt").read_text() == "years of work"
+
+
+def test_a_file_in_place_of_the_folder_is_left_alone(refuse, tmp_path):
+    (tmp_path / "out").write_text("a file")
+    assert "name a folder" in refuse(HEAD + CAR + MOVE)
+
+
+@pytest.mark.parametrize(
+    "words", [["run"], ["run", "a.toml"], ["run", "a.toml", "--out", "o", "--fast"], ["--nonsense"]]
+)
+def test_words_that_mean_nothing_are_refused(words, capsys):
+    assert command.main(words) == 2
+    shown = capsys.readouterr()
+    assert shown.err.count("\n") == 1
+    assert "hemline --help" in shown.err
+
+
+def test_the_version_comes_at_once_and_without_heavy_libraries():
+    """Three tries for a busy machine; 0.3 s is taken for at once (common practice, no source)."""
+    best = 9.0
+    for _ in range(3):
+        began = time.perf_counter()
+        done = hemline("--version")
+        best = min(best, time.perf_counter() - began)
+        assert done.returncode == 0
+        assert done.stdout.startswith("hemline ")
+    assert best < 0.3
+    code = (
+        "import sys; sys.path.insert(0, '.'); import ui.command\n"
+        "heavy = {'PySide6', 'vtkmodules', 'pyvista', 'numba', 'scipy', 'pyqtgraph'} & set(sys.modules)\n"
+        "sys.exit(', '.join(heavy) or 0)"
+    )
+    done = subprocess.run(
+        [sys.executable, "-I", "-c", code], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert (done.returncode, done.stderr) == (0, "")
+
+
+def test_a_broken_plan_is_named_before_the_heavy_imports(tmp_path):
+    plan = tmp_path / "plan.toml"
+    plan.write_text(HEAD + "colour = 3\n")
+    code = (
+        "import sys; sys.path.insert(0, '.'); from ui.command import main\n"
+        f"code = main(['run', {str(plan)!r}, '--out', {str(tmp_path / 'o')!r}])\n"
+        "heavy = {'PySide6', 'vtkmodules', 'pyvista', 'numba'} & set(sys.modules)\n"
+        "sys.exit(f'{code} {sorted(heavy)}')"
+    )
+    done = subprocess.run(
+        [sys.executable, "-I", "-c", code], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert done.stderr.splitlines()[-1] == "2 []"
+
+
+def test_help_names_the_commands_and_the_limits():
+    done = hemline("--help")
+    assert done.returncode == 0
+    for word in ("run", "--version", "not a real car", "local procedure first"):
+        assert word in " ".join(done.stdout.split())
+
+
+def test_a_run_writes_everything_with_no_screen_and_can_be_repeated(tmp_path):
+    """Also a second time into the same folder; progress on the error stream, the sentence on the other."""
+    plan = tmp_path / "plan.toml"
+    plan.write_text(HEAD + 'title = "Short"\n' + CAR + MOVE + '[[moves]]\nmove = "ease"\n')
+    for _ in range(2):
+        done = hemline("run", str(plan), "--out", str(tmp_path / "new" / "out"))
+        assert done.returncode == 0, done.stderr
+        assert "100 % solved" in done.stderr
+        assert done.stdout.splitlines()[-1] == str(tmp_path / "new" / "out")
+        assert sorted(p.name for p in (tmp_path / "new").iterdir()) == ["out"]
+    folder = tmp_path / "new" / "out"
+    assert sorted(p.name for p in folder.iterdir()) == sorted(command.OURS)
+    result = json.loads((folder / "result.json").read_text())
+    assert len(result["moves"]) == 2
+    assert result["moves"][0]["sentence"] in done.stdout
+    with (folder / "series.csv").open(newline="") as file:
+        rows = list(csv.DictReader(file))
+    assert float(rows[2]["opening_m"]) == pytest.approx(0.005, abs=1e-9)
+    with Image.open(folder / "picture.png") as image:
+        assert image.size == (1600, 900)
+        assert "local procedure first" in image.text["Description"]
+
+
+def test_stopping_leaves_nothing(tmp_path, capsys, monkeypatch):
+    plan = tmp_path / "plan.toml"
+    plan.write_text(HEAD + CAR + MOVE)
+
+    def stop(_plan):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(command, "solve", stop)
+    assert command.main(["run", str(plan), "--out", str(tmp_path / "a" / "out")]) == 130
+    assert capsys.readouterr().err == "Stopped; nothing was written.\n"
+    assert [p.name for p in tmp_path.iterdir()] == ["plan.toml"]
+
+
+@pytest.mark.parametrize("words", [[], ["PLAN"]])
+def test_without_a_command_the_window_opens(tmp_path, monkeypatch, words):
+    import types
+
+    plan = tmp_path / "plan.toml"
+    plan.write_text(HEAD + MOVE)
+    given = []
+    fake = types.ModuleType("ui.app")
+    fake.main = lambda arguments: given.append(arguments) or 0
+    monkeypatch.setitem(sys.modules, "ui.app", fake)
+    monkeypatch.setattr("ui.app", fake, raising=False)
+    assert command.main([str(plan) for _ in words]) == 0
+    assert given == [[str(plan)] if words else []]
+
+
+def test_a_fault_of_the_program_is_one_sentence():
+    code = (
+        "import sys; sys.path.insert(0, '.'); import ui.command as c\n"
+        "def broken(*_): raise TypeError('planted')\n"
+        "c.read_plan = broken; sys.argv = ['hemline', 'run', 'a.toml', '--out', 'o']\n"
+        "sys.exit(c.main())"
+    )
+    done = subprocess.run(
+        [sys.executable, "-I", "-c", code], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 1
+    assert done.stderr.count("\n") == 1
+    assert "planted" in done.stderr and "report it" in done.stderr
