@@ -50,9 +50,11 @@ class Acting:
             "go_on": session.go_on_from_here, "end": lambda: session.timeline.go(len(session.timeline)),
             "moment_back": lambda: session.timeline.go(session.timeline.position - 1),
             "moment_on": lambda: session.timeline.go(session.timeline.position + 1),
-            "event_back": lambda: session.timeline.go_to_mark(-1), "event_on": lambda: session.timeline.go_to_mark(1),
+            "event_back": lambda: session.timeline.go_to_mark(-1),
+            "event_on": lambda: session.timeline.go_to_mark(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
-            "picture": self.filing.ask_picture, "quit": self.window.close, "edge": lambda: self.filing.show_ready("edge"),
+            "picture": self.filing.ask_picture, "quit": self.window.close,
+            "edge": lambda: self.filing.show_ready("edge"),
             "contrast": lambda: self.filing.show_ready("contrast"),
             "form": lambda: self.window.left_pages.setCurrentIndex(1 - self.window.left_pages.currentIndex()),
             "caution": lambda: self.window.show_page("caution"),
@@ -63,8 +65,10 @@ class Acting:
         elif side is not None:
             steer = {
                 "deeper": lambda: side.deepen(1), "shallower": lambda: side.deepen(-1),
-                "deeper_far": lambda: side.deepen(1, far=True), "shallower_far": lambda: side.deepen(-1, far=True),
-                "tilt_more": lambda: side.tilt(1), "tilt_less": lambda: side.tilt(-1), "up": lambda: side.slide(1),
+                "deeper_far": lambda: side.deepen(1, far=True),
+                "shallower_far": lambda: side.deepen(-1, far=True),
+                "tilt_more": lambda: side.tilt(1), "tilt_less": lambda: side.tilt(-1),
+                "up": lambda: side.slide(1),
                 "down": lambda: side.slide(-1), "up_far": lambda: side.slide(1, far=True),
                 "down_far": lambda: side.slide(-1, far=True), "view": side.next_view,
             }  # fmt: skip

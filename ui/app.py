@@ -112,7 +112,8 @@ class App:
         scrub.position_wished.connect(session.timeline.go)
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
                  (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
-                 (scrub.stop_wished, "stop"), (scrub.play_wished, "play"), (scrub.go_on_wished, "go_on"))  # fmt: skip
+                 (scrub.stop_wished, "stop"), (scrub.play_wished, "play"),
+                 (scrub.go_on_wished, "go_on"))  # fmt: skip
         for signal, name in named:
             signal.connect(lambda *_, name=name: acting.act(name))
 

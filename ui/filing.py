@@ -12,7 +12,7 @@ from sim.plan import Plan
 from sim.units import Units
 from ui.main_window import MainWindow
 from ui.panels.sheets import PictureSheet
-from ui.showing import Showing
+from ui.showing import Showing, alike
 from ui.state import settings as remembered
 from ui.state.session import Session
 
@@ -36,6 +36,7 @@ class Filing:
         self.settings = remembered.load(folder)
         self.side: StageSide | None = None
         self._pictures: PictureSheet | None = None
+        self._left: dict[str, Plan] = {}
 
     # --- memory ------------------------------------------------------------------------------------------
 
@@ -82,15 +83,16 @@ class Filing:
             self.session.document.open(self._showing.ready["edge"], None)
 
     def show_ready(self, name: str) -> None:
-        """Show a ready plan; a step of the history, so that the reader's own work is not lost."""
+        """Show a ready plan as it was left: a step of the history, so that no work is lost."""
         words = {"edge": "Ready plan: edge attack", "contrast": "Ready plan: the contrast"}
+        plan = self.session.plan
+        for other, ready in self._showing.ready.items():
+            if alike(ready, plan):
+                self._left[other] = plan
+        wanted = self._left.get(name, self._showing.ready[name])
         self.session.selection.select_move(0)
-        self.session.document.commit(self._ready(name), words[name])
+        self.session.document.commit(wanted, words[name])
         self._showing.later("plan")
-
-    def _ready(self, name: str) -> Plan:
-        """Return a ready plan with the car and the openings as they stood when it was left."""
-        return self._showing.ready[name]
 
     def open(self, path: Path) -> bool:
         """Show the plan in a file; return False, having said why, where it cannot be."""

@@ -26,31 +26,10 @@ from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
 from ui.panels.strip import LayerStrip, Readout
+from ui.state.actions import CHECKED, FILE, HELP, LAYER_KEYS, PLAN, SAME_KEYS, SEPARATOR, STEER, VIEW
 from ui.state.view_options import ViewOptions
 
 ROOMY_HEIGHT_PX = 900
-
-# name, words, keys; the order is that of the menus. A name of "-" is a separating line.
-FILE = (("open", "Open a plan\u2026", "Ctrl+O"), ("save", "Save the plan", "Ctrl+S"),
-        ("save_as", "Save the plan as\u2026", "Ctrl+Shift+S"), ("-", "", ""),
-        ("picture", "Save a picture of the stage\u2026", "Ctrl+P"), ("-", "", ""), ("quit", "Quit", "Ctrl+Q"))  # fmt: skip
-PLAN = (("undo", "Undo", "Ctrl+Z"), ("redo", "Redo", "Ctrl+Shift+Z"), ("-", "", ""),
-        ("run", "Run the plan", "Return"), ("go_on", "Go on from here", "G"), ("stop", "Stop", "Esc"),
-        ("start", "Back to the start", "Home"), ("end", "To the last moment", "End"), ("play", "Play the moments", "P"),
-        ("-", "", ""), ("add_spread", "Add a spread", ""), ("add_ease", "Add: let the tool off", ""),
-        ("form", "Change the car and the tool", "Ctrl+T"), ("-", "", ""),
-        ("edge", "Ready plan: edge attack", ""), ("contrast", "Ready plan: behind the bend", ""))  # fmt: skip
-VIEW = (("stage_only", "Stage only", "F"), ("projector", "Projector type", "Ctrl+Shift+P"), ("dark", "Dark theme", ""),
-        ("imperial", "Pounds and inches", "U"), ("-", "", ""), ("colour", "Next colours", "C"), ("view", "Next view", "V"),
-        ("drawer_plan", "Plan drawer", "F2"), ("drawer_reading", "Reading drawer", "F3"), ("full", "Full screen", "F11"))  # fmt: skip
-HELP = (("caution", "Show the caution again", ""), ("before_metal", "Before metal work on a real car", ""),
-        ("keys", "Keys", "F1"))  # fmt: skip
-STEER = (("deeper", "]"), ("shallower", "["), ("deeper_far", "}"), ("shallower_far", "{"), ("tilt_more", "."),
-         ("tilt_less", ","), ("up", "Up"), ("down", "Down"), ("up_far", "Shift+Up"), ("down_far", "Shift+Down"),
-         ("moment_back", "Left"), ("moment_on", "Right"), ("event_back", "PgUp"), ("event_on", "PgDown"))  # fmt: skip
-SAME_KEYS = {"deeper_far": ("}", "Shift+]"), "shallower_far": ("{", "Shift+["), "run": ("Return", "Enter")}
-LAYER_KEYS = 7
-CHECKED = ("stage_only", "projector", "dark", "imperial")
 
 
 class MainWindow(QMainWindow):
@@ -84,6 +63,7 @@ class MainWindow(QMainWindow):
         self.layers, self.readout, self.caution = LayerStrip(), Readout(), CautionPage()
         self.look = Look()
         self._stage: QWidget | None = None
+        self._alone = False
         self._build()
         self._menus()
         self._keys()
@@ -188,7 +168,7 @@ class MainWindow(QMainWindow):
         for title, table in (("&File", FILE), ("&Plan", PLAN), ("&View", VIEW), ("&Help", HELP)):
             menu = bar.addMenu(title)
             for name, words, keys in table:
-                if name == "-":
+                if name == SEPARATOR:
                     menu.addSeparator()
                     continue
                 menu.addAction(self._action(name, words, keys))
@@ -248,8 +228,9 @@ class MainWindow(QMainWindow):
         for part in (self.layers, self.readout, self.scrub):
             part.setVisible(not alone)
         self.menuBar().setVisible(not alone)
-        self._lower.setVisible(alone)
-        roomy = self.height() >= ROOMY_HEIGHT_PX
+        self._alone = alone
+        self._lower.setVisible(alone and bool(self._lower.text()))
+        roomy = self.height() >= ROOMY_HEIGHT_PX * scale
         self.reading.set_roomy(roomy)
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
         drawers = not alone and not (left and right)
@@ -270,6 +251,7 @@ class MainWindow(QMainWindow):
     def show_lower_third(self, words: str) -> None:
         """Show the sentence under the stage when it stands alone."""
         self._lower.setText(words)
+        self._lower.setVisible(bool(words) and self._alone)
 
     def show_able(self, able: dict[str, bool]) -> None:
         """Enable the named actions, or not."""

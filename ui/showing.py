@@ -104,12 +104,16 @@ class Showing:
         verb = "Close the tips" if isinstance(session.move, Squeeze) else "Open the tips"
         verb = "Let go to stop" if session.queue.holding else verb
         window.scrub.show_able(
-            can_open=session.can_open or session.queue.holding, can_run=session.can_run, can_stop=session.can_stop,
-            can_go_on=session.can_go_on_from_here, verb=verb,
-        )  # fmt: skip
+            can_open=session.can_open or session.queue.holding,
+            can_run=session.can_run,
+            can_stop=session.can_stop,
+            can_go_on=session.can_go_on_from_here,
+            verb=verb,
+        )
+        drawn = self.side is not None and session.model is not None
         window.show_able({
-            "undo": history.can_undo, "redo": history.can_redo, "run": session.can_run, "save": True,
-            "go_on": session.can_go_on_from_here, "picture": self.side is not None and session.model is not None,
+            "undo": history.can_undo, "redo": history.can_redo, "run": session.can_run,
+            "go_on": session.can_go_on_from_here, "picture": drawn,
         })  # fmt: skip
         window.actions_by_name["undo"].setText(f"Undo: {history.undo_label}" if history.can_undo else "Undo")
         window.actions_by_name["redo"].setText(f"Redo: {history.redo_label}" if history.can_redo else "Redo")

@@ -64,6 +64,7 @@ class StageSide:
         options = self._session.view.options
         theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
         self._stage.set_theme(theme)
+        self._stage.set_line_scale(options.text_scale(self._window.width()))
         for layer, mode in options.layers.items():
             self._stage.set_layer(layer, mode.value)
         self._stage.set_colour_mode(options.colour_mode)

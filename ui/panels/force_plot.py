@@ -30,6 +30,7 @@ class ForcePlot(pg.PlotWidget):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(104)
+        self.setMaximumHeight(380)
         self._curve = self.plot([], [])
         self._events = pg.ScatterPlotItem(symbol="d", size=11)
         self._cursor = pg.InfiniteLine(angle=90, movable=False)
@@ -60,6 +61,8 @@ class ForcePlot(pg.PlotWidget):
             axis.setTickFont(look.font("small"))
             axis.label.setFont(look.font("small"))
             axis.enableAutoSIPrefix(False)
+            axis.setTickDensity(0.6 if look.scale == 1.0 else 0.35)
+            axis.setStyle(maxTickLevel=0)
         self.getAxis("left").setWidth(round(3.9 * look.px("small")))
         self._titles()
 

@@ -34,7 +34,7 @@ class Legend(Painted):
     def __init__(self) -> None:
         super().__init__()
         self._scale = Scale()
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
         """Return a bar that gives way to its neighbours."""
@@ -43,6 +43,7 @@ class Legend(Painted):
     def show_scale(self, scale: Scale) -> None:
         """Show another bar."""
         self._scale = scale
+        self.setVisible(bool(scale.stops))
         self.setAccessibleName(f"Colours from {scale.low} to {scale.high}" if scale.stops else "No colours")
         self.update()
 

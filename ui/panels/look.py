@@ -131,7 +131,7 @@ QPushButton#primary:disabled {{ background: {hairline}; color: {quiet}; border-c
 QPushButton#bare, QToolButton#bare {{ border: none; color: {ink}; padding: 4px 6px; }}
 QPushButton#bare:hover, QToolButton#bare:hover {{ background: {hairline}; }}
 QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border-radius: 0;
-  padding: 6px 8px; }}
+  padding: 6px 2px; }}
 QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
 QPushButton#choice:hover {{ background: {raised}; }}
 QToolButton::menu-indicator {{ image: none; }}
@@ -141,6 +141,7 @@ QWidget#notice {{ background: {warn}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
   border: 1px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
   selection-background-color: {quiet}; }}
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 0; border: none; }}
 QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
 QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: 2px solid {ink}; }}
 QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from ui.panels.look import GRID
@@ -25,8 +25,7 @@ class NoticeBar(QWidget):
         self._report = ""
         self.words = label("", "", wrap=True)
         self._copy = button("Copy the report", "bare")
-        cross = IconButton("close", "Put this away")
-        cross.setIconSize(QSize(14, 14))
+        cross = IconButton("close", "Put this away", size=14)
         row = QHBoxLayout(self)
         row.setContentsMargins(2 * GRID, GRID // 2, GRID, GRID // 2)
         row.addWidget(self.words, 1)

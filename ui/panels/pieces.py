@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QToolButton, QWidget
 
 from ui.panels.look import Look
@@ -50,20 +50,19 @@ class IconButton(QToolButton):
     tip : what happens, in words (also for screen readers)
     """
 
-    def __init__(self, icon: str, tip: str, *, text: str = "") -> None:
+    def __init__(self, icon: str, tip: str, *, size: int = 18) -> None:
         super().__init__()
-        self._icon = icon
+        self._icon, self._size = icon, size
         self.setObjectName("bare")
         self.setToolTip(tip)
         self.setAccessibleName(tip)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        if text:
-            self.setText(text)
-            self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
 
     def set_look(self, look: Look) -> None:
-        """Draw the icon in the ink of the theme."""
+        """Draw the icon in the ink of the theme, as large as the type asks for."""
         self.setIcon(look.icon(self._icon))
+        side = round(self._size * look.scale)
+        self.setIconSize(QSize(side, side))
 
     def set_icon(self, icon: str, look: Look) -> None:
         """Show another drawing."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
@@ -30,8 +30,7 @@ class MoveCard(QFrame):
         self._index = index
         self._title, self._place = label("", "", wrap=True), label("", "quiet", wrap=True)
         self._outcome, self._effect = label("", "", wrap=True), label("", "heading")
-        self._cross = IconButton("close", "Take this move out of the plan")
-        self._cross.setIconSize(QSize(14, 14))
+        self._cross = IconButton("close", "Take this move out of the plan", size=14)
         self._cross.clicked.connect(lambda: self.unwanted.emit(self._index))
         head = QHBoxLayout()
         head.setSpacing(0)

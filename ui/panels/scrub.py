@@ -160,9 +160,7 @@ class ScrubBar(QWidget):
         self.go = button("Run to", "", "Run the plan; this move to the opening beside")
         self.opening = QDoubleSpinBox()
         self.opening.setKeyboardTracking(False)
-        self.opening.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self.opening.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self.opening.setFixedWidth(96)
         self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.now = label("", "")
         self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
@@ -197,8 +195,9 @@ class ScrubBar(QWidget):
         self.run_wished.emit(length_si(self.opening.value(), self._units))
 
     def set_look(self, look: Look) -> None:
-        """Keep the look for the play button."""
+        """Keep the look for the play button, and give the number room."""
         self._look = look
+        self.opening.setFixedWidth(round(96 * look.scale))
 
     def set_units(self, units: Units) -> None:
         """Write openings in other units."""

@@ -117,9 +117,12 @@ class SectionDrawing(Painted):
             top = point.y() - height - 4 if above else point.y() + 4
             painter.drawText(QRectF(self.width() - 160, top, 158, height), right, words)
         bend = self._points(view.bend[None, :])[0]
-        painter.drawText(
-            QRectF(bend.x() - 12, bend.y() + 5, 120, height), Qt.AlignmentFlag.AlignLeft, "inner bend"
-        )
+        low = bend.y() + 0.4 * height
+        width = painter.fontMetrics().horizontalAdvance("inner bend")
+        left = max(0.0, bend.x() - width - 10)
+        painter.drawLine(QPointF(left + width + 3, low + 0.5 * height), QPointF(bend.x() - 2, bend.y() + 3))
+        painter.fillRect(QRectF(left - 2, low, width + 4, height), self.look.colour("paper"))
+        painter.drawText(QRectF(left, low, width + 2, height), Qt.AlignmentFlag.AlignLeft, "inner bend")
 
 
 class SkinShare(Painted):
@@ -182,10 +185,9 @@ class SectionPanel(QWidget):
         rows = (("Depth", self._depth, self.depth_turned, "[ and ], with Shift for more"),
                 ("Tilt", self._tilt, self.tilt_turned, ", and ."))  # fmt: skip
         for row, (words, value, turned, keys) in enumerate(rows):
-            less = IconButton("minus", f"{words}: less ({keys})")
-            more = IconButton("plus", f"{words}: more ({keys})")
+            less = IconButton("minus", f"{words}: less ({keys})", size=14)
+            more = IconButton("plus", f"{words}: more ({keys})", size=14)
             for made, way in ((less, -1), (more, 1)):
-                made.setIconSize(QSize(14, 14))
                 made.setAutoRepeat(True)
                 made.clicked.connect(lambda _=False, turned=turned, way=way: turned.emit(way))
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

@@ -5,15 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ui.panels.legend import Legend
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown, ViewOptions
 
-ICONS = {"skin": "skin", "seam": "seam", "bar": "bar", "inner": "inner", "latch_hinges": "latch", "body": "body",
-         "occupant": "occupant"}  # fmt: skip
+ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
 
 
 class LayerButton(QToolButton):
@@ -26,12 +25,13 @@ class LayerButton(QToolButton):
         self.setObjectName("bare")
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        self.setIconSize(QSize(18, 18))
         self.setText(str(key))
 
     def set_look(self, look: Look) -> None:
         """Draw the icon in the theme's tones."""
         self._look = look
+        side = round(18 * look.scale)
+        self.setIconSize(QSize(side, side))
         self.show_mode(self._shown)
 
     def show_mode(self, mode: Shown) -> None:
@@ -40,9 +40,10 @@ class LayerButton(QToolButton):
         tone = {Shown.SOLID: "ink", Shown.SEE_THROUGH: "quiet", Shown.OFF: "fill"}[mode]
         self.setIcon(self._look.icon(ICONS[self._layer], tone))
         edge = {Shown.SOLID: "solid", Shown.SEE_THROUGH: "dashed", Shown.OFF: "none"}[mode]
+        ink, word = self._look.colour("ink").name(), self._look.colour(tone).name()
         self.setStyleSheet(
-            f"QToolButton {{ border: none; border-radius: 0; border-bottom: 2px {edge} "
-            f"{self._look.colour('ink').name()}; color: {self._look.colour(tone).name()}; padding: 2px 4px; }}"
+            "QToolButton { border: none; border-radius: 0; padding: 2px 4px; "
+            f"border-bottom: 2px {edge} {ink}; color: {word}; }}"
         )
         words = f"{LAYER_WORDS[self._layer]}: {SHOWN_WORDS[mode]} (key {self._key})"
         self.setToolTip(words[0].upper() + words[1:])
@@ -71,17 +72,19 @@ class LayerStrip(QWidget):
         for mode, words in COLOUR_WORDS.items():
             self.colours.addItem(words, mode)
         self.legend = Legend()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(GRID, 2, GRID, 2)
+        row = QHBoxLayout()
         row.setSpacing(2)
         for layer, made in self._buttons.items():
             row.addWidget(made)
             made.clicked.connect(lambda _=False, layer=layer: self.layer_wished.emit(layer))
         row.addSpacing(GRID)
         row.addStretch(1)
-        row.addWidget(self.legend, 2)
-        row.addSpacing(GRID)
         row.addWidget(self.colours)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(GRID, 2, GRID, 2)
+        column.setSpacing(2)
+        column.addLayout(row)
+        column.addWidget(self.legend)
         self.colours.activated.connect(lambda index: self.colour_wished.emit(self.colours.itemData(index)))
 
     def show_options(self, options: ViewOptions) -> None:

@@ -285,8 +285,8 @@ class Session:
             return
         for answer in answers:
             held = request.job is Job.PUSH and answer.move == request.last
-            least = request.shown_from_m + 1e-9 if held else 0.0
-            kept = [frame for frame in answer.frames if frame.opening_m > least or not held]
+            seen = request.shown_from_m if held else 0.0
+            kept = [frame for frame in answer.frames if seen == 0.0 or frame.opening_m > seen + 1e-9]
             self.timeline.append(answer.move, kept)
 
     def _take_one(self, answer: Answer) -> None:

@@ -1,0 +1,84 @@
+"""The window's actions: name, words and keys, one a line, in the order of the menus."""
+
+from __future__ import annotations
+
+Row = tuple[str, str, str]
+
+SEPARATOR = "-"
+"""A row of this name is a line between two groups."""
+
+FILE: tuple[Row, ...] = (
+    ("open", "Open a plan\u2026", "Ctrl+O"),
+    ("save", "Save the plan", "Ctrl+S"),
+    ("save_as", "Save the plan as\u2026", "Ctrl+Shift+S"),
+    ("-", "", ""),
+    ("picture", "Save a picture of the stage\u2026", "Ctrl+P"),
+    ("-", "", ""),
+    ("quit", "Quit", "Ctrl+Q"),
+)
+
+PLAN: tuple[Row, ...] = (
+    ("undo", "Undo", "Ctrl+Z"),
+    ("redo", "Redo", "Ctrl+Shift+Z"),
+    ("-", "", ""),
+    ("run", "Run the plan", "Return"),
+    ("go_on", "Go on from here", "G"),
+    ("stop", "Stop", "Esc"),
+    ("start", "Back to the start", "Home"),
+    ("end", "To the last moment", "End"),
+    ("play", "Play the moments", "P"),
+    ("-", "", ""),
+    ("add_spread", "Add a spread", ""),
+    ("add_ease", "Add: let the tool off", ""),
+    ("form", "Change the car and the tool", "Ctrl+T"),
+    ("-", "", ""),
+    ("edge", "Ready plan: edge attack", ""),
+    ("contrast", "Ready plan: behind the bend", ""),
+)
+
+VIEW: tuple[Row, ...] = (
+    ("stage_only", "Stage only", "F"),
+    ("projector", "Projector type", "Ctrl+Shift+P"),
+    ("dark", "Dark theme", ""),
+    ("imperial", "Pounds and inches", "U"),
+    ("-", "", ""),
+    ("colour", "Next colours", "C"),
+    ("view", "Next view", "V"),
+    ("drawer_plan", "Plan drawer", "F2"),
+    ("drawer_reading", "Reading drawer", "F3"),
+    ("full", "Full screen", "F11"),
+)
+
+HELP: tuple[Row, ...] = (
+    ("caution", "Show the caution again", ""),
+    ("before_metal", "Before metal work on a real car", ""),
+    ("keys", "Keys", "F1"),
+)
+
+STEER: tuple[tuple[str, str], ...] = (
+    ("deeper", "]"),
+    ("shallower", "["),
+    ("deeper_far", "}"),
+    ("shallower_far", "{"),
+    ("tilt_more", "."),
+    ("tilt_less", ","),
+    ("up", "Up"),
+    ("down", "Down"),
+    ("up_far", "Shift+Up"),
+    ("down_far", "Shift+Down"),
+    ("moment_back", "Left"),
+    ("moment_on", "Right"),
+    ("event_back", "PgUp"),
+    ("event_on", "PgDown"),
+)
+"""Actions with a key and no place in a menu."""
+
+SAME_KEYS: dict[str, tuple[str, ...]] = {
+    "deeper_far": ("}", "Shift+]"),
+    "shallower_far": ("{", "Shift+["),
+    "run": ("Return", "Enter"),
+}
+"""Actions reached by more than one key: keyboards differ in where the brackets are."""
+
+LAYER_KEYS = 7
+CHECKED = ("stage_only", "projector", "dark", "imperial")
