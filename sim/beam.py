@@ -20,6 +20,8 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
+HARDENING = 0.01  # of the elastic bending stiffness, assumed: keeps a plastic bend unique
+
 
 @njit(cache=True)
 def link_forces(
@@ -27,16 +29,13 @@ def link_forces(
     links: Ints,
     rest_length: Floats,
     axial: Floats,
-    positive: bool,
     stored: Floats,
     tension: Floats,
     forces: Floats,
-    stiffness: Floats,
 ) -> None:
     """Evaluate all links: energy E A L e^2 / 2, e = (l^2 - L^2) / (2 L^2).
 
-    ``axial`` is E A [N]; ``stored`` [J] and ``tension`` [N] are filled (k,), ``forces`` (n, 3) is added to,
-    ``stiffness`` (k, 6, 6) filled.  ``positive`` leaves a compressed link's geometric part out.
+    ``axial`` is E A [N]; ``stored`` [J] and ``tension`` [N] are filled (k,), ``forces`` (n, 3) is added to.
     """
     d = np.empty(3)
     for k in range(links.shape[0]):
@@ -50,13 +49,30 @@ def link_forces(
         n = axial[k] * e
         tension[k] = n
         stored[k] = 0.5 * n * e * length
-        s = n / length
+        for i in range(3):
+            forces[b, i] += n / length * d[i]
+            forces[a, i] -= n / length * d[i]
+
+
+@njit(cache=True)
+def link_stiffness(
+    points: Floats,
+    links: Ints,
+    rest_length: Floats,
+    axial: Floats,
+    tension: Floats,
+    positive: bool,
+    stiffness: Floats,
+) -> None:
+    """Fill the stiffness (k, 6, 6) of all links; ``positive`` leaves out what compression takes away."""
+    for k in range(links.shape[0]):
+        a, b = links[k, 0], links[k, 1]
+        length = rest_length[k]
+        s = tension[k] / length
         kept = max(s, 0.0) if positive else s
         for i in range(3):
-            forces[b, i] += s * d[i]
-            forces[a, i] -= s * d[i]
             for j in range(3):
-                value = axial[k] / length**3 * d[i] * d[j]
+                value = axial[k] / length**3 * (points[b, i] - points[a, i]) * (points[b, j] - points[a, j])
                 if i == j:
                     value += kept
                 stiffness[k, i, j] = value
@@ -126,6 +142,13 @@ def _bend_gradient(
 
 
 @njit(cache=True)
+def _segments(points: Floats, bend: Ints, v: Floats) -> None:
+    for i in range(3):
+        v[i] = points[bend[1], i] - points[bend[0], i]
+        v[3 + i] = points[bend[2], i] - points[bend[1], i]
+
+
+@njit(cache=True)
 def bend_forces(
     points: Floats,
     bends: Ints,
@@ -138,7 +161,6 @@ def bend_forces(
     stored: Floats,
     dissipated: Floats,
     forces: Floats,
-    stiffness: Floats,
 ) -> None:
     """Evaluate all bends (a, b, c).
 
@@ -147,41 +169,85 @@ def bend_forces(
     rest, turn_old : shape (k, 3), rest binormal and committed plastic turn [rad]
     bending : shape (k,), E I / l [N m]; limit : shape (k,), plastic moment [N m]
     turn, moment, stored, dissipated : filled
-    forces : added to; stiffness : filled, shape (k, 9, 9); central differences of the exact gradient
-        (a chain has few bends, and the plastic return is in the gradient already)
+    forces : added to
     """
     by_e = np.empty((3, 3))
     by_f = np.empty((3, 3))
     gradient = np.empty(6)
+    v = np.empty(6)
+    for k in range(bends.shape[0]):
+        _segments(points, bends[k], v)
+        stored[k], dissipated[k] = _bend_gradient(
+            v[:3], v[3:], rest[k], turn_old[k], bending[k], limit[k], HARDENING * bending[k], turn[k],
+            moment[k], by_e, by_f, gradient,
+        )  # fmt: skip
+        for i in range(3):
+            forces[bends[k, 0], i] -= gradient[i]
+            forces[bends[k, 1], i] += gradient[i] - gradient[3 + i]
+            forces[bends[k, 2], i] += gradient[3 + i]
+
+
+@njit(cache=True)
+def bend_stiffness(
+    points: Floats,
+    bends: Ints,
+    rest: Floats,
+    bending: Floats,
+    limit: Floats,
+    turn_old: Floats,
+    stiffness: Floats,
+) -> None:
+    """Fill the stiffness (k, 9, 9) of all bends: central differences of the exact gradient.
+
+    A chain has few bends, and the plastic return is in the gradient already.
+    """
+    by_e = np.empty((3, 3))
+    by_f = np.empty((3, 3))
     plus = np.empty(6)
     minus = np.empty(6)
-    scratch = np.empty(3)
-    scratch_turn = np.empty(3)
+    moment = np.empty(3)
+    turn = np.empty(3)
     v = np.empty(6)
     h6 = np.empty((6, 6))
     for k in range(bends.shape[0]):
-        a, b, c = bends[k, 0], bends[k, 1], bends[k, 2]
-        for i in range(3):
-            v[i] = points[b, i] - points[a, i]
-            v[3 + i] = points[c, i] - points[b, i]
-        hardening = 0.01 * bending[k]
-        stored[k], dissipated[k] = _bend_gradient(
-            v[:3], v[3:], rest[k], turn_old[k], bending[k], limit[k], hardening, turn[k], moment[k], by_e, by_f, gradient
-        )
-        step = 1.0e-6 * np.sqrt(v[0] ** 2 + v[1] ** 2 + v[2] ** 2)
+        _segments(points, bends[k], v)
+        hardening = HARDENING * bending[k]
+        step = 1.0e-6 * np.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2])
         for j in range(6):
             keep = v[j]
             v[j] = keep + step
-            _bend_gradient(v[:3], v[3:], rest[k], turn_old[k], bending[k], limit[k], hardening, scratch_turn, scratch, by_e, by_f, plus)
+            _bend_gradient(
+                v[:3],
+                v[3:],
+                rest[k],
+                turn_old[k],
+                bending[k],
+                limit[k],
+                hardening,
+                turn,
+                moment,
+                by_e,
+                by_f,
+                plus,
+            )
             v[j] = keep - step
-            _bend_gradient(v[:3], v[3:], rest[k], turn_old[k], bending[k], limit[k], hardening, scratch_turn, scratch, by_e, by_f, minus)
+            _bend_gradient(
+                v[:3],
+                v[3:],
+                rest[k],
+                turn_old[k],
+                bending[k],
+                limit[k],
+                hardening,
+                turn,
+                moment,
+                by_e,
+                by_f,
+                minus,
+            )
             v[j] = keep
             for i in range(6):
                 h6[i, j] = (plus[i] - minus[i]) / (2.0 * step)
-        for i in range(3):
-            forces[a, i] -= gradient[i]
-            forces[b, i] += gradient[i] - gradient[3 + i]
-            forces[c, i] += gradient[3 + i]
         for i in range(3):
             for j in range(3):
                 ee = 0.5 * (h6[i, j] + h6[j, i])

@@ -10,7 +10,8 @@ metre and the strengths meet on the ellipse (F_n / F_n0)^2 + (F_s / F_s0)^2 = 1.
 the lattice, is the energy per metre of seam: the area of the trapezoid times the tributary length.
 Closing past `offset` meets a stiff pressure that never pulls.
 
-Source: trapezoid form, energy kept on coarse meshes [turon-2007]; ellipse for welds, common form (from memory).
+Source: trapezoid form, energy kept on coarse meshes [turon-2007]; ellipse for welds, common form
+(from memory).
 """
 
 from __future__ import annotations
@@ -18,6 +19,8 @@ from __future__ import annotations
 import numpy as np
 from numba import njit
 from numpy.typing import NDArray
+
+from sim.kernels import cross
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -99,79 +102,120 @@ def bond_response(opening: float, worst: float, law: Floats) -> tuple[float, flo
 
 
 @njit(cache=True)
-def separation(r: Floats, p: Floats, q: Floats, plane: bool, gradient: Floats, hessian: Floats) -> float:
-    """Return the signed normal distance d_n = r.n; fill its derivatives by (r, p, q).
+def _dot3(a: Floats, b: Floats) -> float:
+    return float(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
+
+
+@njit(cache=True)
+def separation(variables: Floats, plane: bool, gradient: Floats, room: Floats) -> float:
+    """Return the signed normal distance d_n = r.n; fill its gradient by (r, p, q).
 
     ``plane``: n = p x q / |p x q| (a triangle's normal); else n = p / |p| (a wall's depth line).
-    ``gradient`` shape (9,), ``hessian`` shape (9, 9), both filled.
+
+    Parameters
+    ----------
+    variables : shape (3, 3), rows r, p, q [m]
+    gradient : filled, shape (3, 3);  room : shape (3, 3) of working room, its first row is n afterwards
     """
-    hessian[:, :] = 0.0
-    gradient[:] = 0.0
+    r, p, q = variables[0], variables[1], variables[2]
+    normal = room[0]
+    if plane:
+        cross(p, q, normal)
+    else:
+        normal[:] = p
+    size = np.sqrt(_dot3(normal, normal))
+    dn = _dot3(r, normal) / size
+    for i in range(3):
+        normal[i] /= size
+        gradient[0, i] = normal[i]
     if not plane:
-        size = np.sqrt(p[0] * p[0] + p[1] * p[1] + p[2] * p[2])
-        dn = (r[0] * p[0] + r[1] * p[1] + r[2] * p[2]) / size
         for i in range(3):
-            n_i = p[i] / size
-            gradient[i] = n_i
-            gradient[3 + i] = (r[i] - dn * n_i) / size
-        for i in range(3):
-            for j in range(3):
-                n_i, n_j = gradient[i], gradient[j]
-                proj = (1.0 if i == j else 0.0) - n_i * n_j
-                hessian[i, 3 + j] = proj / size
-                hessian[3 + j, i] = proj / size
-                t_i, t_j = gradient[3 + i], gradient[3 + j]
-                hessian[3 + i, 3 + j] = -(t_i * n_j + n_i * t_j) / size - dn * proj / (size * size)
-        return dn
-    # V = r.(p x q), J = |p x q|, d_n = V / J
-    normal = np.cross(p, q)
-    j0 = np.sqrt(normal[0] ** 2 + normal[1] ** 2 + normal[2] ** 2)
-    n = normal / j0
-    v = r[0] * normal[0] + r[1] * normal[1] + r[2] * normal[2]
-    dv = np.empty(9)
-    dv[0:3] = normal
-    dv[3:6] = np.cross(q, r)
-    dv[6:9] = np.cross(r, p)
-    dj = np.zeros(9)
-    dj[3:6] = np.cross(q, n)
-    dj[6:9] = np.cross(n, p)
-    d2v = np.zeros((9, 9))
-    d2j = np.zeros((9, 9))
-    # mixed second derivatives of triple products: d2(r.(p x q)) etc. as cross matrices
+            gradient[1, i] = (r[i] - dn * normal[i]) / size
+            gradient[2, i] = 0.0
+        return float(dn)
+    # d_n = V / J with V = r.(p x q) and J = |p x q|: dp = q x (r - dn n) / J, dq = (r - dn n) x p / J
+    slip = room[1]
+    for i in range(3):
+        slip[i] = r[i] - dn * normal[i]
+    cross(q, slip, gradient[1])
+    cross(slip, p, gradient[2])
+    for i in range(3):
+        gradient[1, i] /= size
+        gradient[2, i] /= size
+    return float(dn)
+
+
+@njit(cache=True)
+def _wall_curvature(p: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
+    """Fill the second derivatives of d_n = r.p / |p|, shape (9, 9)."""
+    size = np.sqrt(_dot3(p, p))
     for i in range(3):
         for j in range(3):
-            if i == j:
-                continue
-            k = 3 - i - j
-            sign = 1.0 if (i + 1) % 3 == j else -1.0  # epsilon_ijk
-            d2v[i, 3 + j] = sign * q[k]
-            d2v[3 + j, i] = sign * q[k]
-            d2v[6 + i, j] = sign * p[k]
-            d2v[j, 6 + i] = sign * p[k]
-            d2v[3 + i, 6 + j] = sign * r[k]
-            d2v[6 + j, 3 + i] = sign * r[k]
-            d2j[3 + i, 6 + j] = sign * n[k]
-            d2j[6 + j, 3 + i] = sign * n[k]
-    # d N by (p, q): columns
-    dnormal = np.zeros((3, 9))
-    for j in range(3):
-        unit = np.zeros(3)
-        unit[j] = 1.0
-        dnormal[:, 3 + j] = np.cross(unit, q)
-        dnormal[:, 6 + j] = np.cross(p, unit)
-    for a in range(3, 9):
-        for b in range(3, 9):
-            value = 0.0
-            for i in range(3):
-                value += dnormal[i, a] * dnormal[i, b]
-            d2j[a, b] += (value - dj[a] * dj[b]) / j0
-    dn = v / j0
-    for a in range(9):
-        gradient[a] = (dv[a] - dn * dj[a]) / j0
+            n_i, n_j = gradient[0, i], gradient[0, j]
+            t_i, t_j = gradient[1, i], gradient[1, j]
+            part = (1.0 if i == j else 0.0) - n_i * n_j
+            hessian[i, 3 + j] = part / size
+            hessian[3 + j, i] = part / size
+            hessian[3 + i, 3 + j] = -(t_i * n_j + n_i * t_j) / size - dn * part / (size * size)
+
+
+@njit(cache=True)
+def _plane_curvature(variables: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
+    """Fill the second derivatives of d_n = V / J, shape (9, 9)."""
+    r, p, q = variables[0], variables[1], variables[2]
+    n = gradient[0]
+    normal, dj = np.empty(3), np.zeros((3, 3))
+    cross(p, q, normal)
+    size = np.sqrt(_dot3(normal, normal))
+    cross(q, n, dj[1])
+    cross(n, p, dj[2])
+    # d2 J = P - dJ dJ^T over J, with P of the components of p x q, plus n's own triple product
+    pp, qq, pq = _dot3(p, p), _dot3(q, q), _dot3(p, q)
+    for i in range(3):
+        for j in range(3):
+            one = 1.0 if i == j else 0.0
+            hessian[3 + i, 3 + j] = -dn * (one * qq - q[i] * q[j] - dj[1, i] * dj[1, j]) / size
+            hessian[6 + i, 6 + j] = -dn * (one * pp - p[i] * p[j] - dj[2, i] * dj[2, j]) / size
+            hessian[3 + i, 6 + j] = -dn * (p[i] * q[j] - one * pq - dj[1, i] * dj[2, j]) / size
+            if i != j:  # epsilon_ijk
+                k = 3 - i - j
+                sign = 1.0 if (i + 1) % 3 == j else -1.0
+                hessian[i, 3 + j] = sign * q[k]
+                hessian[6 + i, j] = sign * p[k]
+                hessian[3 + i, 6 + j] += sign * (r[k] - dn * n[k])
+    for i in range(3):
+        for j in range(3):
+            hessian[3 + j, i] = hessian[i, 3 + j]
+            hessian[j, 6 + i] = hessian[6 + i, j]
+            hessian[6 + j, 3 + i] = hessian[3 + i, 6 + j]
     for a in range(9):
         for b in range(9):
-            hessian[a, b] = (d2v[a, b] - gradient[a] * dj[b] - dj[a] * gradient[b] - dn * d2j[a, b]) / j0
-    return dn
+            g_a, g_b = gradient[a // 3, a % 3], gradient[b // 3, b % 3]
+            value = hessian[a, b] - g_a * dj[b // 3, b % 3] - dj[a // 3, a % 3] * g_b
+            hessian[a, b] = value / size
+
+
+@njit(cache=True)
+def separation_curvature(
+    variables: Floats, plane: bool, dn: float, gradient: Floats, hessian: Floats
+) -> None:
+    """Fill the second derivatives (9, 9) of the distance whose value and gradient `separation` gave."""
+    hessian[:, :] = 0.0
+    if plane:
+        _plane_curvature(variables, dn, gradient, hessian)
+    else:
+        _wall_curvature(variables[1], dn, gradient, hessian)
+
+
+@njit(cache=True)
+def _variables(points: Floats, nodes: Ints, coefficients: Floats, variables: Floats) -> None:
+    """Fill r, p, q of one bond from its six nodes."""
+    for v in range(3):
+        for i in range(3):
+            value = 0.0
+            for s in range(6):
+                value += coefficients[v, s] * points[nodes[s], i]
+            variables[v, i] = value
 
 
 @njit(cache=True)
@@ -183,7 +227,6 @@ def bond_forces(
     law: Floats,
     worst_old: Floats,
     touching: Bools,
-    soften: bool,
     active: Bools,
     worst: Floats,
     opening: Floats,
@@ -191,108 +234,135 @@ def bond_forces(
     stored: Floats,
     dissipated: Floats,
     forces: Floats,
-    stiffness: Floats,
 ) -> None:
-    """Evaluate all bonds.
+    """Evaluate energy and forces of all bonds.
 
     Parameters
     ----------
     nodes : shape (k, 6); coefficients : shape (k, 3, 6), of r, p and q on those nodes
     worst_old : shape (k,), committed largest effective opening [m]
     touching : shape (k,), whether pressure may act
-    soften : False replaces a falling slope by the secant (always positive)
-    active : filled, shape (k,), False where nothing holds or presses (its stiffness is then not filled)
+    active : filled, shape (k,), False where nothing holds or presses
     worst, opening, normal_force, stored, dissipated : filled, shape (k,); opening is d_n [m]
     forces : shape (n, 3), gradient added [N]
-    stiffness : filled, shape (k, 18, 18) [N/m]
     """
     variables = np.empty((3, 3))
-    gradient = np.empty(9)
-    hessian = np.empty((9, 9))
-    g9 = np.empty(9)
-    h9 = np.empty((9, 9))
+    gradient = np.empty((3, 3))
+    room = np.empty((3, 3))
     for k in range(nodes.shape[0]):
+        _variables(points, nodes[k], coefficients[k], variables)
+        dn = separation(variables, plane[k], gradient, room)
+        size, rho = law[k, LENGTH], law[k, RHO]
+        gap = dn - law[k, OFFSET]
+        pressed = touching[k] and gap < 0.0
+        active[k] = pressed or (law[k, STIFFNESS] > 0.0 and worst_old[k] < law[k, END])
+        opening[k] = dn
+        if not active[k]:
+            worst[k] = worst_old[k]
+            normal_force[k] = stored[k] = 0.0
+            dissipated[k] = bond_response(0.0, worst_old[k], law[k])[1] * size
+            continue
+        r = variables[0]
+        open_ = max(gap, 0.0)
+        effective = np.sqrt(open_ * open_ + rho * max(_dot3(r, r) - dn * dn, 0.0))
+        elastic, heat, force, _ = bond_response(effective, worst_old[k], law[k])
+        worst[k] = max(effective, worst_old[k])
+        secant = _secant(effective, force, worst_old[k], law[k])
+        push = law[k, PRESSURE] * gap if pressed else 0.0
+        normal_force[k] = (secant * open_ + push) * size
+        stored[k] = (elastic + 0.5 * push * gap) * size
+        dissipated[k] = heat * size
+        # y = (<gap>^2 + rho (r.r - dn^2)) / 2; the force is the secant times its gradient
+        along = secant * (open_ - rho * dn) + push
         for v in range(3):
             for i in range(3):
-                value = 0.0
-                for s in range(6):
-                    value += coefficients[k, v, s] * points[nodes[k, s], i]
-                variables[v, i] = value
-        r = variables[0]
-        dn = separation(r, variables[1], variables[2], plane[k], gradient, hessian)
-        size = law[k, LENGTH]
-        rho = law[k, RHO]
-        r2 = r[0] * r[0] + r[1] * r[1] + r[2] * r[2]
-        slip2 = max(r2 - dn * dn, 0.0)
-        offset = law[k, OFFSET]
-        gap = dn - offset
-        pressed = touching[k] and gap < 0.0
-        active[k] = pressed or law[k, STIFFNESS] > 0.0 and worst_old[k] < law[k, END]
-        if not active[k]:
-            worst[k], opening[k] = worst_old[k], dn
-            normal_force[k] = stored[k] = 0.0
-            dissipated[k] = bond_response(0.0, worst_old[k], law[k])[1] * law[k, LENGTH]
-            continue
-        open_ = max(gap, 0.0)
-        effective = np.sqrt(open_ * open_ + rho * slip2)
-        elastic, heat, force, slope = bond_response(effective, worst_old[k], law[k])
-        worst[k] = max(effective, worst_old[k])
-        opening[k] = dn
-        # as a function of y = effective^2 / 2: F / effective = secant, and its derivative by y
-        if effective > 1.0e-12:
-            secant = force / effective
-            bend = (slope - secant) / (effective * effective)
-        else:
-            secant = law[k, STIFFNESS] if worst_old[k] < law[k, END] else 0.0
-            bend = 0.0
-        if not soften and bend < 0.0:
-            bend = 0.0
-        energy = elastic
-        # y = ( <gap>^2 + rho (r2 - dn^2) ) / 2
-        is_open = 1.0 if gap > 0.0 else 0.0
-        c_1 = is_open * gap - rho * dn
-        c_2 = is_open - rho
-        for a in range(9):
-            g9[a] = c_1 * gradient[a]
-            if a < 3:
-                g9[a] += rho * r[a]
-        for a in range(9):
-            for b in range(9):
-                value = c_2 * gradient[a] * gradient[b] + c_1 * hessian[a, b]
-                if a == b and a < 3:
-                    value += rho
-                h9[a, b] = secant * value + bend * g9[a] * g9[b]
-        push = 0.0
-        if pressed:
-            stiff = law[k, PRESSURE]
-            push = stiff * gap
-            energy += 0.5 * stiff * gap * gap
-            for a in range(9):
-                for b in range(9):
-                    h9[a, b] += stiff * gradient[a] * gradient[b] + push * hessian[a, b]
-        for a in range(9):
-            g9[a] = secant * g9[a] + push * gradient[a]
-        normal_force[k] = (secant * open_ + push) * size
-        stored[k] = energy * size
-        dissipated[k] = heat * size
+                gradient[v, i] *= along
+        for i in range(3):
+            gradient[0, i] += secant * rho * r[i]
         for s in range(6):
             for i in range(3):
                 value = 0.0
                 for v in range(3):
-                    value += coefficients[k, v, s] * g9[3 * v + i]
+                    value += coefficients[k, v, s] * gradient[v, i]
                 forces[nodes[k, s], i] += value * size
-        for s in range(6):
+
+
+@njit(cache=True)
+def _secant(effective: float, force: float, worst_old: float, law: Floats) -> float:
+    if effective > 1.0e-12:
+        return float(force / effective)
+    return float(law[STIFFNESS]) if worst_old < law[END] else 0.0
+
+
+@njit(cache=True)
+def bond_curvature(
+    variables: Floats, plane: bool, law: Floats, worst_old: float, touching: bool, soften: bool, h9: Floats
+) -> None:
+    """Fill the second derivatives (9, 9) of one bond's energy by (r, p, q), per metre.
+
+    ``soften`` False replaces a falling slope by the secant (always positive).
+    """
+    gradient, room, g9 = np.empty((3, 3)), np.empty((3, 3)), np.empty(9)
+    dn = separation(variables, plane, gradient, room)
+    separation_curvature(variables, plane, dn, gradient, h9)
+    rho = law[RHO]
+    r = variables[0]
+    gap = dn - law[OFFSET]
+    open_ = max(gap, 0.0)
+    effective = np.sqrt(open_ * open_ + rho * max(_dot3(r, r) - dn * dn, 0.0))
+    _, _, force, slope = bond_response(effective, worst_old, law)
+    secant = _secant(effective, force, worst_old, law)
+    # as a function of y = effective^2 / 2: the derivative of the secant
+    bend = (slope - secant) / (effective * effective) if effective > 1.0e-12 else 0.0
+    if not soften and bend < 0.0:
+        bend = 0.0
+    stiff = law[PRESSURE] if touching and gap < 0.0 else 0.0
+    along = open_ - rho * dn
+    first = secant * along + stiff * min(gap, 0.0)
+    second = secant * ((1.0 if gap > 0.0 else 0.0) - rho) + stiff
+    for a in range(9):
+        g9[a] = along * gradient[a // 3, a % 3] + (rho * r[a] if a < 3 else 0.0)
+    for a in range(9):
+        for b in range(9):
+            value = first * h9[a, b] + second * gradient[a // 3, a % 3] * gradient[b // 3, b % 3]
+            if a == b and a < 3:
+                value += secant * rho
+            h9[a, b] = value + bend * g9[a] * g9[b]
+
+
+@njit(cache=True)
+def bond_stiffness(
+    points: Floats,
+    nodes: Ints,
+    coefficients: Floats,
+    plane: Bools,
+    law: Floats,
+    worst_old: Floats,
+    touching: Bools,
+    soften: bool,
+    active: Bools,
+    stiffness: Floats,
+) -> None:
+    """Fill the stiffness (k, 18, 18) [N/m] of the active bonds."""
+    variables = np.empty((3, 3))
+    h9 = np.empty((9, 9))
+    half = np.empty((9, 18))
+    for k in range(nodes.shape[0]):
+        if not active[k]:
+            continue
+        _variables(points, nodes[k], coefficients[k], variables)
+        bond_curvature(variables, plane[k], law[k], worst_old[k], touching[k], soften, h9)
+        c = coefficients[k]
+        for a in range(9):
             for t in range(6):
-                for i in range(3):
-                    for j in range(3):
-                        value = 0.0
-                        for v in range(3):
-                            cv = coefficients[k, v, s]
-                            if cv == 0.0:
-                                continue
-                            for w in range(3):
-                                value += cv * coefficients[k, w, t] * h9[3 * v + i, 3 * w + j]
-                        stiffness[k, 3 * s + i, 3 * t + j] = value * size
+                for j in range(3):
+                    half[a, 3 * t + j] = h9[a, j] * c[0, t] + h9[a, 3 + j] * c[1, t] + h9[a, 6 + j] * c[2, t]
+        size = law[k, LENGTH]
+        for s in range(6):
+            for i in range(3):
+                for b in range(18):
+                    value = c[0, s] * half[i, b] + c[1, s] * half[3 + i, b] + c[2, s] * half[6 + i, b]
+                    stiffness[k, 3 * s + i, b] = value * size
 
 
 @njit(cache=True)

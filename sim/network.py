@@ -15,8 +15,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import kernels
-from sim.beam import bend_forces, binormal, link_forces
-from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, scatter_dense
+from sim.beam import bend_forces, bend_stiffness, binormal, link_forces, link_stiffness
+from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness, scatter_dense
 from sim.factor import Factor, make_factor
 from sim.pattern import Pattern, build_pattern
 from sim.sheet import rest_sheet
@@ -93,7 +93,7 @@ class Load:
 
 
 class Evaluation:
-    """Energies, forces and element stiffness at one set of points (filled by `Network.evaluate`)."""
+    """Energies and forces at one set of points (filled by `Network.evaluate`)."""
 
     def __init__(self, network: Network) -> None:
         s = network.structure
@@ -103,18 +103,15 @@ class Evaluation:
         self.forces = np.zeros_like(s.points)
         self.angle, self.gradient = np.zeros(hinges), np.zeros((hinges, 4, 3))
         self.moments = np.zeros(hinges)
-        self.springs, self.triangle_stiffness = np.zeros((m, 6)), np.zeros((m, 6, 6))
+        self.springs, self.flowing = np.zeros((m, 6)), np.zeros(m, bool)
         self.plastic, self.hardening = np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT))
         self.triangle_stored, self.triangle_folding = np.zeros(m), np.zeros(m)
         self.worst, self.opening, self.normal_force = np.zeros(bonds), np.zeros(bonds), np.zeros(bonds)
         self.active = np.zeros(bonds, bool)
         self.bond_stored, self.bond_parted = np.zeros(bonds), np.zeros(bonds)
-        self.bond_stiffness = np.zeros((bonds, 18, 18))
         self.link_stored, self.tension = np.zeros(links), np.zeros(links)
-        self.link_stiffness = np.zeros((links, 6, 6))
         self.turn, self.moment = np.zeros((bends, 3)), np.zeros((bends, 3))
         self.bend_stored, self.bend_folding = np.zeros(bends), np.zeros(bends)
-        self.bend_stiffness = np.zeros((bends, 9, 9))
         self.tie_force = np.zeros((len(s.ties), 3))
         self.tie_stored = np.zeros(len(s.ties))
         self.rim_push = np.zeros(len(s.rim))
@@ -128,8 +125,8 @@ class Evaluation:
     def stored_j(self) -> float:
         """Elastic energy of everything, tool arms included [J]."""
         return float(
-            self.triangle_stored.sum() + self.bond_stored.sum() + self.link_stored.sum() + self.bend_stored.sum()
-            + self.tie_stored.sum() + self.rim_stored + self.drive_stored
+            self.triangle_stored.sum() + self.bond_stored.sum() + self.link_stored.sum()
+            + self.bend_stored.sum() + self.tie_stored.sum() + self.rim_stored + self.drive_stored
         )  # fmt: skip
 
     @property
@@ -143,6 +140,16 @@ class Evaluation:
         return self.stored_j + self.newly_dissipated_j + self.viscous_energy + self.dead_energy
 
 
+class _Room:
+    """Working room for the element stiffness of one assembly, so that none is allocated in the loop."""
+
+    def __init__(self, triangles: int, hinges: int, bonds: int, links: int, bends: int) -> None:
+        self.triangles, self.moments = np.zeros((triangles, 6, 6)), np.zeros(hinges)
+        self.bonds = np.zeros((bonds, 18, 18))
+        self.links, self.every_link = np.zeros((links, 6, 6)), np.ones(links, bool)
+        self.bends, self.every_bend = np.zeros((bends, 9, 9)), np.ones(bends, bool)
+
+
 class Network:
     """A compiled structure with its tool contacts."""
 
@@ -152,15 +159,38 @@ class Network:
         sections = structure.sections
         pick = structure.triangle_section
         metal = np.array(
-            [[s.metal.young_pa, s.metal.poisson_ratio, s.metal.yield_pa, s.metal.hardening_pa] for s in sections]
+            [
+                [s.metal.young_pa, s.metal.poisson_ratio, s.metal.yield_pa, s.metal.hardening_pa]
+                for s in sections
+            ]
         ).reshape(-1, 4)
         self.metal = metal[pick]
         self.thickness = np.array([s.thickness_m for s in sections])[pick]
         self.form_ratio = np.array([s.form_ratio for s in sections])[pick]
         self.heights, self.weights = layer_rule()
         self.rest = rest_sheet(structure.points, structure.triangles, self.metal[:, 1])
+        r = self.rest
+        self._sections = (
+            r.rest_angle, r.rest_length2, r.to_strain, r.to_curvature, r.area, self.thickness,
+            self.form_ratio, self.metal, self.heights, self.weights,
+        )  # fmt: skip
+        self.elastic = self._elastic()
         self._compile_beams()
+        self._room = _Room(
+            len(structure.triangles), len(r.hinges), len(structure.bonds.law), len(self.links),
+            len(self.bends),
+        )  # fmt: skip
         self._compile()
+
+    def _elastic(self) -> Floats:
+        """Return the six springs' stiffness while nothing flows, shape (m, 6, 6)."""
+        m = len(self.structure.triangles)
+        out = np.zeros((m, 6, 6))
+        kernels.triangle_stiffness(
+            self.structure.points, self.structure.triangles, self.rest.triangle_hinges, self.rest.rest_angle,
+            *self._sections, np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT)), np.ones(m, bool), out,
+        )  # fmt: skip
+        return out
 
     def _compile_beams(self) -> None:
         links, length, axial, bends, bending, limit, rest = [], [], [], [], [], [], []
@@ -215,42 +245,43 @@ class Network:
         s = self.structure
         m = len(s.triangles)
         return State(
-            s.points.copy(), np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT)), np.zeros((len(self.bends), 3)),
-            np.zeros(len(s.bonds.law)), np.ones(len(s.bonds.law), bool), np.ones(len(s.ties), bool),
-            np.ones(len(s.rim), bool),
+            s.points.copy(), np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT)),
+            np.zeros((len(self.bends), 3)), np.zeros(len(s.bonds.law)), np.ones(len(s.bonds.law), bool),
+            np.ones(len(s.ties), bool), np.ones(len(s.rim), bool),
         )  # fmt: skip
 
-    def evaluate(self, points: Floats, state: State, load: Load, *, soften: bool = True, out: Evaluation | None = None) -> Evaluation:
-        """Return energies, forces (energy gradient, shape (n, 3) [N]) and element stiffness at ``points``."""
+    def evaluate(
+        self, points: Floats, state: State, load: Load, *, out: Evaluation | None = None
+    ) -> Evaluation:
+        """Return energies and forces (energy gradient, (n, 3) [N]) at ``points``, in ``out`` if given."""
         start = time.perf_counter()
         s, r = self.structure, self.rest
         ev = Evaluation(self) if out is None else out
         ev.points[:] = points
         ev.forces[:] = 0.0
-        kernels.hinge_angles(points, r.hinges, ev.angle, ev.gradient)
+        kernels.hinge_angles(ev.points, r.hinges, ev.angle, ev.gradient)
         kernels.triangle_forces(
-            points, s.triangles, r.triangle_hinges, ev.angle, r.rest_angle, r.rest_length2, r.to_strain,
-            r.to_curvature, r.area, self.thickness, self.form_ratio, self.metal, self.heights, self.weights, state.plastic,
-            state.hardening, ev.plastic, ev.hardening, ev.springs, ev.triangle_stiffness, ev.triangle_stored,
-            ev.triangle_folding,
+            ev.points, s.triangles, r.triangle_hinges, ev.angle, *self._sections, self.elastic,
+            state.plastic, state.hardening, ev.plastic, ev.hardening, ev.springs, ev.flowing,
+            ev.triangle_stored, ev.triangle_folding,
         )  # fmt: skip
         kernels.gather_triangle_forces(
-            points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, ev.springs, ev.forces, ev.moments
-        )
+            ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, ev.springs,
+            ev.forces, ev.moments,
+        )  # fmt: skip
         b = s.bonds
         bond_forces(
-            points, b.nodes, b.coefficients, b.plane, b.law, state.worst, state.touching, soften, ev.active, ev.worst,
-            ev.opening, ev.normal_force, ev.bond_stored, ev.bond_parted, ev.forces, ev.bond_stiffness,
+            ev.points, b.nodes, b.coefficients, b.plane, b.law, state.worst, state.touching, ev.active,
+            ev.worst, ev.opening, ev.normal_force, ev.bond_stored, ev.bond_parted, ev.forces,
         )  # fmt: skip
         link_forces(
-            points, self.links, self.link_length, self.link_axial, not soften, ev.link_stored, ev.tension, ev.forces,
-            ev.link_stiffness,
-        )  # fmt: skip
+            ev.points, self.links, self.link_length, self.link_axial, ev.link_stored, ev.tension, ev.forces
+        )
         bend_forces(
-            points, self.bends, self.bend_rest, self.bend_stiffness, self.bend_limit, state.turn, ev.turn, ev.moment,
-            ev.bend_stored, ev.bend_folding, ev.forces, ev.bend_stiffness,
+            ev.points, self.bends, self.bend_rest, self.bend_stiffness, self.bend_limit, state.turn,
+            ev.turn, ev.moment, ev.bend_stored, ev.bend_folding, ev.forces,
         )  # fmt: skip
-        self._springs(points, state, load, ev)
+        self._springs(ev.points, state, load, ev)
         self.assemble_seconds += time.perf_counter() - start
         return ev
 
@@ -294,28 +325,50 @@ class Network:
         return out
 
     def stiffness_values(
-        self, ev: Evaluation, state: State, load: Load, springs_guess: Floats, *, positive: bool = False, shift: float = 0.0
+        self,
+        ev: Evaluation,
+        state: State,
+        load: Load,
+        springs_guess: Floats,
+        *,
+        positive: bool = False,
+        shift: float = 0.0,
     ) -> Floats:
         """Return the tangent's lower-triangle values in pattern order [N/m].
 
-        ``springs_guess`` drives the geometric part; ``positive`` leaves its compressive and hinge parts out.
+        ``springs_guess`` drives the geometric part; ``positive`` leaves its compressive and hinge parts out
+        and takes softening bonds by their secant.
         """
         start = time.perf_counter()
         s, r, p = self.structure, self.rest, self.pattern
-        v = self.values
+        v, room = self.values, self._room
         v[:] = 0.0
+        kernels.triangle_stiffness(
+            ev.points, s.triangles, r.triangle_hinges, ev.angle, *self._sections, state.plastic,
+            state.hardening, ev.flowing, room.triangles,
+        )  # fmt: skip
         kernels.assemble_triangles(
-            ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, ev.springs, springs_guess,
-            ev.triangle_stiffness, r.patch, p.blocks[0], 0.0 if positive else -np.inf, v,
+            ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, springs_guess,
+            self.elastic, ev.flowing, room.triangles, r.patch, p.blocks[0], 0.0 if positive else -np.inf, v,
         )  # fmt: skip
         if not positive:
-            moments = np.zeros(len(r.hinges))
-            inside = r.triangle_hinges >= 0
-            np.add.at(moments, r.triangle_hinges[inside], springs_guess[:, 3:][inside])
-            kernels.assemble_hinges(ev.points, r.hinges, moments, p.blocks[1], v)
-        scatter_dense(s.bonds.nodes, p.blocks[2], ev.active, ev.bond_stiffness, v)
-        scatter_dense(self.links, p.blocks[3], np.ones(len(self.links), bool), ev.link_stiffness, v)
-        scatter_dense(self.bends, p.blocks[4], np.ones(len(self.bends), bool), ev.bend_stiffness, v)
+            kernels.hinge_moments(r.triangle_hinges, springs_guess, room.moments)
+            kernels.assemble_hinges(ev.points, r.hinges, room.moments, p.blocks[1], v)
+        b = s.bonds
+        bond_stiffness(
+            ev.points, b.nodes, b.coefficients, b.plane, b.law, state.worst, state.touching, not positive,
+            ev.active, room.bonds,
+        )  # fmt: skip
+        scatter_dense(b.nodes, p.blocks[2], ev.active, room.bonds, v)
+        link_stiffness(
+            ev.points, self.links, self.link_length, self.link_axial, ev.tension, positive, room.links
+        )
+        scatter_dense(self.links, p.blocks[3], room.every_link, room.links, v)
+        bend_stiffness(
+            ev.points, self.bends, self.bend_rest, self.bend_stiffness, self.bend_limit, state.turn,
+            room.bends,
+        )  # fmt: skip
+        scatter_dense(self.bends, p.blocks[4], room.every_bend, room.bends, v)
         self._spring_stiffness(state, ev, load, shift)
         values: Floats = v.ravel()[p.gather]
         values[p.blank] = 0.0
@@ -339,34 +392,30 @@ class Network:
         v[p.diagonal[pressed], 1, 1] += s.rim_stiffness_n_per_m
         extra = shift + (load.viscous_n_per_m if load.origin is not None else 0.0)
         if extra > 0.0:
-            v[p.diagonal[:, None], [0, 1, 2], [0, 1, 2]] += extra
-
-    def spring_change(self, ev: Evaluation, step: Floats) -> Floats:
-        """Return the linear change of all triangles' spring forces under a node step, shape (m, 6)."""
-        s, r = self.structure, self.rest
-        change = np.empty_like(ev.springs)
-        kernels.spring_change(
-            step, ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, ev.triangle_stiffness, change
-        )
-        return change
+            for i in range(3):
+                v[p.diagonal, i, i] += extra
 
     def commit(self, state: State, ev: Evaluation) -> State:
         """Return the state after an increment has converged: plastic set, damage and contact flags kept."""
         s = self.structure
         y = ev.points[s.rim, 1]
-        slid = np.hypot(
-            ev.points[s.rim, 0] - s.points[s.rim, 0], ev.points[s.rim, 2] - s.points[s.rim, 2]
-        )
+        slid = np.hypot(ev.points[s.rim, 0] - s.points[s.rim, 0], ev.points[s.rim, 2] - s.points[s.rim, 2])
         # a contact re-closes only from zero gap: off once slid off, on again only where it does not press
-        on_rim = np.where(state.on_rim, slid < s.rim_width_m, (slid < 0.8 * s.rim_width_m) & (s.outboard_sign * (y - s.rim_y_m) >= 0.0))
+        on_rim = np.where(
+            state.on_rim,
+            slid < s.rim_width_m,
+            (slid < 0.8 * s.rim_width_m) & (s.outboard_sign * (y - s.rim_y_m) >= 0.0),
+        )
         r = np.einsum("ks,ksi->ki", s.bonds.coefficients[:, 0], ev.points[s.bonds.nodes])
         slip = np.sqrt(np.maximum(np.einsum("ki,ki->k", r, r) - ev.opening**2, 0.0))
         gap = ev.opening - s.bonds.law[:, OFFSET]
         near = slip < s.bonds.reach
-        touching = np.where(state.touching, near | (gap > 0.0) & near, (slip < 0.8 * s.bonds.reach) & (gap >= 0.0))
+        touching = np.where(
+            state.touching, near | (gap > 0.0) & near, (slip < 0.8 * s.bonds.reach) & (gap >= 0.0)
+        )
         return State(
-            ev.points.copy(), ev.plastic.copy(), ev.hardening.copy(), ev.turn.copy(), ev.worst.copy(), touching,
-            state.holding.copy(), on_rim,
+            ev.points.copy(), ev.plastic.copy(), ev.hardening.copy(), ev.turn.copy(), ev.worst.copy(),
+            touching, state.holding.copy(), on_rim,
         )  # fmt: skip
 
     def parted(self, state: State) -> Bools:
@@ -377,7 +426,12 @@ class Network:
     def bond_spent(self, state: State) -> Floats:
         """Return the energy spent on each bond so far, shape (bonds,) [J]."""
         law = self.structure.bonds.law
-        out = np.array([bond_response(0.0, float(w), row)[1] * row[LENGTH] for w, row in zip(state.worst, law, strict=True)])
+        out = np.array(
+            [
+                bond_response(0.0, float(w), row)[1] * row[LENGTH]
+                for w, row in zip(state.worst, law, strict=True)
+            ]
+        )
         return out.reshape(-1)
 
     def bond_opening(self, ev: Evaluation) -> Floats:

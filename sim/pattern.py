@@ -37,10 +37,10 @@ class Pattern:
     def add_outer(self, values: Floats, mean: int, weights: Floats, stiffness: Floats) -> None:
         """Add weights_i weights_j K of one weighted mean; K symmetric, shape (3, 3)."""
         codes = self.means[mean]
-        count = len(weights)
-        i, j = np.tril_indices(count)
+        i, j = np.tril_indices(len(weights))
         block = np.where(codes[i, j] < 0, ~codes[i, j], codes[i, j])
-        np.add.at(values, block, (weights[i] * weights[j])[:, None, None] * stiffness)
+        # a mean's nodes are distinct, so no block comes twice
+        values[block] += (weights[i] * weights[j])[:, None, None] * stiffness
 
 
 def _pairs(nodes: Ints) -> Ints:
