@@ -85,7 +85,6 @@ def _factor(network: Network, ev: Evaluation, state: State, load: Load) -> bool:
         pass
     else:
         return True
-    network.evaluate(ev.points.copy(), state, load, soften=False, out=ev)
     shift = 0.0
     while True:
         try:
