@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from scipy.spatial import cKDTree
 
+from meshes.lattice import Lattice, unit_patch
 from sim.materials import Metal
 from sim.network import Load, Network
 from sim.newton import equilibrate
@@ -35,6 +36,12 @@ def sheet(lattice, thickness_m, of):
     triangles = np.array(lattice.triangles, dtype=np.int64)
     section = Section("sheet", thickness_m, of)
     return Structure(np.array(lattice.points), triangles, np.zeros(len(triangles), np.int64), (section,))
+
+
+def rows(length_m, width_m, columns, count):
+    """Return the rectangle filled by the door's own kind of patch: rows along the length."""
+    unit = unit_patch(columns, count)
+    return Lattice(unit.points * np.array([length_m, width_m, 1.0]), unit.triangles, unit.boundary)
 
 
 def node_at(points, *place):
@@ -88,7 +95,9 @@ def clamped(structure, chain):
         structure,
         points=np.concatenate([points, np.array(new)]),
         triangles=np.concatenate([structure.triangles, np.array(triangles, dtype=np.int64)]),
-        triangle_section=np.concatenate([structure.triangle_section, np.full(len(new), len(structure.sections))]),
+        triangle_section=np.concatenate(
+            [structure.triangle_section, np.full(len(new), len(structure.sections))]
+        ),
         sections=(*structure.sections, nothing),
         ties=(*structure.ties, *ties),
         fixed=fixed,
@@ -145,7 +154,7 @@ class Answer:
 
 
 def solve(structure, dead_n=None, *, start=None, steps=1, state=None):
-    """Return the equilibrium under dead loads, reached in equal steps; held nodes stay where `start` has them."""
+    """Return the equilibrium under dead loads, reached in equal steps; held nodes stay as in `start`."""
     network = Network(structure)
     state = network.initial_state() if state is None else state
     x = structure.points.copy() if start is None else np.array(start)

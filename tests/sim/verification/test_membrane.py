@@ -2,8 +2,8 @@
 
 Sources
 -------
-[macneal-harder-1985] the distorted patch under a linear edge displacement: the paper was found, its numbers are
-from memory; the stresses for both Poisson ratios are computed from Hooke's law in plane stress.  The
+[macneal-harder-1985] the distorted patch under a linear edge displacement: the paper was found, its
+numbers are from memory; the stresses for both Poisson ratios are computed from Hooke's law in plane stress.  The
 benchmark's own inner points lie on the rectangle's diagonals; cut in triangles, every choice of diagonal puts
 the six points of some bending patch on one conic, where its three hinge angles cannot tell the curvatures
 apart.  The inner points here are therefore moved by about a centimetre; the answer does not depend on them.
@@ -19,7 +19,8 @@ from tests.sim import support
 
 # corners of the rectangle, then the four inner points [m]; five quads cut in two
 PATCH_POINTS = (
-    (0.0, 0.0), (0.24, 0.0), (0.24, 0.12), (0.0, 0.12), (0.05, 0.03), (0.17, 0.02), (0.16, 0.09), (0.07, 0.08),
+    (0.0, 0.0), (0.24, 0.0), (0.24, 0.12), (0.0, 0.12),
+    (0.05, 0.03), (0.17, 0.02), (0.16, 0.09), (0.07, 0.08),
 )  # fmt: skip
 PATCH_QUADS = ((0, 1, 5, 4), (1, 2, 6, 5), (2, 3, 7, 6), (3, 0, 4, 7), (4, 5, 6, 7))
 GRADIENT = 1.0e-3 * np.array([[1.0, 0.5], [0.5, 1.0]])
@@ -106,7 +107,8 @@ def test_sheared_panel_has_the_shear_modulus(angle_deg, nu, shear_pa):
     flow = 1.0e4  # [N/m] along every edge
     dead = np.zeros_like(points)
     for name, length, way in (
-        ("top", 0.1, (1, 0, 0)), ("bottom", 0.1, (-1, 0, 0)), ("right", 0.02, (0, 1, 0)), ("left", 0.02, (0, -1, 0)),
+        ("top", 0.1, (1, 0, 0)), ("bottom", 0.1, (-1, 0, 0)),
+        ("right", 0.02, (0, 1, 0)), ("left", 0.02, (0, -1, 0)),
     ):  # fmt: skip
         chain = lat.boundary[name]
         dead[chain] += support.shared(points, chain, flow * length * np.array(way))
