@@ -13,6 +13,7 @@ from sim.ladder import tie_ratios
 from sim.ledger import Ledger, spent
 from sim.network import Evaluation, Load, Network, State
 from sim.newton import Equilibrium, equilibrate
+from sim.tear import Candidate, extended, shared_load, split
 
 Floats = NDArray[np.float64]
 
@@ -208,6 +209,47 @@ class Stepper:
         lines[group] = lines.get(group, 0.0) + own
         after = replace(point, state=state, ledger=point.ledger)
         return self._accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
+
+
+def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, Point] | None:
+    """Return stepper and point with the sheet torn along one edge, or None when that does not pay.
+
+    The torn sheet comes to rest at the same tip position; the tear stands when the energy set free is at
+    least what the new length costs, and what is left over is booked as released in a jump.
+    """
+    old = stepper.network
+    new_node = len(old.structure.points)
+    drives = []
+    for drive in old.drives:
+        nodes, weights = shared_load(drive.nodes, drive.weights, tear.node, new_node)
+        drives.append(replace(drive, nodes=nodes, weights=weights))
+    network = Network(split(old.structure, tear), drives)
+    trial = replace(stepper, network=network)
+    state = extended(point.state, tear.node)
+    load = trial.load(point.travel_m, state)
+    answer = equilibrate(network, state, load, state.points, cancelled=stepper.cancelled)
+    stepper.tally.iterations += answer.iteration_count
+    if not answer.converged:
+        return None
+    ev = answer.evaluation
+    lines = spent(network, state, ev, load)
+    released = point.ledger.stored_j - ev.stored_j - sum(lines.values())
+    if released < tear.cost_j:
+        return None
+    lines["tear"] = tear.cost_j
+    lines["released in a jump"] = released - tear.cost_j
+    start = replace(point, state=state)
+    return trial, trial._accept(start, point.travel_m, ev, lines, 0.0)
+
+
+def cut_on(point: Point, travel_m: float) -> Point:
+    """Return the point after the tip has cut on through the sheet to ``travel_m`` at its shear force.
+
+    The force no longer grows, so the metal stays as it is and all the work goes into the cut.
+    """
+    work = float(np.sum(point.force_n)) * (travel_m - point.travel_m)
+    ledger = point.ledger.plus(work, point.ledger.stored_j, {"tear": work})
+    return replace(point, travel_m=travel_m, ledger=ledger, freed=(), iterations=0)
 
 
 def stall_point(stepper: Stepper, start: Point, end: Point, limit: Callable[[float], float]) -> Point:

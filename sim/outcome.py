@@ -110,8 +110,12 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
     if "hinge free" in kinds:
         hinge = events[kinds.index("hinge free")]
         return f"The {hinge.part} let go at {hinge.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=True)}"
+    torn = end.torn_length_m - start.torn_length_m
     if parted >= limit("parted_m"):
-        return f"The outer skin came away over {parted * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+        ripped = f" and tore over {torn * 1e3:.0f} mm" if torn >= limit("torn_m") else ""
+        return f"The outer skin came away over {parted * 1e3:.0f} mm{ripped}; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+    if torn >= limit("torn_m"):
+        return f"The tips tore {torn * 1e3:.0f} mm of sheet; {carried}; {clearance}. {_why(seat, share, freed=False)}"
     if "stalled" in kinds:
         return f"The tool stalled at {end.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=False)}"
     skin = end.skin_mid_outboard_m - start.skin_mid_outboard_m

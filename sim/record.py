@@ -50,7 +50,7 @@ class Clearance:
 class Frame:
     """One converged increment.
 
-    points : shape (n, 3) [m], all nodes;  seam_damage : shape (seam points,), 0 whole .. 1 parted
+    points : shape (n, 3) [m], all nodes (a torn sheet has more nodes than it began with);  seam_damage : shape (seam points,), 0 whole .. 1 parted
     node_force : shape (n, 3) [N], what each node passes on between the tips (its internal force share)
     load : shape (triangles,), membrane force per width over its yield force [-], for colouring
     ledger_j : energy by line, summed since the start of the plan [J]
@@ -78,6 +78,7 @@ class Frame:
     iterations: int
     events: tuple[Event, ...] = ()
     state: State | None = None
+    triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
 
 
 @dataclass(frozen=True)

@@ -13,16 +13,19 @@ from meshes.occupant import clearance
 from sim import ladder, outcome
 from sim.bond import END, LENGTH
 from sim.door_model import DoorModel, build_model
-from sim.increment import Point, Stepper, stall_point
+from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
 from sim.ledger import SEAM_KINDS, Ledger
 from sim.network import Evaluation, Network, State
 from sim.plan import Ease, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Clearance, Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
+from sim.tear import candidates
 
 Floats = NDArray[np.float64]
 
+TEAR_REACH_M = 0.25  # a tear starts within this distance of the tip
+TEAR_RETRY_M = 0.0075  # travel before the same edge is tried again
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
 EASE_STEP_M = 0.005
 PARTED_EVENT_M = 0.020
@@ -41,6 +44,8 @@ class Begin:
     ledger: Ledger
     engaged: Push | None = None
     opening_m: float = 0.0
+    model: DoorModel | None = None  # the model as torn so far; None is the untorn one
+    torn_m: float = 0.0
 
 
 def seam_mask(network: Network) -> NDArray[np.bool_]:
@@ -74,7 +79,9 @@ class FrameMaker:
         self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
         self.names = model.structure.names
 
-    def frame(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...]) -> Frame:
+    def frame(
+        self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...], torn_m: float = 0.0
+    ) -> Frame:
         """Return the frame of a converged point."""
         ev, state, model = point.evaluation, point.state, self.model
         bonds = model.structure.bonds
@@ -97,7 +104,7 @@ class FrameMaker:
             ladder=ladder.rungs(model, self.network, state, ev, push, point.travel_m),
             clearance=self.clearance(state.points),
             parted_length_m=parted,
-            torn_length_m=0.0,
+            torn_length_m=torn_m,
             latch_demand_ratio=latch,
             skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
             inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
@@ -107,6 +114,7 @@ class FrameMaker:
             iterations=point.iterations,
             events=events,
             state=state,
+            triangles=self.network.structure.triangles if torn_m > 0.0 else None,
         )
 
     def clearance(self, points: Floats) -> Clearance:
@@ -165,7 +173,9 @@ class MoveRun:
     def __init__(
         self, model: DoorModel, move: Move, begin: Begin, move_index: int = 0, *, cancelled: Callable[[], bool] = never
     ) -> None:
-        self.model, self.move, self.begin, self.move_index = model, move, begin, move_index
+        self.model = model if begin.model is None else begin.model
+        self.move, self.begin, self.move_index = move, begin, move_index
+        self._torn_m = begin.torn_m
         self.push = None if isinstance(move, Ease) else make_push(model, move)
         self._cancelled = cancelled
         self._stopping = False
@@ -176,7 +186,9 @@ class MoveRun:
         self._point: Point | None = None
         self._factor_s = self._assemble_s = 0.0
         self._tally_increments = self._tally_iterations = self._tally_failed = 0
-        self._residual_m: float | None = None
+        self._cutting = False
+        self._tried: dict[tuple[int, int], float] = {}
+        self._torn_nodes: list[int] = []
 
     def stop(self) -> None:
         """Let go: the move ends at the increment under way and keeps that opening."""
@@ -214,7 +226,7 @@ class MoveRun:
         return let_off(self.model, push, begin, self._stepper, self._cancelled)
 
     def _emit(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...] = ()) -> Frame:
-        frame = FrameMaker(self.model, self._network, self.move_index).frame(point, push, increment, events)
+        frame = FrameMaker(self.model, self._network, self.move_index).frame(point, push, increment, events, self._torn_m)
         self._frames.append(frame)
         self._events.extend(events)
         self._peak_latch = max(self._peak_latch, frame.latch_demand_ratio)
@@ -231,25 +243,74 @@ class MoveRun:
         grid = 0
         while grid < count and not self._stopping:
             target = min((grid + 1) * STEP_M, push.limit_m)
-            before = point
-            taken = stepper.tally.iterations
-            point = stepper.advance(before, target)
-            stalled = float(np.max(point.force_n, initial=0.0)) > push.force_limit(point.travel_m)
-            if stalled:
-                point = stall_point(stepper, before, point, push.force_limit)
-            reached = point.travel_m >= target - 1.0e-12
-            grid += reached
+            before, taken = point, stepper.tally.iterations
+            point, halt = self._step(stepper, before, target, push)
+            torn = self._torn_m
+            if halt == "":
+                stepper, point, push = self._tear(stepper, point, push)
+            grid += point.travel_m >= target - 1.0e-12
             stepper.tally.increments += 1
             point = replace(point, iterations=stepper.tally.iterations - taken)
-            events = self._find_events(before, point, push, stalled=stalled)
+            events = self._find_events(before, point, push, halt=halt, tore=self._torn_m > torn)
             frame = self._emit(point, push, grid, events)
             self._point = point
             yield frame
-            if stalled or stop_at & {event.kind for event in events}:
+            if halt == "stalled" or stop_at & {event.kind for event in events}:
                 break
+        self.push = push
         self._finish(point)
 
-    def _find_events(self, before: Point, point: Point, push: Push, *, stalled: bool) -> tuple[Event, ...]:
+    def _step(self, stepper: Stepper, before: Point, target: float, push: Push) -> tuple[Point, str]:
+        """Return the next point and what holds the tips up: nothing, the tool's limit or the sheet's edge."""
+        shear = ladder.shear_through_n(self.model, push)
+        if self._cutting:
+            self._torn_m += 2.0 * (target - before.travel_m)
+            return cut_on(before, target), "cutting"
+        point = stepper.advance(before, target)
+        force = float(np.max(point.force_n, initial=0.0))
+        if force <= min(push.force_limit(point.travel_m), shear):
+            return point, ""
+        point = stall_point(stepper, before, point, lambda travel: min(push.force_limit(travel), shear))
+        if shear >= push.force_limit(point.travel_m):
+            return point, "stalled"
+        self._cutting = True
+        return point, "cutting"
+
+    def _tear(self, stepper: Stepper, point: Point, push: Push) -> tuple[Stepper, Point, Push]:
+        """Return stepper, point and push after at most one tear has been tried and has paid."""
+        network = stepper.network
+        for tear in candidates(network, point.evaluation, self._tear_zone(push)):
+            key = (tear.node, tear.tip)
+            if point.travel_m < self._tried.get(key, -1.0) + TEAR_RETRY_M:
+                continue
+            self._tried[key] = point.travel_m
+            torn = try_tear(stepper, point, tear)
+            if torn is None:
+                continue
+            new, point = torn
+            node = len(network.structure.points)
+            self._torn_m += tear.length_m
+            self._torn_nodes += [tear.node, tear.tip, node]
+            start = replace(self.model.start, points=new.network.structure.points)
+            self.model = replace(self.model, structure=new.network.structure, network=new.network, start=start)
+            self._network, self._current = new.network, new
+            nodes, weights = new.network.drives[0].nodes, new.network.drives[0].weights
+            return new, point, replace(push, nodes=nodes, weights=weights)
+        return stepper, point, push
+
+    def _tear_zone(self, push: Push) -> NDArray[np.int64]:
+        """Return the nodes at which a tear may start: free edges near the tip, and where tears ended.
+
+        Not under the pad itself: a blunt tip moves all the metal it bears on alike.
+        """
+        names = self.model.structure.names
+        lips = np.concatenate([names["hem_lip"], names["belt_outer_lip"], names["belt_inner_lip"]])
+        at = push.pads[0].point(self.model.start.points)
+        near = lips[np.linalg.norm(self.model.start.points[lips] - at, axis=1) < TEAR_REACH_M]
+        zone = np.unique(np.concatenate([near, np.array(self._torn_nodes, dtype=np.int64)]))
+        return np.setdiff1d(zone, push.nodes)
+
+    def _find_events(self, before: Point, point: Point, push: Push, *, halt: str, tore: bool) -> tuple[Event, ...]:
         force = float(np.max(point.force_n, initial=0.0))
         at = point.travel_m
         events = []
@@ -275,9 +336,11 @@ class MoveRun:
             kind = "folding out" if moved > 0.0 else "folding in"
             if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
                 events.append(Event(kind, part, at, force))
-        if force > ladder.shear_through_n(self.model, push) and "tip shearing through" not in {e.kind for e in self._events}:
+        if halt == "cutting" and "tip shearing through" not in {e.kind for e in self._events}:
             events.append(Event("tip shearing through", push.pads[0].part, at, force))
-        if stalled:
+        if tore:
+            events.append(Event("skin tearing", push.pads[0].part, at, peak))
+        if halt == "stalled":
             events.append(Event("stalled", "tool", at, force))
         return tuple(events)
 
@@ -292,7 +355,9 @@ class MoveRun:
     def end(self) -> Begin:
         """What the next move starts from."""
         assert self._point is not None
-        return Begin(self._point.state, self._point.ledger, self.push, self._point.travel_m)
+        return Begin(
+            self._point.state, self._point.ledger, self.push, self._point.travel_m, self.model, self._torn_m
+        )
 
     def result(self, *, with_residual: bool = True) -> MoveResult:
         """Return the finished move in numbers and words; solves the let-off for the residual when asked."""

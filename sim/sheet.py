@@ -87,46 +87,46 @@ def _flat_corners(points: Floats, triangles: Ints) -> Floats:
     return flat
 
 
-def strain_matrix(flat: Floats) -> Floats:
-    """Return the 3x3 from edge strains to Voigt strain of one triangle; ``flat`` shape (3, 2)."""
-    rows = []
-    for i in range(3):
-        d = flat[(i + 2) % 3] - flat[(i + 1) % 3]
-        c, s = d / np.linalg.norm(d)
-        rows.append([c * c, s * s, c * s])
-    inverse: Floats = np.linalg.inv(np.array(rows))
+def strain_matrices(flat: Floats) -> Floats:
+    """Return the 3x3 from edge strains to Voigt strain of triangles; ``flat`` shape (m, 3, 2)."""
+    d = flat[:, [2, 0, 1]] - flat[:, [1, 2, 0]]
+    c, s = np.moveaxis(d / np.linalg.norm(d, axis=2, keepdims=True), 2, 0)
+    inverse: Floats = np.linalg.inv(np.stack([c * c, s * s, c * s], axis=2))
     return inverse
 
 
-def _gradient(corners: Floats, values: Floats) -> Floats:
-    """Return the gradient of the linear field with these corner values, shape (2,)."""
-    edges = np.array([corners[1] - corners[0], corners[2] - corners[0]])
-    slope: Floats = np.linalg.solve(edges, np.array([values[1] - values[0], values[2] - values[0]]))
+def _gradients(corners: Floats, values: Floats) -> Floats:
+    """Return the gradients of linear fields with these corner values; shapes (m, 3, 2), (m, 3), (m, 2)."""
+    edges = corners[:, 1:] - corners[:, :1]
+    rise = (values[:, 1:] - values[:, :1])[..., None]
+    slope: Floats = np.linalg.solve(edges, rise)[..., 0]
     return slope
 
 
-def curvature_matrix(flat: Floats, flaps: Floats) -> Floats:
-    """Return W with kappa = W theta for one flat six-node patch.
+def curvature_matrices(flat: Floats, flaps: Floats) -> Floats:
+    """Return W with kappa = W theta for flat six-node patches, shape (m, 3, 3).
 
     The three hinge angles of w = (kxx x^2 + kyy y^2 + 2 kxy x y) / 2 are theta = B kappa; W = B^-1.
 
     Parameters
     ----------
-    flat, flaps : shape (3, 2) [m], corners and unfolded opposite corners
+    flat, flaps : shape (m, 3, 2) [m], corners and unfolded opposite corners
     """
-    b = np.zeros((3, 3))
+    b = np.zeros((len(flat), 3, 3))
     for column, field in enumerate(np.eye(3)):
-        def w(p: Floats, field: Floats = field) -> float:
-            return float(0.5 * (field[0] * p[0] ** 2 + field[1] * p[1] ** 2 + field[2] * p[0] * p[1]))
 
-        own = _gradient(flat, np.array([w(p) for p in flat]))
+        def w(p: Floats, field: Floats = field) -> Floats:
+            x, y = p[..., 0], p[..., 1]
+            value: Floats = 0.5 * (field[0] * x * x + field[1] * y * y + field[2] * x * y)
+            return value
+
+        own = _gradients(flat, w(flat))
         for i in range(3):
-            start, end = flat[(i + 1) % 3], flat[(i + 2) % 3]
-            d = (end - start) / np.linalg.norm(end - start)
-            outward = np.array([d[1], -d[0]])
-            corners = np.array([end, start, flaps[i]])
-            other = _gradient(corners, np.array([w(p) for p in corners]))
-            b[i, column] = float((other - own) @ outward)
+            start, end = flat[:, (i + 1) % 3], flat[:, (i + 2) % 3]
+            d = (end - start) / np.linalg.norm(end - start, axis=1, keepdims=True)
+            outward = np.stack([d[:, 1], -d[:, 0]], axis=1)
+            corners = np.stack([end, start, flaps[:, i]], axis=1)
+            b[:, i, column] = np.einsum("mi,mi->m", _gradients(corners, w(corners)) - own, outward)
     inverse: Floats = np.linalg.inv(b)
     return inverse
 
@@ -173,39 +173,42 @@ def rest_sheet(points: Floats, triangles: Ints, poisson_ratio: Floats) -> RestSh
     if len(triangles) and area.min() <= 0.0:
         raise ValueError("a triangle has no area")
     hinges, of_triangle = find_hinges(triangles)
-    count = len(triangles)
-    patch = np.full((count, 6), -1, dtype=np.int64)
-    patch[:, :3] = triangles
-    length2 = np.zeros((count, 3))
-    to_strain, to_curvature = np.zeros((count, 3, 3)), np.zeros((count, 3, 3))
-    for t in range(count):
-        corners = flat[t]
-        flaps = np.zeros((3, 2))
-        free = np.zeros(3, dtype=bool)
-        for i in range(3):
-            ia, ib = (i + 1) % 3, (i + 2) % 3
-            start, end = corners[ia], corners[ib]
-            d = end - start
-            length2[t, i] = d @ d
-            size = np.sqrt(d @ d)
-            outward = np.array([d[1], -d[0]]) / size
-            h = of_triangle[t, i]
-            if h < 0:
-                free[i] = True
-                back = corners[i] - start
-                along, rise = back @ d / size, abs(back @ outward)
-            else:
-                a, b, c, f = hinges[h]
-                tip = f if c == triangles[t, i] and a == triangles[t, ia] else c
-                patch[t, 3 + i] = tip
-                p0, p1 = points[triangles[t, ia]], points[triangles[t, ib]]
-                unit = (p1 - p0) / np.linalg.norm(p1 - p0)
-                reach = points[tip] - p0
-                along = float(reach @ unit)
-                rise = float(np.linalg.norm(reach - along * unit))
-            flaps[i] = start + along * d / size + rise * outward
-        to_strain[t] = strain_matrix(corners)
-        to_curvature[t] = free_edges(curvature_matrix(corners, flaps), free, float(poisson_ratio[t]))
+    patch, flaps = _patches(points, triangles, flat, hinges, of_triangle)
+    length2 = np.sum((flat[:, [2, 0, 1]] - flat[:, [1, 2, 0]]) ** 2, axis=2)
+    to_curvature = curvature_matrices(flat, flaps)
+    for t in np.flatnonzero((of_triangle < 0).any(axis=1)):
+        to_curvature[t] = free_edges(to_curvature[t], of_triangle[t] < 0, float(poisson_ratio[t]))
     return RestSheet(
-        hinges, hinge_angle(points, hinges), of_triangle, patch, length2, to_strain, to_curvature, area
+        hinges, hinge_angle(points, hinges), of_triangle, patch, length2, strain_matrices(flat), to_curvature, area
     )
+
+
+def _patches(points: Floats, triangles: Ints, flat: Floats, hinges: Ints, of_triangle: Ints) -> tuple[Ints, Floats]:
+    """Return each triangle's six nodes (-1: none) and its unfolded opposite corners, shapes (m, 6), (m, 3, 2).
+
+    At a free edge the triangle's own mirror image stands in; its angle is eliminated afterwards.
+    """
+    patch = np.full((len(triangles), 6), -1, dtype=np.int64)
+    patch[:, :3] = triangles
+    flaps = np.zeros((len(triangles), 3, 2))
+    for i in range(3):
+        ia, ib = (i + 1) % 3, (i + 2) % 3
+        start, d = flat[:, ia], flat[:, ib] - flat[:, ia]
+        size = np.linalg.norm(d, axis=1, keepdims=True)
+        outward = np.stack([d[:, 1], -d[:, 0]], axis=1) / size
+        h = of_triangle[:, i]
+        has = h >= 0
+        back = flat[:, i] - start
+        along = np.einsum("mi,mi->m", back, d) / size[:, 0]
+        rise = np.abs(np.einsum("mi,mi->m", back, outward))
+        own_side = (hinges[h, 2] == triangles[:, i]) & (hinges[h, 0] == triangles[:, ia]) if len(hinges) else has
+        tip = np.where(own_side, hinges[h, 3], hinges[h, 2]) if len(hinges) else triangles[:, i]
+        edge = points[triangles[:, ib]] - points[triangles[:, ia]]
+        unit = edge / np.linalg.norm(edge, axis=1, keepdims=True)
+        reach = points[tip] - points[triangles[:, ia]]
+        far = np.einsum("mi,mi->m", reach, unit)
+        high = np.linalg.norm(reach - far[:, None] * unit, axis=1)
+        along, rise = np.where(has, far, along), np.where(has, high, rise)
+        patch[has, 3 + i] = tip[has]
+        flaps[:, i] = start + along[:, None] * d / size + rise[:, None] * outward
+    return patch, flaps
