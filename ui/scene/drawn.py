@@ -56,8 +56,6 @@ class Drawn:
         See `Shading`; smooth things need normals.
     width
         Of lines, in pixels at scale 1.
-    veil
-        Its colours have a fourth number, the opacity of each point.
     """
 
     def __init__(
@@ -69,7 +67,6 @@ class Drawn:
         lines: ArrayLike | None = None,
         shading: Shading = Shading.SMOOTH,
         width: float = 1.0,
-        veil: bool = False,
     ) -> None:
         self.name = name
         self.width = width
@@ -83,7 +80,7 @@ class Drawn:
             self.data.SetPolys(cells(triangles))
         if lines is not None:
             self.data.SetLines(cells(lines))
-        self._add_arrays(len(start), 4 if veil else 3, smooth=shading is Shading.SMOOTH)
+        self._add_arrays(len(start), smooth=shading is Shading.SMOOTH)
         self.mapper = vtkPolyDataMapper()
         self.mapper.SetInputData(self.data)
         self.mapper.SetScalarModeToUsePointData()
@@ -95,8 +92,8 @@ class Drawn:
             self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
             self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(1.0, 1.0)
 
-    def _add_arrays(self, count: int, channels: int, *, smooth: bool) -> None:
-        colours = numpy_to_vtk(np.full((count, channels), 128, dtype=np.uint8), deep=True)
+    def _add_arrays(self, count: int, *, smooth: bool) -> None:
+        colours = numpy_to_vtk(np.full((count, 3), 128, dtype=np.uint8), deep=True)
         colours.SetName("colour")
         self.data.GetPointData().SetScalars(colours)
         self._vtk_colours, self.colours = colours, vtk_to_numpy(colours)
@@ -130,7 +127,7 @@ class Drawn:
         self.data.Modified()
 
     def paint(self, colours: ArrayLike) -> None:
-        """Set the colours, triples (a veil: fours) from 0 to 1, shape (n, 3) or (3,) for all, in place."""
+        """Set the colours, triples from 0 to 1, shape (n, 3) or (3,) for all, in place."""
         self.colours[:] = np.clip(np.asarray(colours) * 255.0 + 0.5, 0, 255).astype(np.uint8)
         self._vtk_colours.Modified()
         self.data.Modified()

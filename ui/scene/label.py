@@ -32,7 +32,7 @@ class Label:
         look.SetFontSize(round(SIZE_PX * self.scale))
         look.BoldOn()
         look.SetColor(*colour)
-        look.SetBackgroundColor(*rgb(theme.sky))
+        look.SetBackgroundColor(*rgb(theme.paper))
         look.SetBackgroundOpacity(0.82)
         look.SetJustificationToCentered()
         look.SetVerticalJustificationToCentered()

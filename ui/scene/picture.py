@@ -237,7 +237,7 @@ class _Sheet:
         self, panels: tuple[QRectF, ...], images: tuple[Bytes, ...], words: PictureWords, mode: ColourMode
     ) -> QImage:
         """Return the finished page."""
-        self.image.fill(QColor(self.theme.sky))
+        self.image.fill(QColor(self.theme.paper))
         painter = QPainter(self.image)
         painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform)
         try:

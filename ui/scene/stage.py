@@ -93,7 +93,7 @@ class Stage:
     def _add_surroundings(self, model) -> None:
         sign, cast = self._sign, self.cast
         points, triangles, self._shadow_dark = surroundings.shadow_patch(sign)
-        cast.admit("shadow", Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN, veil=True))
+        cast.admit("shadow", Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN))
         cast.lines("grid", surroundings.grid_lines(sign), 1.0)
         cast.lines("marks", surroundings.floor_marks(sign), 1.6)
         cast.lines("car", surroundings.car_lines(sign), 1.2)
@@ -212,9 +212,8 @@ class Stage:
 
     def _repaint(self) -> None:
         theme = self.theme
-        self.renderer.SetBackground(*rgb(theme.ground))
-        self.renderer.SetBackground2(*rgb(theme.sky))
-        self.renderer.SetGradientBackground(theme.ground != theme.sky)
+        self.renderer.SetGradientBackground(False)
+        self.renderer.SetBackground(*rgb(theme.paper))
         if self.door is None:
             return
         self._paint_door()
@@ -234,11 +233,10 @@ class Stage:
         ):
             cast[name].paint(rgb(tone))
         points = np.asarray(cast["grid"].points, dtype=np.float64)
-        fade = surroundings.grid_colours(points, self._sign, rgb(theme.ground), rgb(theme.grid))
+        fade = surroundings.grid_colours(points, self._sign, rgb(theme.paper), rgb(theme.grid))
         cast["grid"].paint(fade)
-        veil = np.zeros((len(self._shadow_dark), 4))
-        veil[:, 3] = theme.shadow * self._shadow_dark
-        cast["shadow"].paint(veil)
+        dark = theme.shadow * self._shadow_dark[:, None]
+        cast["shadow"].paint((1.0 - dark) * rgb(theme.paper))
 
     # the camera -------------------------------------------------------------------------------------------
 

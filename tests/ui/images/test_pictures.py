@@ -155,7 +155,7 @@ def test_colours_bring_their_bar(model, frame, page):
 @pytest.mark.parametrize("theme", THEMES)
 def test_the_page_has_the_themes_paper(model, frame, theme):
     image = array_of(picture(model, model.start.points, frame, WORDS, (480, 300), theme=theme))
-    np.testing.assert_allclose(image[1, 1] / 255.0, rgb(THEMES[theme].sky), rtol=0, atol=0.005)
+    np.testing.assert_allclose(image[1, 1] / 255.0, rgb(THEMES[theme].paper), rtol=0, atol=0.005)
 
 
 def test_lines_keep_their_share_of_a_larger_picture(model):

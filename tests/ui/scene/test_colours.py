@@ -188,9 +188,8 @@ def test_contrast_of_black_on_white_is_21():
 
 @pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
 def test_themes_can_be_read_from_the_back_row(theme):
-    for ground in (theme.ground, theme.sky):
-        assert contrast(theme.text, ground) >= 7.0
-        assert contrast(theme.muted, ground) >= 4.5
+    assert contrast(theme.text, theme.paper) >= 7.0
+    assert contrast(theme.muted, theme.paper) >= 4.5
     assert contrast(theme.crease, theme.skin) >= 7.0
     assert contrast(theme.thread, theme.skin) >= 7.0
     assert contrast(theme.skin, theme.inner) >= 1.8
@@ -200,7 +199,7 @@ def test_themes_can_be_read_from_the_back_row(theme):
 @pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
 def test_parts_have_no_hue(theme):
     """Hue is for meaning: chroma below 4 reads as grey (common practice, no source)."""
-    for tone in ("skin", "inner", "bar", "stripe", "fittings", "body", "occupant", "ground", "sky"):
+    for tone in ("skin", "inner", "bar", "stripe", "fittings", "body", "occupant", "paper"):
         assert np.hypot(*to_lab(rgb(getattr(theme, tone)))[1:]) < 4.0
 
 
