@@ -2,7 +2,7 @@
 
 References
 ----------
-[nist-sp811] National Institute of Standards and Technology, Special Publication 811 (2008), appendix B:
+National Institute of Standards and Technology, Special Publication 811 (2008), appendix B:
 the international inch is 0.0254 m, the pound 0.453 592 37 kg, standard gravity 9.806 65 m/s^2; all exact.
 """
 

@@ -23,7 +23,7 @@ from ui.panels.pieces import button, label
 
 KEYS = (
     ("Hold Space", "open the tips, let go to stop"),
-    ("[ and ]", "tip less deep, deeper; with Shift 10 mm"),
+    ("[ and ], S and D", "tip less deep, deeper; with Shift 10 mm"),
     (", and .", "push tilted inward, outward"),
     ("Up and Down", "tip along the edge; with Shift 50 mm"),
     ("Wheel", "nearer, further; after a tip is set: its depth, with Shift its tilt"),

@@ -74,11 +74,13 @@ STEER: tuple[tuple[str, str], ...] = (
 """Actions with a key and no place in a menu."""
 
 SAME_KEYS: dict[str, tuple[str, ...]] = {
-    "deeper_far": ("}", "Shift+]"),
-    "shallower_far": ("{", "Shift+["),
+    "deeper": ("]", "D"),
+    "shallower": ("[", "S"),
+    "deeper_far": ("}", "Shift+D"),
+    "shallower_far": ("{", "Shift+S"),
     "run": ("Return", "Enter"),
 }
-"""Actions reached by more than one key: keyboards differ in where the brackets are."""
+"""Actions reached by more than one key: on some keyboards the brackets are hard to reach."""
 
 LAYER_KEYS = 7
 CHECKED = ("stage_only", "projector", "dark", "imperial")

@@ -1,0 +1,245 @@
+"""The real window on a real screen, driven by a real mouse and real keys.
+
+Nothing here calls a widget: xdotool moves the pointer and presses keys, and the result is read from the
+document. There is no window manager, so the window is placed at the corner and given the focus by hand.
+"""
+
+import shutil
+import subprocess
+import time
+
+import numpy as np
+import pytest
+
+pytest.importorskip("PySide6")
+if shutil.which("xdotool") is None:
+    pytest.skip("xdotool is not installed", allow_module_level=True)
+
+from PySide6.QtCore import QPoint
+
+from sim.plan import EdgePoint, Spread
+from ui.app import App, prepare_application
+
+pytestmark = [pytest.mark.gl, pytest.mark.timeout(240)]
+
+
+@pytest.fixture(scope="session")
+def qapp():
+    """Return the application made as the program makes it: the drawing format must come first."""
+    return prepare_application()
+
+
+class Hand:
+    """A hand at mouse and keyboard; the window's events go on while it moves."""
+
+    def __init__(self, app, qtbot):
+        self.app, self.qtbot = app, qtbot
+
+    def do(self, *words):
+        process = subprocess.Popen(["xdotool", *map(str, words)])
+        self.qtbot.waitUntil(lambda: process.poll() is not None, timeout=20_000)
+        assert process.returncode == 0
+        self.qtbot.wait(60)
+
+    def point(self, widget, place=None):
+        where = widget.mapToGlobal(place if place is not None else widget.rect().center())
+        self.do("mousemove", where.x() - 2, where.y())
+        self.do("mousemove", where.x(), where.y())
+
+    def click(self, widget, place=None):
+        self.point(widget, place)
+        self.do("click", 1)
+
+    def on_stage(self, world):
+        """Return the place of a point [m] in the 3D view."""
+        view = self.app.side.view
+        renderer = view.renderer
+        renderer.SetWorldPoint(*world, 1.0)
+        renderer.WorldToDisplay()
+        x, y, _ = renderer.GetDisplayPoint()
+        ratio = view.devicePixelRatioF()
+        return QPoint(round(x / ratio), round(view.height() - 1 - y / ratio))
+
+    def settle(self, timeout=60_000):
+        """Wait until nothing is being worked out."""
+        self.qtbot.waitUntil(lambda: not self.app.session.queue.busy, timeout=timeout)
+        self.qtbot.wait(50)
+
+
+@pytest.fixture
+def hand(qapp, qtbot, tmp_path):
+    """Return a hand at a window that has just been started for the first time, the caution read."""
+    app = App(folder=tmp_path / "settings")
+    app.window.move(0, 0)
+    app.window.resize(1280, 720)
+    app.start()
+    found = Hand(app, qtbot)
+    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
+    found.do("windowfocus", int(app.window.winId()))
+    assert not app.window.at_work
+    found.click(app.window.caution.done)
+    qtbot.waitUntil(lambda: app.first_frame_s > 0.0, timeout=20_000)
+    found.settle()
+    yield found
+    app.window.close()
+    assert not app.worker._thread.is_alive()
+    app.window.deleteLater()
+    qtbot.wait(10)
+
+
+def hem_point(model, height_m, inward_m):
+    """Return a point on the skin, inward of the latch edge's lip [m]."""
+    x = model.mesh.section_point(model.mesh.edge_station("latch_edge", height_m), 0.0)[1][0]
+    return model.mesh.shape.skin_point(np.array([x - inward_m]), np.array([height_m]))[0]
+
+
+def test_tips_are_set_by_mouse_steered_by_keys_and_opened_by_holding_space(hand):
+    app, session = hand.app, hand.app.session
+    view = app.side.view
+    model = session.model
+
+    # Tip one: point at the hem, see it named, click.
+    place = hand.on_stage(hem_point(model, 0.45, 0.006))
+    hand.point(view, place)
+    assert app.window.readout.words.text() == "Hem: hem lip"
+    hand.do("click", 1)
+    move = session.move
+    assert isinstance(move, Spread)
+    assert isinstance(move.door, EdgePoint)
+    assert move.door.edge == "latch_edge"
+    # one pixel of the view is 1.5 mm on the door
+    assert move.door.along_m == pytest.approx(0.45, abs=0.006)
+    assert session.selection.now.tip == 2
+
+    # Tip two: the rocker will not do, and why is said; the pillar's outside will.
+    rocker = model.body.seat_point("rocker", 0.5) + np.array([0.0, 0.0, -0.05])
+    hand.click(view, hand.on_stage(rocker))
+    assert session.move.against is None
+    assert "Tip two cannot stand on the rocker" in app.side._said
+    pillar = model.body.seat_point("pillar_outside", 0.45) + np.array([0.015, 0.0, 0.0])
+    hand.click(view, hand.on_stage(pillar))
+    assert session.move.against.seat == "pillar_outside"
+
+    # The switch of the lesson, by keys: 5 mm -> 5 + 3 x 2 + 10 mm, and tilt 45 -> 40 degrees.
+    hand.do("key", "bracketright", "bracketright", "bracketright")
+    hand.do("key", "shift+bracketright")
+    hand.do("key", "comma")
+    assert session.move.door.depth_m == pytest.approx(0.021, abs=1e-9)
+    assert np.degrees(session.move.tilt_rad) == pytest.approx(40.0, abs=1e-9)
+    # The wheel steers while a tip is set: one notch back is 2 mm less.
+    hand.do("click", 5)
+    assert session.move.door.depth_m == pytest.approx(0.019, abs=1e-9)
+
+    # Hold Space to open, let go to stop: what was reached is in the plan and has its sentence.
+    hand.do("keydown", "space")
+    hand.qtbot.waitUntil(lambda: len(session.timeline) > 4, timeout=60_000)
+    assert session.queue.holding
+    hand.do("keyup", "space")
+    hand.settle()
+    opening = session.plan.moves[0].opening_m
+    assert 0.0 < opening < 0.3
+    assert opening == pytest.approx(session.timeline.frame.opening_m, abs=1e-12)
+    assert session.result_here.sentence
+    assert app.window.reading.sentence.text() == session.result_here.sentence
+
+    # Undo takes back the opening; the tips stay where they were set.
+    hand.do("key", "ctrl+z")
+    assert session.plan.moves[0].opening_m == pytest.approx(0.1, abs=1e-12)
+    assert session.plan.moves[0].door.depth_m == pytest.approx(0.019, abs=1e-9)
+    hand.do("key", "ctrl+shift+z")
+    assert session.result_here.sentence
+
+    # Home shows the untouched door, the right arrow the first moment of the push.
+    hand.do("key", "Home")
+    assert session.timeline.position == 0
+    hand.do("key", "Right")
+    assert session.timeline.position == 1
+
+
+def test_escape_stops_within_three_tenths_of_a_second(hand):
+    session = hand.app.session
+    hand.click(hand.app.window.plan.contrast)
+    hand.click(hand.app.window.scrub.go)
+    hand.qtbot.waitUntil(lambda: len(session.timeline) > 2, timeout=60_000)
+    moments = len(session.timeline)
+    hand.do("key", "Escape")
+    assert not session.queue.busy
+    assert len(session.timeline) >= moments
+    # The worker itself is free again as soon: the next wish is taken up.
+    began = time.perf_counter()
+    session.hold()
+    hand.qtbot.waitUntil(lambda: session.queue.standing.value == "running", timeout=10_000)
+    assert time.perf_counter() - began < 0.3 + 0.2  # the limit, and a draw of the picture on a slow screen
+    session.stop()
+
+
+def test_the_caution_is_read_once_per_folder(hand, qapp, qtbot, tmp_path):
+    again = App(folder=tmp_path / "settings")
+    assert again.window.at_work
+    again.window.close()
+    other = App(folder=tmp_path / "other")
+    assert not other.window.at_work
+    other.window.close()
+
+
+def test_a_file_that_is_no_plan_is_said_in_the_bar_and_nothing_is_lost(hand, tmp_path):
+    app = hand.app
+    plan = app.session.plan
+    bad = tmp_path / "bad.toml"
+    bad.write_text('schema_version = 1\n[car]\nseam = "glued"\n')
+    app.window.dropped.emit(str(bad))
+    assert not app.window.notice.isHidden()
+    assert "seam" in app.window.notice.words.text()
+    assert app.session.plan == plan
+    app.window.dropped.emit(str(tmp_path / "missing.toml"))
+    assert "could not be read" in app.window.notice.words.text()
+
+
+def test_a_plan_is_saved_opened_again_and_listed(hand, tmp_path):
+    app = hand.app
+    hand.do("key", "bracketright")
+    saved = tmp_path / "mine.toml"
+    app.filing._write(saved)
+    assert not app.session.document.dirty
+    plan = app.session.plan
+    hand.click(app.window.plan.contrast)
+    assert app.session.plan != plan
+    assert app.filing.open(saved)
+    assert app.session.plan == plan
+    assert app.filing.settings.recent == (str(saved),)
+
+
+def test_the_window_is_idle_when_nothing_happens(hand):
+    """No timer runs and nothing is drawn while nobody does anything: at most 2 % of one core."""
+    hand.qtbot.wait(500)
+    began, used = time.perf_counter(), time.process_time()
+    hand.qtbot.wait(1500)
+    share = (time.process_time() - used) / (time.perf_counter() - began)
+    assert share < 0.02, share
+
+
+def test_one_key_shows_the_stage_alone_and_brings_all_back(hand):
+    window = hand.app.window
+    hand.do("key", "f")
+    assert not window.scrub.isVisible()
+    assert not window.reading.isVisible()
+    hand.do("key", "f")
+    assert window.scrub.isVisible()
+    assert window.reading.isVisible()
+    assert window.plan.isVisible()
+
+
+def test_layers_cycle_by_one_key(hand):
+    session = hand.app.session
+    for wanted in ("see_through", "off", "solid"):
+        hand.do("key", "1")
+        assert session.view.options.layers["skin"].value == wanted
+
+
+def test_a_picture_has_the_size_asked_for(hand, tmp_path):
+    from PIL import Image
+
+    hand.app.filing.save_picture(960, 540, "Tips on the hem lip", str(tmp_path / "door.png"))
+    with Image.open(tmp_path / "door.png") as image:
+        assert image.size == (960, 540)
+        assert len(image.convert("L").getcolors()) > 50

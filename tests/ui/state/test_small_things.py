@@ -1,0 +1,174 @@
+"""Settings, looks, actions, cards, the curve as typed, the reading and the section."""
+
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from meshes.body import build_body
+from meshes.door import build_door
+from meshes.door_shape import DoorShape
+from sim.plan import BeltPoint, EdgePoint, Plan, Spread, Squeeze, Tool
+from sim.units import Units
+from ui.state import actions, settings
+from ui.state.cards import cards, place_of, tilt_words
+from ui.state.curve_form import CurveError, as_text, from_text
+from ui.state.reading import read
+from ui.state.section_view import section_view
+from ui.state.session import Session
+from ui.state.timeline import Timeline
+from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions, ViewState
+
+
+def test_settings_come_back_as_they_were(tmp_path):
+    kept = settings.Settings(True, ("a.toml", "b.toml"), "dark", True, True)
+    assert settings.save(kept, tmp_path / "new")
+    assert settings.load(tmp_path / "new") == kept
+
+
+@pytest.mark.parametrize("text", ["", "{", "[1]", "null", '{"recent": 3, "theme": 7}', "\x00"])
+def test_a_damaged_file_costs_the_memory_and_not_the_start(tmp_path, text):
+    (tmp_path / settings.FILE_NAME).write_text(text)
+    assert settings.load(tmp_path) == settings.Settings()
+
+
+def test_a_folder_that_cannot_be_written_is_said_and_not_raised(tmp_path):
+    (tmp_path / "file").write_text("")
+    assert not settings.save(settings.Settings(), tmp_path / "file")
+
+
+def test_recent_files_newest_first_each_once(tmp_path):
+    kept = settings.Settings()
+    for name in ("a", "b", "a", *"cdefghij"):
+        kept = kept.with_recent(tmp_path / name)
+    assert len(kept.recent) == settings.RECENT_LIMIT
+    assert kept.recent[0] == str(tmp_path / "j")
+    assert len(set(kept.recent)) == len(kept.recent)
+
+
+@pytest.mark.parametrize("layer", LAYER_WORDS)
+def test_three_key_presses_bring_a_layer_back(layer):
+    options = ViewOptions()
+    modes = []
+    for _ in range(3):
+        options = options.with_next(layer)
+        modes.append(options.layers[layer])
+    assert modes == [Shown.SEE_THROUGH, Shown.OFF, Shown.SOLID]
+    assert options == ViewOptions()
+
+
+def test_projector_type_is_never_below_24_px_on_a_full_screen():
+    assert 14 * ViewOptions(projector=True).text_scale(1920) >= 24.0
+    assert ViewOptions().text_scale(1920) == 1.0
+
+
+@pytest.mark.parametrize(
+    ("width", "drawer", "shown"),
+    [(1280, None, (True, True)), (1024, None, (False, False)), (1024, "plan", (True, False))],
+)
+def test_columns_become_drawers_where_there_is_no_room(width, drawer, shown):
+    assert ViewOptions(drawer=drawer).columns(width) == shown
+    assert ViewOptions(drawer=drawer, stage_only=True).columns(width) == (False, False)
+
+
+def test_view_state_tells_only_real_changes():
+    state, told = ViewState(), []
+    state.changed.connect(lambda: told.append(True))
+    state.set(ViewOptions())
+    state.set(ViewOptions(theme="dark"))
+    assert told == [True]
+
+
+def test_no_key_means_two_things():
+    rows = [*actions.FILE, *actions.PLAN, *actions.VIEW, *actions.HELP]
+    keys = [keys for _, _, keys in rows if keys] + [key for _, key in actions.STEER]
+    keys += [key for same in actions.SAME_KEYS.values() for key in same[1:]]
+    keys += [str(number) for number in range(1, actions.LAYER_KEYS + 1)] + ["Space"]
+    assert len(keys) == len(set(keys))
+    names = [name for name, _, _ in rows if name != actions.SEPARATOR] + [name for name, _ in actions.STEER]
+    assert len(names) == len(set(names))
+
+
+@given(st.lists(st.integers(1, 60), min_size=9, max_size=9), st.sampled_from(list(Units)))
+def test_a_curve_survives_being_written_and_read(gaps, units):
+    openings = tuple(
+        np.concatenate([[0.0], np.cumsum(gaps)]) * 0.001 * (25.4 if units is Units.IMPERIAL else 1)
+    )
+    tool = Tool(opening_m=openings, force_n=(40e3,) * 10)
+    back = from_text(tool, as_text(tool, units), units)
+    # written to whole mm and 0.1 kN, or to 0.01 in and whole lbf
+    assert back.opening_m == pytest.approx(openings, abs=0.00051)
+    assert back.force_n == pytest.approx(tool.force_n, abs=51.0)
+
+
+@pytest.mark.parametrize(
+    ("row", "pair", "words"),
+    [
+        (2, ("30", "x"), "force of point 3 is not a number"),
+        (1, ("0", "40"), "Point 2 of the curve opens no wider"),
+        (0, ("-1", "40"), "opens less than nothing"),
+        (4, ("280", "0"), "Point 5 of the curve has no force"),
+        (3, ("nan", "1"), "out of any range"),
+    ],
+)
+def test_a_curve_that_cannot_be_used_is_refused_in_a_sentence(row, pair, words):
+    rows = list(as_text(Tool(), Units.METRIC))
+    rows[row] = pair
+    with pytest.raises(CurveError, match=words):
+        from_text(Tool(), rows, Units.METRIC)
+
+
+def test_a_comma_is_a_decimal_point_too():
+    rows = [(o.replace(".", ","), f.replace(".", ",")) for o, f in as_text(Tool(), Units.METRIC)]
+    assert from_text(Tool(), rows, Units.METRIC).force_n == pytest.approx(Tool().force_n, abs=51.0)
+
+
+def test_cards_say_what_each_move_does():
+    session = Session(Plan(moves=(Spread(), Squeeze())))
+    first, second = cards(session)
+    assert first.title == "Spread at the latch edge"
+    assert first.selected and not second.selected
+    assert first.outcome == ""
+    assert place_of(Spread(), Units.METRIC).startswith(
+        "5\u00a0mm deep, 360\u00a0mm up, tilt 45\u00b0 outward"
+    )
+    assert "14.2\u00a0in up" in place_of(Spread(), Units.IMPERIAL)
+    assert place_of(Spread(door=BeltPoint()), Units.METRIC).startswith("outer lip, 550\u00a0mm along")
+
+
+@pytest.mark.parametrize(("degrees", "words"), [(0, "straight"), (30, "outward"), (-10, "inward")])
+def test_a_tilt_is_said_with_its_side(degrees, words):
+    assert words in tilt_words(math.radians(degrees))
+
+
+def test_the_reading_orders_rungs_and_shares_and_says_what_changed(frame):
+    line = Timeline()
+    start = frame()
+    ladder = (("latch", "latch free", 0.2), ("seam", "seam parting", 0.9))
+    ledger = {"work of the tips": 100.0, "stored": 20.0, "folding skin": 70.0, "seam peel": 9.5, "gap": 0.5}
+    line.show(start, [[frame(0.0), frame(0.01, force_n=8e3, ladder=ladder, ledger=ledger, gap_m=0.042)]])
+    reading = read(line, None, "Live.", start)
+    assert [rung.part for rung in reading.rungs] == ["seam", "latch"]
+    assert [share.energy_j for share in reading.shares] == [70.0, 20.0, 9.5]
+    assert reading.work_j == 100.0
+    assert reading.sentence == "Live."
+    assert reading.cursor == 1
+    assert reading.clearance_change_m == pytest.approx(-0.008, abs=1e-12)
+
+
+@pytest.mark.parametrize(("depth", "inward"), [(0.005, 0.0), (0.05, 0.006), (0.12, 0.032)])
+def test_the_section_draws_the_pad_where_the_door_is(depth, inward):
+    """Shut face: leans 12 mm inwards over 100 mm; past the bend the pad lies along the inner panel."""
+
+    class Model:
+        mesh = build_door(DoorShape())
+        body = build_body(DoorShape())
+
+    view = section_view(Model, Spread(door=EdgePoint(depth_m=depth)))
+    x, y = view.pad.mean(axis=0)
+    # The pad of a shallow tip begins at the lip: its middle is not below its depth. 1 mm: the edge leans.
+    assert x == pytest.approx(inward, abs=1.5e-3)
+    assert y == pytest.approx(-min(max(depth, 0.01), 0.1), abs=1e-3)
+    assert section_view(Model, Spread(door=BeltPoint())) is None
