@@ -45,7 +45,7 @@ def energy(value_j: float, units: Units) -> tuple[float, str]:
 
 def length_si(number: float, units: Units) -> float:
     """Return the length [m] of a number that a reader wrote in millimetres or inches."""
-    return number * 1e-3 if units is Units.METRIC else number * INCH_M
+    return number / 1e3 if units is Units.METRIC else number * INCH_M
 
 
 def force_si(number: float, units: Units) -> float:

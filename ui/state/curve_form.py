@@ -28,9 +28,22 @@ def as_text(tool: Tool, units: Units) -> tuple[tuple[str, str], ...]:
 
 
 def from_text(tool: Tool, rows: Sequence[tuple[str, str]], units: Units) -> Tool:
-    """Return the tool with the curve as typed; CurveError, a sentence, where it cannot be used."""
-    openings = [length_si(_number(text, row, "opening"), units) for row, (text, _) in enumerate(rows, 1)]
-    forces = [force_si(_number(text, row, "force"), units) for row, (_, text) in enumerate(rows, 1)]
+    """Return the tool with the curve as typed; CurveError, a sentence, where it cannot be used.
+
+    A number left as it was shown keeps its exact value: rounding for the eye does not change the tool.
+    """
+    shown = as_text(tool, units)
+    openings, forces = [], []
+    for row, (texts, before) in enumerate(zip(rows, shown, strict=True), 1):
+        typed = length_si(_number(texts[0], row, "opening"), units)
+        openings.append(tool.opening_m[row - 1] if texts[0] == before[0] else typed)
+        typed = force_si(_number(texts[1], row, "force"), units)
+        forces.append(tool.force_n[row - 1] if texts[1] == before[1] else typed)
+    _check(openings, forces)
+    return msgspec.structs.replace(tool, opening_m=tuple(openings), force_n=tuple(forces))
+
+
+def _check(openings: list[float], forces: list[float]) -> None:
     for row, (before, after) in enumerate(itertools.pairwise(openings), 2):
         if after <= before:
             raise CurveError(f"Point {row} of the curve opens no wider than the point before it.")
@@ -39,7 +52,6 @@ def from_text(tool: Tool, rows: Sequence[tuple[str, str]], units: Units) -> Tool
     for row, push in enumerate(forces, 1):
         if push <= 0.0:
             raise CurveError(f"Point {row} of the curve has no force; give one above zero.")
-    return msgspec.structs.replace(tool, opening_m=tuple(openings), force_n=tuple(forces))
 
 
 def _number(text: str, row: int, what: str) -> float:

@@ -91,16 +91,21 @@ def test_no_key_means_two_things():
     assert len(names) == len(set(names))
 
 
-@given(st.lists(st.integers(1, 60), min_size=9, max_size=9), st.sampled_from(list(Units)))
-def test_a_curve_survives_being_written_and_read(gaps, units):
-    openings = tuple(
-        np.concatenate([[0.0], np.cumsum(gaps)]) * 0.001 * (25.4 if units is Units.IMPERIAL else 1)
-    )
-    tool = Tool(opening_m=openings, force_n=(40e3,) * 10)
-    back = from_text(tool, as_text(tool, units), units)
-    # written to whole mm and 0.1 kN, or to 0.01 in and whole lbf
-    assert back.opening_m == pytest.approx(openings, abs=0.00051)
-    assert back.force_n == pytest.approx(tool.force_n, abs=51.0)
+@given(st.lists(st.floats(0.001, 0.06), min_size=9, max_size=9), st.sampled_from(list(Units)))
+def test_a_curve_left_as_shown_keeps_its_exact_values(gaps, units):
+    openings = (0.0, *(float(value) for value in np.cumsum(gaps)))
+    tool = Tool(opening_m=openings, force_n=tuple(40e3 + 0.123 * i for i in range(10)))
+    assert from_text(tool, as_text(tool, units), units) == tool
+
+
+def test_a_typed_point_is_taken_in_the_units_shown():
+    rows = list(as_text(Tool(), Units.IMPERIAL))
+    rows[1] = ("3", "9000")
+    tool = from_text(Tool(), rows, Units.IMPERIAL)
+    # 3 in and 9000 lbf by the exact definitions of the inch and of the pound-force
+    assert tool.opening_m[1] == pytest.approx(0.0762, rel=1e-12)
+    assert tool.force_n[1] == pytest.approx(40033.9945373445, rel=1e-12)
+    assert tool.opening_m[2:] == Tool().opening_m[2:]
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,281 @@
+"""Each panel shows values and asks for changes; showing is never taken for a wish."""
+
+import msgspec
+import numpy as np
+import pytest
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QFocusEvent, QImage, QKeyEvent
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from sim.plan import Car, Tool
+from sim.record import Clearance, Rung
+from sim.units import Units
+from ui.panels.bars import Ladder
+from ui.panels.car_form import CarForm
+from ui.panels.caution import CautionPage, text
+from ui.panels.hold import SETTLE_MS, HoldKey
+from ui.panels.legend import Legend, Scale
+from ui.panels.look import Look
+from ui.panels.notice import NoticeBar
+from ui.panels.plan import PlanPanel
+from ui.panels.reading import ReadingPanel
+from ui.panels.scrub import Moments, ScrubBar
+from ui.panels.strip import LayerStrip
+from ui.state.cards import Card
+from ui.state.reading import Reading, Share
+from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions
+
+
+def tones(widget):
+    """Return the grey values of a widget's picture, shape (height, width)."""
+    image = widget.grab().toImage().convertToFormat(QImage.Format.Format_Grayscale8)
+    flat = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine())
+    return flat[:, : image.width()].copy()
+
+
+READING = Reading(
+    sentence="The metal bent.",
+    rungs=(Rung("seam", "seam parting", 1.0), Rung("latch", "latch free", 0.25)),
+    shares=(Share("folding the outer skin", 30.0), Share("peeling the seam", 10.0)),
+    work_j=40.0,
+    opening_m=0.05,
+    force_n=8.1e3,
+    curve=((0.0, 0.0), (0.025, 9e3), (0.05, 8.1e3)),
+    marks=((0.025, 9e3, "seam parting"),),
+    cursor=2,
+    clearance=Clearance(0.062, (0, 0, 0), (0, 0, 0), "chest"),
+    clearance_change_m=-0.012,
+)
+
+
+def test_the_reading_is_written_in_the_units_chosen(qtbot):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    panel.show_reading(READING, Units.METRIC)
+    assert panel.sentence.text() == "The metal bent."
+    assert panel._now.text() == "8.1\u00a0kN at 50\u00a0mm"
+    assert panel._clearance.text() == "Metal to occupant: 62\u00a0mm, 12\u00a0mm\u00a0less than at the start"
+    panel.show_reading(READING, Units.IMPERIAL)
+    assert panel._now.text() == "1820\u00a0lbf at 2.0\u00a0in"
+    assert "in" in panel.plot.getAxis("bottom").labelText
+
+
+def test_a_ladder_bar_is_as_long_as_its_share(qtbot):
+    ladder = Ladder()
+    qtbot.addWidget(ladder)
+    ladder.resize(200, ladder.sizeHint().height())
+    ladder.show_reading(READING)
+    row = ladder._row()
+    image = tones(ladder)
+    dark = [int((image[index * row + row - 4] < 140).sum()) for index in range(2)]
+    # one pixel at either end is shared with the ground
+    assert dark == pytest.approx([200, 50], abs=2)
+
+
+def test_the_plot_asks_for_the_moment_clicked(qtbot):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    panel.resize(320, 700)
+    panel.show()
+    panel.show_reading(READING, Units.METRIC)
+    qtbot.wait(20)
+    plot = panel.plot
+    spot = plot.mapFromScene(plot.plotItem.vb.mapViewToScene(QPointF(24.0, 4.0)))
+    with qtbot.waitSignal(panel.moment_wished) as caught:
+        qtbot.mouseClick(plot.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    assert caught.args == [1]
+
+
+def test_cards_come_go_and_are_picked(qtbot):
+    panel = PlanPanel()
+    qtbot.addWidget(panel)
+    panel.set_look(Look())
+    cards = tuple(Card(f"Spread {i}", "5 mm deep", "", "", i == 0) for i in range(3))
+    panel.show_plan("Title", cards, "edge")
+    assert panel.edge.isChecked()
+    assert not panel.contrast.isChecked()
+    assert len(panel._cards) == 3
+    with qtbot.waitSignal(panel.picked) as caught:
+        qtbot.mouseClick(panel._cards[1], Qt.MouseButton.LeftButton)
+    assert caught.args == [1]
+    with qtbot.waitSignal(panel.unwanted) as caught:
+        qtbot.mouseClick(panel._cards[2]._cross, Qt.MouseButton.LeftButton)
+    assert caught.args == [2]
+    panel.show_plan("Title", cards[:1], "")
+    assert len(panel._cards) == 1
+
+
+def test_the_line_goes_to_the_place_pressed_and_snaps_to_events(qtbot):
+    bar = ScrubBar()
+    qtbot.addWidget(bar)
+    bar.resize(1000, 60)
+    bar.show()
+    bar.show_moments(Moments(101, 0, (1,), ((50, "latch free"),)), "")
+    line, asked = bar.line, []
+    bar.position_wished.connect(asked.append)
+    for x in (line._x(20), line._x(50) + 7, line.width() + 40):
+        qtbot.mousePress(line, Qt.MouseButton.LeftButton, pos=QPoint(round(min(x, line.width() - 1)), 12))
+    assert asked == [20, 50, 100]
+
+
+def test_the_number_to_run_to_keeps_its_length_when_units_change(qtbot):
+    bar = ScrubBar()
+    qtbot.addWidget(bar)
+    bar.show_opening(0.0508)
+    bar.set_units(Units.IMPERIAL)
+    assert bar.opening.text() == "2.0\u00a0in"
+    with qtbot.waitSignal(bar.run_wished) as caught:
+        bar.show_able(can_open=True, can_run=True, can_stop=False, can_go_on=False, verb="Open the tips")
+        qtbot.mouseClick(bar.go, Qt.MouseButton.LeftButton)
+    assert caught.args[0] == pytest.approx(0.0508, abs=0.0008)
+
+
+def test_showing_the_form_is_no_wish_and_a_change_is_one(qtbot):
+    form = CarForm()
+    qtbot.addWidget(form)
+    wishes = []
+    form.car_wished.connect(lambda car, label: wishes.append((car, label)))
+    form.tool_wished.connect(lambda tool, label: wishes.append((tool, label)))
+    form.show_form(Car(seam="welded", skin_thickness_m=0.0009), Tool(tip_width_m=0.03), Units.METRIC)
+    assert wishes == []
+    form.skin.setValue(0.8)
+    assert wishes[0][0] == Car(seam="welded", skin_thickness_m=0.0008)
+    form.tip_width.setValue(60)
+    assert wishes[1][0] == Tool(tip_width_m=0.06)
+    form.metal.setCurrentIndex(1)
+    form.metal.activated.emit(1)
+    assert wishes[2][0] == Car(seam="welded", skin_thickness_m=0.0009, metal="alloy")
+
+
+def test_a_bad_curve_is_a_sentence_and_a_good_one_a_tool(qtbot):
+    form = CarForm()
+    qtbot.addWidget(form)
+    form.show_form(Car(), Tool(), Units.METRIC)
+    troubles, tools = [], []
+    form.trouble.connect(troubles.append)
+    form.tool_wished.connect(lambda tool, _: tools.append(tool))
+    form.rows[3][1].setText("much")
+    qtbot.mouseClick(form.use, Qt.MouseButton.LeftButton)
+    assert "force of point 4 is not a number" in troubles[0]
+    assert tools == []
+    form.rows[3][1].setText("30")
+    qtbot.mouseClick(form.use, Qt.MouseButton.LeftButton)
+    assert troubles[1] == ""
+    assert tools[0] == msgspec.structs.replace(
+        Tool(), force_n=(*Tool().force_n[:3], 30e3, *Tool().force_n[4:])
+    )
+
+
+def test_layers_show_their_mode_in_words_too(qtbot):
+    strip = LayerStrip()
+    qtbot.addWidget(strip)
+    strip.show_options(ViewOptions().with_layer("bar", Shown.SEE_THROUGH))
+    assert strip._buttons["bar"].toolTip() == "Bar: see-through (key 3)"
+    with qtbot.waitSignal(strip.layer_wished) as caught:
+        qtbot.mouseClick(strip._buttons["seam"], Qt.MouseButton.LeftButton)
+    assert caught.args == ["seam"]
+    assert list(strip._buttons) == list(LAYER_WORDS)
+
+
+def test_the_legend_draws_its_ends_and_hides_without_colours(qtbot):
+    legend = Legend()
+    qtbot.addWidget(legend)
+    legend.resize(400, 24)
+    legend.show_scale(Scale(((0.0, "#000000"), (1.0, "#ffffff")), "in", "out", 0.5))
+    row = tones(legend)[12]
+    assert int(row.min()) < 20
+    legend.show_scale(Scale())
+    assert legend.isHidden()
+
+
+def test_the_notice_says_a_sentence_and_offers_a_report_only_for_a_fault(qtbot):
+    bar = NoticeBar()
+    qtbot.addWidget(bar)
+    bar.say("The tip is in the air.")
+    assert not bar.isHidden()
+    assert bar._copy.isHidden()
+    bar.say("Something went wrong.", "Traceback")
+    assert not bar._copy.isHidden()
+    bar.say("")
+    assert bar.isHidden()
+
+
+def test_the_caution_says_what_must_be_said(qtbot):
+    """The points every training aid of the trade states: common practice, no source."""
+    page = CautionPage()
+    qtbot.addWidget(page)
+    page.show_text("caution", "I have read this")
+    words = (page._title.text() + " " + page._body.text()).lower()
+    points = (
+        "teaching model, does not exist, instructor, never instead, never use it at an incident, procedures, "
+        "rescue sheet, restraint, high voltage, glass, sharp edges, oil under pressure, not a promise"
+    )
+    for point in (*points.split(", "), "geometry, not injury"):
+        assert point in words, point
+    assert text("line") == "Teaching model - not a real car - local procedure first"
+    with qtbot.waitSignal(page.read):
+        qtbot.mouseClick(page.done, Qt.MouseButton.LeftButton)
+
+
+@pytest.fixture
+def held(qtbot):
+    """Return a window with a button and a field, its hold key, and what that has said."""
+    window = QWidget()
+    window.field, window.button = QLineEdit(), QPushButton("x")
+    column = QVBoxLayout(window)
+    column.addWidget(window.button)
+    column.addWidget(window.field)
+    qtbot.addWidget(window)
+    window.show()
+    qtbot.waitExposed(window)
+    window.activateWindow()
+    window.setFocus()
+    key = HoldKey(window)
+    said = []
+    key.pressed.connect(lambda: said.append("pressed"))
+    key.released.connect(lambda: said.append("released"))
+    yield window, said
+    QApplication.instance().removeEventFilter(key)
+
+
+def send(window, kind, *, repeat=False):
+    event = QKeyEvent(kind, Qt.Key.Key_Space, Qt.KeyboardModifier.NoModifier, " ", repeat)
+    QApplication.sendEvent(window, event)
+
+
+def test_a_key_that_repeats_is_pressed_once_and_let_go_once(held, qtbot):
+    window, said = held
+    send(window, QEvent.Type.KeyPress)
+    for marked in (True, False, True, False):
+        send(window, QEvent.Type.KeyRelease, repeat=marked)
+        send(window, QEvent.Type.KeyPress, repeat=marked)
+    qtbot.wait(2 * SETTLE_MS)
+    assert said == ["pressed"]
+    send(window, QEvent.Type.KeyRelease)
+    qtbot.waitUntil(lambda: said == ["pressed", "released"], timeout=2000)
+
+
+def test_losing_the_window_lets_go_at_once(held):
+    window, said = held
+    send(window, QEvent.Type.KeyPress)
+    QApplication.sendEvent(window, QEvent(QEvent.Type.WindowDeactivate))
+    assert said == ["pressed", "released"]
+
+
+def test_a_focus_lost_to_another_window_lets_go_and_a_disabled_button_does_not(held):
+    window, said = held
+    send(window, QEvent.Type.KeyPress)
+    out = QEvent.Type.FocusOut
+    QApplication.sendEvent(window.button, QFocusEvent(out, Qt.FocusReason.OtherFocusReason))
+    assert said == ["pressed"]
+    QApplication.sendEvent(window.button, QFocusEvent(out, Qt.FocusReason.ActiveWindowFocusReason))
+    assert said == ["pressed", "released"]
+
+
+def test_a_space_typed_into_a_field_opens_nothing(held, qtbot):
+    window, said = held
+    window.field.setFocus()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is window.field, timeout=3000)
+    qtbot.keyClicks(window.field, "a b")
+    assert said == []
+    assert window.field.text() == "a b"
