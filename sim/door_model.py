@@ -101,9 +101,13 @@ def _beams(car: Car, mesh: DoorMesh) -> tuple[Beam, ...]:
     area, second, plastic = tube(BAR_DIAMETER_M, BAR_WALL_M)
     scale = 1.0 if car.bar else 1.0e-4
     bar = Beam(
-        "bar", chains["bar"], scale * young * area, scale * young * second,
-        scale * plastic * materials.BAR_STEEL.yield_pa, "folding bar",
-    )  # fmt: skip
+        "bar",
+        chains["bar"],
+        scale * young * area,
+        scale * young * second,
+        scale * plastic * materials.BAR_STEEL.yield_pa,
+        "folding bar",
+    )
     return (
         bar,
         Beam("belt outer strip", chains["belt_outer_strip"], *STRIP, "folding skin"),
@@ -119,7 +123,14 @@ def _hem_bonds(mesh: DoorMesh, stations: Floats, laws: Floats, kind: str) -> Bon
     xi = (stations - hem[cell]) / (hem[cell + 1] - hem[cell])
     flange, deeper = mesh.wall[0], mesh.wall[1]
     nodes = np.stack(
-        [mesh.hem_skin[cell], mesh.hem_skin[cell + 1], flange[cell], flange[cell + 1], deeper[cell], deeper[cell + 1]],
+        [
+            mesh.hem_skin[cell],
+            mesh.hem_skin[cell + 1],
+            flange[cell],
+            flange[cell + 1],
+            deeper[cell],
+            deeper[cell + 1],
+        ],
         axis=1,
     )
     zero = np.zeros_like(xi)
@@ -127,13 +138,19 @@ def _hem_bonds(mesh: DoorMesh, stations: Floats, laws: Floats, kind: str) -> Bon
     p = np.stack([zero, zero, 1 - xi, xi, xi - 1, -xi], axis=1)
     count = len(stations)
     return Bonds(
-        nodes.astype(np.int64), np.stack([r, p, np.zeros_like(p)], axis=1), np.zeros(count, bool), laws,
-        np.zeros(count, np.int64), (kind,), stations, np.full(count, 2.0 * mesh.shape.hem_width_m),
-    )  # fmt: skip
+        nodes.astype(np.int64),
+        np.stack([r, p, np.zeros_like(p)], axis=1),
+        np.zeros(count, bool),
+        laws,
+        np.zeros(count, np.int64),
+        (kind,),
+        stations,
+        np.full(count, 2.0 * mesh.shape.hem_width_m),
+    )
 
 
 def _seam(car: Car, mesh: DoorMesh) -> Bonds:
-    """Return the seam: a bead at two points per hem edge, or spots at the weld pitch with bare contact between."""
+    """Return the seam: a bead at two points per hem edge, or spots at a pitch with bare contact between."""
     hem = mesh.hem_station_m
     length = np.diff(hem)
     stations = np.concatenate([hem[:-1] + 0.25 * length, hem[:-1] + 0.75 * length])
@@ -141,28 +158,51 @@ def _seam(car: Car, mesh: DoorMesh) -> Bonds:
     order = np.argsort(stations)
     stations, share = stations[order], share[order]
     if car.seam == "bonded":
-        laws = np.array([
-            bond_law(
-                strength=car.seam_strength_n_per_m, energy=car.seam_energy_j_per_m, shear_ratio=SEAM_SHEAR_RATIO,
-                rise_m=SEAM_RISE_M, pressure=SEAM_PRESSURE_N_PER_M2, length_m=float(size),
-            )
-            for size in share
-        ])  # fmt: skip
+        laws = np.array(
+            [
+                bond_law(
+                    strength=car.seam_strength_n_per_m,
+                    energy=car.seam_energy_j_per_m,
+                    shear_ratio=SEAM_SHEAR_RATIO,
+                    rise_m=SEAM_RISE_M,
+                    pressure=SEAM_PRESSURE_N_PER_M2,
+                    length_m=float(size),
+                )
+                for size in share
+            ]
+        )
         return _hem_bonds(mesh, stations, laws, "seam")
-    touch = np.array([touch_law(pressure=SEAM_PRESSURE_N_PER_M2 * float(size), offset_m=0.0) for size in share])
+    touch = np.array(
+        [touch_law(pressure=SEAM_PRESSURE_N_PER_M2 * float(size), offset_m=0.0) for size in share]
+    )
     count = max(2, round(hem[-1] / car.weld_pitch_m))
     spots = (np.arange(count) + 0.5) * hem[-1] / count
     weld = bond_law(
-        strength=WELD_PEEL_N, energy=WELD_ENERGY_J, shear_ratio=WELD_SHEAR_N / WELD_PEEL_N, rise_m=2.0e-4,
+        strength=WELD_PEEL_N,
+        energy=WELD_ENERGY_J,
+        shear_ratio=WELD_SHEAR_N / WELD_PEEL_N,
+        rise_m=2.0e-4,
         pressure=1.0e6,
-    )  # fmt: skip
-    return Bonds.join([
-        _hem_bonds(mesh, spots, np.tile(weld, (count, 1)), "weld"),
-        _hem_bonds(mesh, stations, touch, "hem touch"),
-    ])
+    )
+    return Bonds.join(
+        [
+            _hem_bonds(mesh, spots, np.tile(weld, (count, 1)), "weld"),
+            _hem_bonds(mesh, stations, touch, "hem touch"),
+        ]
+    )
 
 
-def _face_bonds(mesh: DoorMesh, points: Floats, nodes: Ints, part: tuple[str, ...], law: Floats, kind: str, *, above: bool, offset: float | None) -> Bonds:
+def _face_bonds(
+    mesh: DoorMesh,
+    points: Floats,
+    nodes: Ints,
+    part: tuple[str, ...],
+    law: Floats,
+    kind: str,
+    *,
+    above: bool,
+    offset: float | None,
+) -> Bonds:
     """Return bonds from single nodes to the sheet under (or over) them.
 
     ``above``: the nodes lie outboard of the sheet; opening is then node minus sheet, else sheet minus node.
@@ -186,9 +226,15 @@ def _face_bonds(mesh: DoorMesh, points: Floats, nodes: Ints, part: tuple[str, ..
     laws = np.tile(law, (count, 1))
     laws[:, 6] = distance if offset is None else offset
     return Bonds(
-        all_nodes.astype(np.int64), np.stack([r, p, q], axis=1), np.ones(count, bool), laws, np.zeros(count, np.int64),
-        (kind,), np.full(count, np.nan), np.full(count, 1.5 * mesh.shape.spacing_m),
-    )  # fmt: skip
+        all_nodes.astype(np.int64),
+        np.stack([r, p, q], axis=1),
+        np.ones(count, bool),
+        laws,
+        np.zeros(count, np.int64),
+        (kind,),
+        np.full(count, np.nan),
+        np.full(count, 1.5 * mesh.shape.spacing_m),
+    )
 
 
 def _touching(car: Car, mesh: DoorMesh, points: Floats) -> list[Bonds]:
@@ -201,7 +247,11 @@ def _touching(car: Car, mesh: DoorMesh, points: Floats) -> list[Bonds]:
     out = [_face_bonds(mesh, points, skin, inner, touch, "touch", above=True, offset=2.0e-3)]
     if car.bar:
         pad = bond_law(
-            strength=PAD_STRENGTH_N, energy=PAD_ENERGY_J, shear_ratio=1.0, rise_m=3.0e-3, pressure=TOUCH_STIFFNESS_N_PER_M
+            strength=PAD_STRENGTH_N,
+            energy=PAD_ENERGY_J,
+            shear_ratio=1.0,
+            rise_m=3.0e-3,
+            pressure=TOUCH_STIFFNESS_N_PER_M,
         )
         out.append(_face_bonds(mesh, points, bar, ("outer_skin",), pad, "pad", above=False, offset=None))
         out.append(_face_bonds(mesh, points, bar, inner, touch, "bar touch", above=True, offset=radius))
@@ -239,9 +289,11 @@ def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
 def door_shape(car: Car) -> DoorShape:
     """Return the door's dimensions for a car."""
     return replace(
-        DoorShape(), hem_width_m=car.hem_width_m, shut_face_depth_m=car.shut_face_depth_m,
+        DoorShape(),
+        hem_width_m=car.hem_width_m,
+        shut_face_depth_m=car.shut_face_depth_m,
         spacing_m=car.lattice_spacing_m,
-    )  # fmt: skip
+    )
 
 
 def door_structure(car: Car, mesh: DoorMesh) -> Structure:
@@ -253,10 +305,18 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
         points[end] = points[surface.nodes[f"bar_foot_{foot}"]].mean(axis=0)
     bonds = Bonds.join([_seam(car, mesh), *_touching(car, mesh, points)])
     return Structure(
-        points, surface.triangles, surface.triangle_part, _sections(car), _beams(car, mesh), bonds, _ties(car, mesh),
-        rim=mesh.wall[-1], rim_y_m=points[mesh.wall[-1], 1].copy(), outboard_sign=mesh.outboard_sign,
+        points,
+        surface.triangles,
+        surface.triangle_part,
+        _sections(car),
+        _beams(car, mesh),
+        bonds,
+        _ties(car, mesh),
+        rim=mesh.wall[-1],
+        rim_y_m=points[mesh.wall[-1], 1].copy(),
+        outboard_sign=mesh.outboard_sign,
         names=dict(surface.nodes),
-    )  # fmt: skip
+    )
 
 
 @lru_cache(maxsize=8)

@@ -12,7 +12,7 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 from scipy import sparse
-from scipy.sparse.linalg import splu
+from scipy.sparse.linalg import SuperLU, splu
 
 try:
     from cvxopt import cholmod, matrix, spmatrix
@@ -55,6 +55,7 @@ class CholmodFactor:
         self._factor = cholmod.symbolic(self._matrix)
 
     def refactor(self, values: Floats) -> None:
+        """Factor anew; see `Factor`."""
         if not np.isfinite(values).all():
             raise NotPositiveError("the stiffness is not finite")
         start = time.perf_counter()
@@ -68,6 +69,7 @@ class CholmodFactor:
             self.seconds += time.perf_counter() - start
 
     def solve(self, right: Floats) -> Floats:
+        """Return the solution; see `Factor`."""
         start = time.perf_counter()
         x = matrix(np.ascontiguousarray(right))
         cholmod.solve(self._factor, x)
@@ -85,9 +87,10 @@ class SuperluFactor:
         self.seconds = 0.0
         self.count = 0
         self._rows, self._columns, self._size = rows, columns, size
-        self._lu = None
+        self._lu: SuperLU | None = None
 
     def refactor(self, values: Floats) -> None:
+        """Factor anew; see `Factor`."""
         if not np.isfinite(values).all():
             raise NotPositiveError("the stiffness is not finite")
         start = time.perf_counter()
@@ -96,15 +99,17 @@ class SuperluFactor:
         full = (lower + sparse.tril(lower, -1).T).tocsc()
         options = {"SymmetricMode": True, "DiagPivotThresh": 0.0}
         try:
-            self._lu = splu(full, permc_spec="MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=options)
+            lu = splu(full, permc_spec="MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=options)
         except RuntimeError as error:
             raise NotPositiveError(str(error)) from error
         finally:
             self.seconds += time.perf_counter() - start
-        if self._lu.U.diagonal().min() <= 0.0:
+        self._lu = lu
+        if lu.U.diagonal().min() <= 0.0:
             raise NotPositiveError("negative pivot")
 
     def solve(self, right: Floats) -> Floats:
+        """Return the solution; see `Factor`."""
         if self._lu is None:
             raise NotPositiveError("nothing factored yet")
         start = time.perf_counter()

@@ -20,7 +20,10 @@ Floats = NDArray[np.float64]
 VISCOUS_N_PER_M = 50.0  # per node and increment; 20-200 cost one percent at most in a trial
 HALVINGS = 5
 SNAP_HALVINGS = 5  # a snap is pinned to a thirty-second of a grid step before its jump is measured
-GAP_FLOOR_J, GAP_SHARE = 0.1, 0.01  # gap of one step allowed before it is halved: a floor plus a share of its work
+GAP_FLOOR_J, GAP_SHARE = (
+    0.1,
+    0.01,
+)  # gap of one step allowed before it is halved: a floor plus a share of its work
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
 
@@ -97,16 +100,23 @@ class Stepper:
 
     def _solve(self, start: Point, travel_m: float) -> Equilibrium:
         answer = equilibrate(
-            self.network, start.state, self.load(travel_m, start.state), self._guess(start, travel_m),
+            self.network,
+            start.state,
+            self.load(travel_m, start.state),
+            self._guess(start, travel_m),
             cancelled=self.cancelled,
-        )  # fmt: skip
+        )
         self.tally.iterations += answer.iteration_count
         return answer
 
-    def _accept(self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float) -> Point:
+    def _accept(
+        self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float
+    ) -> Point:
         state = self.network.commit(start.state, ev)
         ledger = start.ledger.plus(work, ev.stored_j, lines)
-        return Point(state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m)
+        return Point(
+            state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m
+        )
 
     def _work(self, start: Point, travel_m: float, ev: Evaluation) -> float:
         return float(np.sum(0.5 * (start.force_n + ev.drive_force))) * (travel_m - start.travel_m)
@@ -142,7 +152,7 @@ class Stepper:
     def _pin_snap(self, start: Point, travel_m: float, depth: int) -> Point:
         """Return the end of a step whose books gape, taken in halves.
 
-        When the first half is smooth the snap lies in the second, which is halved at once and not tried whole.
+        When the first half is smooth the snap lies in the second, which is halved at once, not tried whole.
         """
         jumps = self.tally.jumps
         self.tally.halved += 1
@@ -188,13 +198,15 @@ class Stepper:
             index = int(ratio.argmax())
             tie = self.network.structure.ties[index]
             tool = float(np.max(point.force_n, initial=0.0))
-            freed.append(Freed(tie.name, float(ratio[index]), -point.evaluation.tie_force[index].copy(), tool))
+            freed.append(
+                Freed(tie.name, float(ratio[index]), -point.evaluation.tie_force[index].copy(), tool)
+            )
             point = self._release(point, index, tie.group)
             ratio = tie_ratios(self.network, point.state, point.evaluation)
         return replace(point, freed=tuple(freed))
 
     def _release(self, point: Point, index: int, group: str) -> Point:
-        """Return the point after one tie has let go and the rest has come to rest at the same tip position."""
+        """Return the point after one tie has let go and the rest has come to rest at the same tips."""
         own = float(point.evaluation.tie_stored[index])
         state = self.network.release_tie(point.state, index)
         load = self.load(point.travel_m, state)

@@ -38,7 +38,9 @@ def shear_through_n(model: DoorModel, push: Push) -> float:
     return shear_pa * section.thickness_m * edge
 
 
-def rungs(model: DoorModel, network: Network, state: State, ev: Evaluation, push: Push | None, opening_m: float) -> tuple[Rung, ...]:
+def rungs(
+    model: DoorModel, network: Network, state: State, ev: Evaluation, push: Push | None, opening_m: float
+) -> tuple[Rung, ...]:
     """Return the ladder, most loaded first."""
     out = []
     ratio = tie_ratios(network, state, ev)

@@ -21,9 +21,20 @@ from sim.network import Evaluation, Load, Network, State
 Floats = NDArray[np.float64]
 
 SPENT = (
-    "folding skin", "folding inner", "folding bar", "seam peel", "seam slip", "pads", "tear", "latch and hinges",
-    "bar feet", "friction", "viscous", "drop", "released in a jump",
-)  # fmt: skip
+    "folding skin",
+    "folding inner",
+    "folding bar",
+    "seam peel",
+    "seam slip",
+    "pads",
+    "tear",
+    "latch and hinges",
+    "bar feet",
+    "friction",
+    "viscous",
+    "drop",
+    "released in a jump",
+)
 SEAM_KINDS = ("seam", "weld")
 
 

@@ -125,9 +125,14 @@ class Evaluation:
     def stored_j(self) -> float:
         """Elastic energy of everything, tool arms included [J]."""
         return float(
-            self.triangle_stored.sum() + self.bond_stored.sum() + self.link_stored.sum()
-            + self.bend_stored.sum() + self.tie_stored.sum() + self.rim_stored + self.drive_stored
-        )  # fmt: skip
+            self.triangle_stored.sum()
+            + self.bond_stored.sum()
+            + self.link_stored.sum()
+            + self.bend_stored.sum()
+            + self.tie_stored.sum()
+            + self.rim_stored
+            + self.drive_stored
+        )
 
     @property
     def newly_dissipated_j(self) -> float:
@@ -171,15 +176,26 @@ class Network:
         self.rest = rest_sheet(structure.points, structure.triangles, self.metal[:, 1])
         r = self.rest
         self._sections = (
-            r.rest_angle, r.rest_length2, r.to_strain, r.to_curvature, r.area, self.thickness,
-            self.form_ratio, self.metal, self.heights, self.weights,
-        )  # fmt: skip
+            r.rest_angle,
+            r.rest_length2,
+            r.to_strain,
+            r.to_curvature,
+            r.area,
+            self.thickness,
+            self.form_ratio,
+            self.metal,
+            self.heights,
+            self.weights,
+        )
         self.elastic = self._elastic()
         self._compile_beams()
         self._room = _Room(
-            len(structure.triangles), len(r.hinges), len(structure.bonds.law), len(self.links),
+            len(structure.triangles),
+            len(r.hinges),
+            len(structure.bonds.law),
+            len(self.links),
             len(self.bends),
-        )  # fmt: skip
+        )
         self._compile()
 
     def _elastic(self) -> Floats:
@@ -187,9 +203,16 @@ class Network:
         m = len(self.structure.triangles)
         out = np.zeros((m, 6, 6))
         kernels.triangle_stiffness(
-            self.structure.points, self.structure.triangles, self.rest.triangle_hinges, self.rest.rest_angle,
-            *self._sections, np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT)), np.ones(m, bool), out,
-        )  # fmt: skip
+            self.structure.points,
+            self.structure.triangles,
+            self.rest.triangle_hinges,
+            self.rest.rest_angle,
+            *self._sections,
+            np.zeros((m, LAYER_COUNT, 3)),
+            np.zeros((m, LAYER_COUNT)),
+            np.ones(m, bool),
+            out,
+        )
         return out
 
     def _compile_beams(self) -> None:
@@ -245,10 +268,15 @@ class Network:
         s = self.structure
         m = len(s.triangles)
         return State(
-            s.points.copy(), np.zeros((m, LAYER_COUNT, 3)), np.zeros((m, LAYER_COUNT)),
-            np.zeros((len(self.bends), 3)), np.zeros(len(s.bonds.law)), np.ones(len(s.bonds.law), bool),
-            np.ones(len(s.ties), bool), np.ones(len(s.rim), bool),
-        )  # fmt: skip
+            s.points.copy(),
+            np.zeros((m, LAYER_COUNT, 3)),
+            np.zeros((m, LAYER_COUNT)),
+            np.zeros((len(self.bends), 3)),
+            np.zeros(len(s.bonds.law)),
+            np.ones(len(s.bonds.law), bool),
+            np.ones(len(s.ties), bool),
+            np.ones(len(s.rim), bool),
+        )
 
     def evaluate(
         self, points: Floats, state: State, load: Load, *, out: Evaluation | None = None
@@ -261,26 +289,65 @@ class Network:
         ev.forces[:] = 0.0
         kernels.hinge_angles(ev.points, r.hinges, ev.angle, ev.gradient)
         kernels.triangle_forces(
-            ev.points, s.triangles, r.triangle_hinges, ev.angle, *self._sections, self.elastic,
-            state.plastic, state.hardening, ev.plastic, ev.hardening, ev.springs, ev.flowing,
-            ev.triangle_stored, ev.triangle_folding,
-        )  # fmt: skip
+            ev.points,
+            s.triangles,
+            r.triangle_hinges,
+            ev.angle,
+            *self._sections,
+            self.elastic,
+            state.plastic,
+            state.hardening,
+            ev.plastic,
+            ev.hardening,
+            ev.springs,
+            ev.flowing,
+            ev.triangle_stored,
+            ev.triangle_folding,
+        )
         kernels.gather_triangle_forces(
-            ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, ev.springs,
-            ev.forces, ev.moments,
-        )  # fmt: skip
+            ev.points,
+            s.triangles,
+            r.triangle_hinges,
+            r.hinges,
+            ev.gradient,
+            r.rest_length2,
+            ev.springs,
+            ev.forces,
+            ev.moments,
+        )
         b = s.bonds
         bond_forces(
-            ev.points, b.nodes, b.coefficients, b.plane, b.law, state.worst, state.touching, ev.active,
-            ev.worst, ev.opening, ev.normal_force, ev.bond_stored, ev.bond_parted, ev.forces,
-        )  # fmt: skip
+            ev.points,
+            b.nodes,
+            b.coefficients,
+            b.plane,
+            b.law,
+            state.worst,
+            state.touching,
+            ev.active,
+            ev.worst,
+            ev.opening,
+            ev.normal_force,
+            ev.bond_stored,
+            ev.bond_parted,
+            ev.forces,
+        )
         link_forces(
             ev.points, self.links, self.link_length, self.link_axial, ev.link_stored, ev.tension, ev.forces
         )
         bend_forces(
-            ev.points, self.bends, self.bend_rest, self.bend_stiffness, self.bend_limit, state.turn,
-            ev.turn, ev.moment, ev.bend_stored, ev.bend_folding, ev.forces,
-        )  # fmt: skip
+            ev.points,
+            self.bends,
+            self.bend_rest,
+            self.bend_stiffness,
+            self.bend_limit,
+            state.turn,
+            ev.turn,
+            ev.moment,
+            ev.bend_stored,
+            ev.bend_folding,
+            ev.forces,
+        )
         self._springs(ev.points, state, load, ev)
         self.assemble_seconds += time.perf_counter() - start
         return ev
@@ -344,30 +411,62 @@ class Network:
         v, room = self.values, self._room
         v[:] = 0.0
         kernels.triangle_stiffness(
-            ev.points, s.triangles, r.triangle_hinges, ev.angle, *self._sections, state.plastic,
-            state.hardening, ev.flowing, room.triangles,
-        )  # fmt: skip
+            ev.points,
+            s.triangles,
+            r.triangle_hinges,
+            ev.angle,
+            *self._sections,
+            state.plastic,
+            state.hardening,
+            ev.flowing,
+            room.triangles,
+        )
         kernels.assemble_triangles(
-            ev.points, s.triangles, r.triangle_hinges, r.hinges, ev.gradient, r.rest_length2, springs_guess,
-            self.elastic, ev.flowing, room.triangles, r.patch, p.blocks[0], 0.0 if positive else -np.inf, v,
-        )  # fmt: skip
+            ev.points,
+            s.triangles,
+            r.triangle_hinges,
+            r.hinges,
+            ev.gradient,
+            r.rest_length2,
+            springs_guess,
+            self.elastic,
+            ev.flowing,
+            room.triangles,
+            r.patch,
+            p.blocks[0],
+            0.0 if positive else -np.inf,
+            v,
+        )
         if not positive:
             kernels.hinge_moments(r.triangle_hinges, springs_guess, room.moments)
             kernels.assemble_hinges(ev.points, r.hinges, room.moments, p.blocks[1], v)
         b = s.bonds
         bond_stiffness(
-            ev.points, b.nodes, b.coefficients, b.plane, b.law, state.worst, state.touching, not positive,
-            ev.active, room.bonds,
-        )  # fmt: skip
+            ev.points,
+            b.nodes,
+            b.coefficients,
+            b.plane,
+            b.law,
+            state.worst,
+            state.touching,
+            not positive,
+            ev.active,
+            room.bonds,
+        )
         scatter_dense(b.nodes, p.blocks[2], ev.active, room.bonds, v)
         link_stiffness(
             ev.points, self.links, self.link_length, self.link_axial, ev.tension, positive, room.links
         )
         scatter_dense(self.links, p.blocks[3], room.every_link, room.links, v)
         bend_stiffness(
-            ev.points, self.bends, self.bend_rest, self.bend_stiffness, self.bend_limit, state.turn,
+            ev.points,
+            self.bends,
+            self.bend_rest,
+            self.bend_stiffness,
+            self.bend_limit,
+            state.turn,
             room.bends,
-        )  # fmt: skip
+        )
         scatter_dense(self.bends, p.blocks[4], room.every_bend, room.bends, v)
         self._spring_stiffness(state, ev, load, shift)
         values: Floats = v.ravel()[p.gather]
@@ -414,9 +513,15 @@ class Network:
             state.touching, near | (gap > 0.0) & near, (slip < 0.8 * s.bonds.reach) & (gap >= 0.0)
         )
         return State(
-            ev.points.copy(), ev.plastic.copy(), ev.hardening.copy(), ev.turn.copy(), ev.worst.copy(),
-            touching, state.holding.copy(), on_rim,
-        )  # fmt: skip
+            ev.points.copy(),
+            ev.plastic.copy(),
+            ev.hardening.copy(),
+            ev.turn.copy(),
+            ev.worst.copy(),
+            touching,
+            state.holding.copy(),
+            on_rim,
+        )
 
     def parted(self, state: State) -> Bools:
         """Return which bonds have nothing left, shape (bonds,)."""

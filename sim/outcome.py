@@ -27,7 +27,7 @@ def limit(name: str) -> float:
 
 def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str, ...]:
     """Return what the metal did, in the fixed words, most telling first."""
-    words = []
+    words: list[str] = []
     kinds = {event.kind for event in events}
     for kind in ("latch free", "hinge free", "skin tearing", "tip shearing through"):
         if kind in kinds:
@@ -49,7 +49,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     return tuple(words)
 
 
-def plan_word(start: Frame, least_m: float, end: Frame, metal: Sequence[str]) -> str:
+def plan_word(start: Frame, end: Frame, metal: Sequence[str]) -> str:
     """Return what it means for the plan: gained, spent, lost ground or stop here."""
     lost = end.clearance.distance_m < start.clearance.distance_m - limit("clearance_m")
     freed = "latch free" in metal or "hinge free" in metal
@@ -94,34 +94,38 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
     """Return the sentence after a move: what moved, what let go, what it cost or gained, and why."""
     if push is None:
         moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
-        return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {'out' if moved > 0 else 'in'}."
+        way = "out" if moved > 0.0 else "in"
+        return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {way}."
     parted = end.parted_length_m - start.parted_length_m
     kinds = [event.kind for event in events]
     clearance = _clearance_words(start, end)
     seat, share = push.seats[0], push.pads[0].skin_share
-    carried = f"the latch carried {_share_word(peak_latch)} at most"
+    costs = f"the latch carried {_share_word(peak_latch)} at most; {clearance}"
+    why = _why(seat, share, freed="latch free" in kinds or "hinge free" in kinds)
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
         if parted >= limit("parted_m"):
             first += f", after {parted * 1e3:.0f} mm of seam had parted"
         else:
             first += " with the skin still on its seam"
-        return f"{first}; {clearance}. {_why(seat, share, freed=True)}"
+        return f"{first}; {clearance}. {why}"
     if "hinge free" in kinds:
         hinge = events[kinds.index("hinge free")]
-        return f"The {hinge.part} let go at {hinge.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=True)}"
+        return f"The {hinge.part} let go at {hinge.opening_m * 1e3:.0f} mm; {costs}. {why}"
     torn = end.torn_length_m - start.torn_length_m
     if parted >= limit("parted_m"):
         ripped = f" and tore over {torn * 1e3:.0f} mm" if torn >= limit("torn_m") else ""
-        return f"The outer skin came away over {parted * 1e3:.0f} mm{ripped}; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+        return f"The outer skin came away over {parted * 1e3:.0f} mm{ripped}; {costs}. {why}"
     if torn >= limit("torn_m"):
-        return f"The tips tore {torn * 1e3:.0f} mm of sheet; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+        return f"The tips tore {torn * 1e3:.0f} mm of sheet; {costs}. {why}"
     if "stalled" in kinds:
-        return f"The tool stalled at {end.opening_m * 1e3:.0f} mm; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+        return f"The tool stalled at {end.opening_m * 1e3:.0f} mm; {costs}. {why}"
     skin = end.skin_mid_outboard_m - start.skin_mid_outboard_m
-    way = "outward" if skin > 0.0 else "inward"
-    moved = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {way}" if abs(skin) > limit("moved_m") else "The metal bent"
-    return f"{moved}, nothing let go; {carried}; {clearance}. {_why(seat, share, freed=False)}"
+    side = "outward" if skin > 0.0 else "inward"
+    what = "The metal bent"
+    if abs(skin) > limit("moved_m"):
+        what = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {side}"
+    return f"{what}, nothing let go; {costs}. {why}"
 
 
 def _why(seat: str, share: float, *, freed: bool) -> str:

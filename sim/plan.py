@@ -13,13 +13,14 @@ SCHEMA_VERSION = 1
 
 Edge = Literal["latch_edge", "hinge_edge", "sill_edge"]
 Lip = Literal["outer", "inner", "both"]
+BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
 
 
 class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="edge", tag_field="at"):
     """A tip in the gap at the door's edge.
 
-    along_m : height above the sill (latch and hinge edge) or distance from the hinge edge (sill edge) [m]
-    depth_m : from the lip inboard to the middle of the tip's pad: hem lip, shut face, behind the inner bend [m]
+    along_m : height above the sill (latch, hinge edge) or distance from the hinge edge (sill edge) [m]
+    depth_m : from the lip inboard to the middle of the tip's pad [m]: hem lip, shut face, behind the bend
     """
 
     edge: Edge = "latch_edge"
@@ -54,7 +55,7 @@ class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="bo
     along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail) [m]
     """
 
-    seat: Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"] = "pillar_edge"
+    seat: BodySeat = "pillar_edge"
     along_m: float = 0.36
 
 
@@ -74,8 +75,17 @@ class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     tip_depth_m: float = 0.03
     opening_m: tuple[float, ...] = (0.0, 0.07, 0.14, 0.21, 0.28, 0.35, 0.42, 0.49, 0.56, 0.66)
     force_n: tuple[float, ...] = (
-        42e3, 40e3, 40e3, 41e3, 43e3, 46e3, 50e3, 55e3, 60e3, 66e3,
-    )  # fmt: skip
+        42e3,
+        40e3,
+        40e3,
+        41e3,
+        43e3,
+        46e3,
+        50e3,
+        55e3,
+        60e3,
+        66e3,
+    )
     arm_m: float = 0.45
 
 
@@ -125,8 +135,8 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     seam_energy_j_per_m : energy to part one metre of bonded hem [J/m]
     seam_strength_n_per_m : highest opening force per metre [N/m]
     latch : "full", "half" (secondary position) or "open" (held open)
-    latch_strength_ratio, hinge_strength_ratio : over the floors of UN R11 / GTR 1 (hinge sets often hold 15-40 kN,
-        an estimate of the trade; 2.25 is 25 kN)
+    latch_strength_ratio, hinge_strength_ratio : over the floors of UN R11 / GTR 1 (hinge sets
+        often hold 15-40 kN, an estimate of the trade; 2.25 is 25 kN)
     lattice_spacing_m : size of the network's triangles [m]
     """
 

@@ -30,7 +30,11 @@ RANGES: dict[str, tuple[float, float, str]] = {
     "car.weld_pitch_m": (0.01, 0.3, "spots sit 0.04 to 0.06 m apart"),
     "car.latch_strength_ratio": (1.0, 4.0, "below 1 the latch would not meet UN R11 / GTR 1"),
     "car.hinge_strength_ratio": (1.0, 4.0, "below 1 the hinges would not meet UN R11 / GTR 1"),
-    "car.lattice_spacing_m": (0.02, 0.09, "0.045 m is the default, 0.06 m for a quick look, 0.03 m for reference"),
+    "car.lattice_spacing_m": (
+        0.02,
+        0.09,
+        "0.045 m is the default, 0.06 m for a quick look, 0.03 m for reference",
+    ),
 }
 
 
@@ -56,7 +60,9 @@ def check_plan(plan: Plan) -> Plan:
     bead = plan.car.seam_strength_n_per_m * 3.0e-4 / 2.0
     if plan.car.seam_energy_j_per_m <= 1.05 * bead:
         raise PlanError(
-            "car.seam_energy_j_per_m", f"is {plan.car.seam_energy_j_per_m} J/m, too little for the strength; use more than {1.05 * bead:.3g} J/m"
+            "car.seam_energy_j_per_m",
+            f"is {plan.car.seam_energy_j_per_m} J/m, too little for the strength; "
+            f"use more than {1.05 * bead:.3g} J/m",
         )
     return plan
 
@@ -64,12 +70,15 @@ def check_plan(plan: Plan) -> Plan:
 def _check_version(raw: dict[str, Any]) -> None:
     version = raw.get("schema_version")
     if version is None:
-        raise PlanError("schema_version", f"is missing; put 'schema_version = {SCHEMA_VERSION}' at the top of the file")
+        raise PlanError(
+            "schema_version", f"is missing; put 'schema_version = {SCHEMA_VERSION}' at the top of the file"
+        )
     if not isinstance(version, int) or isinstance(version, bool) or version < 1:
         raise PlanError("schema_version", f"is {version!r}; use the whole number {SCHEMA_VERSION}")
     if version > SCHEMA_VERSION:
         raise PlanError(
-            "schema_version", f"is {version}, from a newer Hemline; this one reads up to {SCHEMA_VERSION}: update the program"
+            "schema_version",
+            f"is {version}, from a newer Hemline; this one reads up to {SCHEMA_VERSION}: update the program",
         )
 
 
@@ -98,7 +107,9 @@ def _explain(error: msgspec.ValidationError) -> PlanError:
         full = f"{path}.{name}" if path else name
         stem, _, unit = name.rpartition("_")
         if unit.lower() in _OTHER_UNITS:
-            return PlanError(full, f"has the unit '{unit}'; give '{stem}_{_OTHER_UNITS[unit.lower()]}' in SI units instead")
+            return PlanError(
+                full, f"has the unit '{unit}'; give '{stem}_{_OTHER_UNITS[unit.lower()]}' in SI units instead"
+            )
         return PlanError(full, "is not a field of a plan; check its spelling, or remove it")
     missing = re.search(r"missing required field `(.+?)`", text)
     if missing:
@@ -231,7 +242,19 @@ def dumps_plan(plan: Plan, previous_text: str | None = None) -> str:
     return tomlkit.dumps(document)
 
 
-_ALWAYS = ("schema_version", "moves", "move", "at", "seam", "edge", "along_m", "depth_m", "height_m", "tilt_deg", "opening_m")
+_ALWAYS = (
+    "schema_version",
+    "moves",
+    "move",
+    "at",
+    "seam",
+    "edge",
+    "along_m",
+    "depth_m",
+    "height_m",
+    "tilt_deg",
+    "opening_m",
+)
 
 
 def _default_of(value: dict[str, Any]) -> dict[str, Any]:
@@ -251,7 +274,8 @@ def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = No
         if key == "moves":
             written = shown.get("moves", [])
             out[key] = [
-                _pruned(move, written[i] if i < len(written) else {}, _default_of(move)) for i, move in enumerate(value)
+                _pruned(move, written[i] if i < len(written) else {}, _default_of(move))
+                for i, move in enumerate(value)
             ]
         elif isinstance(value, dict):
             base = default.get(key)
@@ -259,7 +283,11 @@ def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = No
             inner = _pruned(value, shown.get(key), base if same and base is not None else {})
             if inner or key in shown:
                 out[key] = inner
-        elif key in shown or (key in _ALWAYS and not isinstance(value, list | tuple)) or value != default.get(key):
+        elif (
+            key in shown
+            or (key in _ALWAYS and not isinstance(value, list | tuple))
+            or value != default.get(key)
+        ):
             out[key] = value
     return out
 
@@ -279,7 +307,10 @@ def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) ->
         temporary.replace(path)
     except OSError as error:
         temporary.unlink(missing_ok=True)
-        raise PlanError(str(path), f"cannot be written ({error.strerror or error}); choose another folder or free some space") from error
+        raise PlanError(
+            str(path),
+            f"cannot be written ({error.strerror or error}); choose another folder or free some space",
+        ) from error
 
 
 def plan_sha256(plan: Plan) -> str:

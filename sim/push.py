@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Literal, cast
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,7 +12,19 @@ from numpy.typing import NDArray
 from meshes.part import MeshError
 from sim.door_model import DoorModel
 from sim.network import Drive
-from sim.plan import BeltPoint, BodyPoint, EdgePoint, FacePoint, Place, Spread, Squeeze, Tool
+from sim.plan import (
+    BeltPoint,
+    BodyPoint,
+    BodySeat,
+    Edge,
+    EdgePoint,
+    FacePoint,
+    Lip,
+    Place,
+    Spread,
+    Squeeze,
+    Tool,
+)
 from sim.problems import PlanError
 from sim.record import Aim
 from sim.tip import Footprint, footprint
@@ -29,9 +42,12 @@ ALONG = {
     "sill_edge": (0.0, 0.0, 1.0),
 }
 OPPOSITE_WORD = {
-    "pillar_edge": "pillar edge", "pillar_outside": "pillar outside", "hinge_pillar": "hinge pillar", "rocker": "rocker",
+    "pillar_edge": "pillar edge",
+    "pillar_outside": "pillar outside",
+    "hinge_pillar": "hinge pillar",
+    "rocker": "rocker",
     "roof_rail": "roof rail",
-}  # fmt: skip
+}
 
 
 @dataclass(frozen=True)
@@ -76,7 +92,7 @@ def _other_tip(model: DoorModel, move: Spread) -> tuple[Floats, str]:
     if against is None:
         seat = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
         name = "roof_rail" if isinstance(door, BeltPoint) else seat[door.edge]
-        against = BodyPoint(seat=name, along_m=door.along_m)  # type: ignore[arg-type]
+        against = BodyPoint(seat=cast(BodySeat, name), along_m=door.along_m)
     try:
         if isinstance(door, EdgePoint) and move.against is None:
             depth = min(door.depth_m, 0.1)
@@ -111,7 +127,9 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
     if isinstance(move, Squeeze):
         return _squeeze(model, move)
     if not 0.0 < move.opening_m <= move.tool.opening_m[-1]:
-        raise PlanError("opening_m", f"is {move.opening_m} m; the tool opens from 0 to {move.tool.opening_m[-1]} m")
+        raise PlanError(
+            "opening_m", f"is {move.opening_m} m; the tool opens from 0 to {move.tool.opening_m[-1]} m"
+        )
     if not -1.6 <= move.tilt_rad <= 1.6:
         raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
     try:
@@ -133,15 +151,24 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
 def _squeeze(model: DoorModel, move: Squeeze) -> Push:
     if not 0.0 < move.closing_m <= 0.3:
         raise PlanError("closing_m", f"is {move.closing_m} m; use above 0 to 0.3 m")
-    places = [FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")]
+    places = [
+        FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")
+    ]
     outer, inner = (footprint(model.mesh, place, move.tool) for place in places)
     nodes = np.concatenate([outer.nodes, inner.nodes])
     weights = np.concatenate([outer.weights, -inner.weights])
     direction = np.array([0.0, -model.outboard_sign, 0.0])
     return Push(
-        (outer, inner), nodes, weights, direction, inner.point(model.start.points), (outer.seat, inner.seat),
-        move.closing_m, move.tool, CLOSING_FORCE_RATIO,
-    )  # fmt: skip
+        (outer, inner),
+        nodes,
+        weights,
+        direction,
+        inner.point(model.start.points),
+        (outer.seat, inner.seat),
+        move.closing_m,
+        move.tool,
+        CLOSING_FORCE_RATIO,
+    )
 
 
 def aim(model: DoorModel, move: Spread | Squeeze, points: Floats | None = None) -> Aim:
@@ -156,7 +183,9 @@ def aim(model: DoorModel, move: Spread | Squeeze, points: Floats | None = None) 
         push = make_push(model, move)
     except PlanError as error:
         nothing = np.zeros((2, 3))
-        return Aim(nothing, np.zeros(3), 0.0, 0.0, ("in air", "in air"), np.zeros((0, 3)), None, (str(error),))
+        return Aim(
+            nothing, np.zeros(3), 0.0, 0.0, ("in air", "in air"), np.zeros((0, 3)), None, (str(error),)
+        )
     pad = push.pads[0]
     tips = np.stack([pad.point(here), push.other])
     outward = float(push.direction[1] * model.outboard_sign)
@@ -193,21 +222,23 @@ def seat_at(model: DoorModel, point: Floats, points: Floats | None = None) -> Se
     depth = -float(rest[1]) * model.outboard_sign
     top = float(shape.height_m - rest[2])
     sides = _to_edges(model, rest)
-    edge = min(sides, key=lambda name: sides[name])
+    edge = cast(Edge, min(sides, key=lambda name: sides[name]))
     margin = 0.03 if outer or depth >= 0.9 * shape.shut_face_depth_m else 0.06
     if top < 0.025 and sides[edge] > 0.06:
-        lip = "outer" if outer else "inner"
-        return SeatHit("belt line", f"belt {lip} lip", BeltPoint(along_m=round(float(rest[0]), 3), lip=lip))  # type: ignore[arg-type]
+        lip: Lip = "outer" if outer else "inner"
+        return SeatHit("belt line", f"belt {lip} lip", BeltPoint(along_m=round(float(rest[0]), 3), lip=lip))
     if sides[edge] < margin or part in ("shut_face", "latch_patch", "hinge_patch"):
         along = float(rest[0]) if edge == "sill_edge" else float(rest[2])
-        place = EdgePoint(edge=edge, along_m=round(along, 3), depth_m=round(max(0.0, 0.005 if outer else depth), 3))  # type: ignore[arg-type]
+        place = EdgePoint(
+            edge=edge, along_m=round(along, 3), depth_m=round(max(0.0, 0.005 if outer else depth), 3)
+        )
         try:
             pad = footprint(mesh, place, Tool())
         except PlanError:
             return SeatHit(_part_word(part), "in air", None)
         return SeatHit(pad.part, pad.seat, place)
-    side = "outer" if outer else "inner"
-    place_face = FacePoint(side=side, along_m=round(float(rest[0]), 3), height_m=round(float(rest[2]), 3))  # type: ignore[arg-type]
+    side: Literal["outer", "inner"] = "outer" if outer else "inner"
+    place_face = FacePoint(side=side, along_m=round(float(rest[0]), 3), height_m=round(float(rest[2]), 3))
     return SeatHit(_part_word(part), "outer skin" if outer else "inner face", place_face)
 
 

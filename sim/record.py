@@ -50,11 +50,11 @@ class Clearance:
 class Frame:
     """One converged increment.
 
-    points : shape (n, 3) [m], all nodes (a torn sheet has more nodes than it began with);  seam_damage : shape (seam points,), 0 whole .. 1 parted
-    node_force : shape (n, 3) [N], what each node passes on between the tips (its internal force share)
+    points : shape (n, 3) [m], all nodes (a torn sheet has more than it began with)
+    seam_damage : shape (seam points,), 0 whole .. 1 parted
     load : shape (triangles,), membrane force per width over its yield force [-], for colouring
     ledger_j : energy by line, summed since the start of the plan [J]
-    drive_points, drive_forces : where the tips push (k, 3) [m] and with what force (k, 3) [N], k = 1 or 2 on the door
+    drive_points, drive_forces : where the tips push (k, 3) [m] and with what force (k, 3) [N], k = 1 or 2
     """
 
     move_index: int

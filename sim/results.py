@@ -19,9 +19,17 @@ MODEL_VERSION = "1"
 LIMITS_LINE = "Teaching model - not a real car - local procedure first"
 
 _SERIES = (
-    "move_index", "increment", "opening_m", "force_n", "clearance_m", "latch_demand_ratio", "parted_length_m",
-    "torn_length_m", "skin_mid_outboard_m", "inner_mid_outboard_m",
-)  # fmt: skip
+    "move_index",
+    "increment",
+    "opening_m",
+    "force_n",
+    "clearance_m",
+    "latch_demand_ratio",
+    "parted_length_m",
+    "torn_length_m",
+    "skin_mid_outboard_m",
+    "inner_mid_outboard_m",
+)
 
 
 def _event(event: Event) -> dict[str, Any]:
@@ -54,13 +62,18 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
         "clearance_m": dict(result.clearance_m),
         "start_sha256": result.start_sha256,
         "solver": {
-            "name": solver.name, "kernels": solver.kernels, "node_count": solver.node_count,
-            "increment_count": solver.increment_count, "iteration_count": solver.iteration_count,
-            "failed_count": solver.failed_count, "factor_s": solver.factor_s, "assemble_s": solver.assemble_s,
+            "name": solver.name,
+            "kernels": solver.kernels,
+            "node_count": solver.node_count,
+            "increment_count": solver.increment_count,
+            "iteration_count": solver.iteration_count,
+            "failed_count": solver.failed_count,
+            "factor_s": solver.factor_s,
+            "assemble_s": solver.assemble_s,
             "wall_s": solver.wall_s,
         },
         "notes": list(result.notes),
-    }  # fmt: skip
+    }
 
 
 def result_json(plan: Plan, records: Sequence[MoveRecord]) -> str:
@@ -85,10 +98,17 @@ def series_csv(records: Sequence[MoveRecord]) -> str:
     for record in records:
         for frame in record.frames:
             row = [
-                frame.move_index, frame.increment, frame.opening_m, frame.force_n, frame.clearance.distance_m,
-                frame.latch_demand_ratio, frame.parted_length_m, frame.torn_length_m, frame.skin_mid_outboard_m,
+                frame.move_index,
+                frame.increment,
+                frame.opening_m,
+                frame.force_n,
+                frame.clearance.distance_m,
+                frame.latch_demand_ratio,
+                frame.parted_length_m,
+                frame.torn_length_m,
+                frame.skin_mid_outboard_m,
                 frame.inner_mid_outboard_m,
-            ]  # fmt: skip
+            ]
             books = [frame.ledger_j[name] for name in lines]
             writer.writerow([*row, *books, "; ".join(f"{e.part}: {e.kind}" for e in frame.events)])
     return out.getvalue()
@@ -117,6 +137,8 @@ def write_results(folder: Path | str, plan: Plan, records: Sequence[MoveRecord])
         for part in parts:
             part.unlink(missing_ok=True)
         raise PlanError(
-            "--out", f"{folder} cannot be written ({error.strerror or error}); choose another folder or free some space"
+            "--out",
+            f"{folder} cannot be written ({error.strerror or error}); "
+            "choose another folder or free some space",
         ) from error
     return folder / "result.json", folder / "series.csv"

@@ -9,17 +9,16 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from meshes.occupant import clearance
 from sim import ladder, outcome
-from sim.bond import END, LENGTH
 from sim.door_model import DoorModel, build_model
+from sim.frames import FrameMaker, seam_share_m
 from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
-from sim.ledger import SEAM_KINDS, Ledger
-from sim.network import Evaluation, Network, State
+from sim.ledger import Ledger
+from sim.network import Network, State
 from sim.plan import Ease, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
-from sim.record import Clearance, Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
+from sim.record import Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
 from sim.tear import candidates
 
 Floats = NDArray[np.float64]
@@ -48,117 +47,6 @@ class Begin:
     torn_m: float = 0.0
 
 
-def seam_mask(network: Network) -> NDArray[np.bool_]:
-    """Return which bonds are the seam (bead points or welds), shape (bonds,)."""
-    bonds = network.structure.bonds
-    mask = np.zeros(len(bonds.law), dtype=bool)
-    for kind in SEAM_KINDS:
-        mask |= bonds.of(kind)
-    return mask
-
-
-def seam_share_m(model: DoorModel) -> Floats:
-    """Return the length of hem each seam bond stands for, shape (bonds,), 0 for other bonds [m]."""
-    bonds = model.structure.bonds
-    mask = seam_mask(model.network)
-    welds = bonds.of("weld")
-    share = np.where(mask, bonds.law[:, LENGTH], 0.0)
-    if welds.any():
-        share[welds] = float(model.mesh.hem_station_m[-1]) / int(welds.sum())
-    return share
-
-
-class FrameMaker:
-    """Turns converged points into frames."""
-
-    def __init__(self, model: DoorModel, network: Network, move_index: int) -> None:
-        self.model, self.network, self.move_index = model, network, move_index
-        self.seam = seam_mask(network)
-        self.share = seam_share_m(model)
-        inner = model.mesh.surface.nodes_of(("shut_face", "inner_panel", "latch_patch", "hinge_patch"))
-        self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
-        self.names = model.structure.names
-
-    def frame(
-        self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...], torn_m: float = 0.0
-    ) -> Frame:
-        """Return the frame of a converged point."""
-        ev, state, model = point.evaluation, point.state, self.model
-        bonds = model.structure.bonds
-        damage = np.clip(state.worst[self.seam] / bonds.law[self.seam, END], 0.0, 1.0)
-        parted = float(self.share[self.network.parted(state)].sum())
-        ties = model.structure.ties
-        ratio = ladder.tie_ratios(self.network, state, ev)
-        latch = max((float(ratio[i]) for i, t in enumerate(ties) if t.name == "latch"), default=0.0)
-        reactions = {t.name: tuple(float(f) for f in -ev.tie_force[i] @ np.eye(3)) for i, t in enumerate(ties)}
-        reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
-        return Frame(
-            move_index=self.move_index,
-            increment=increment,
-            opening_m=point.travel_m,
-            force_n=float(np.max(point.force_n, initial=0.0)),
-            points=state.points,
-            seam_damage=damage,
-            load=sheet_load(self.network, ev),
-            ledger_j=point.ledger.as_dict(),
-            ladder=ladder.rungs(model, self.network, state, ev, push, point.travel_m),
-            clearance=self.clearance(state.points),
-            parted_length_m=parted,
-            torn_length_m=torn_m,
-            latch_demand_ratio=latch,
-            skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
-            inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
-            drive_points=_pad_points(push, state.points),
-            drive_forces=_pad_forces(push, point.force_n),
-            reactions=reactions,
-            iterations=point.iterations,
-            events=events,
-            state=state,
-            triangles=self.network.structure.triangles if torn_m > 0.0 else None,
-        )
-
-    def clearance(self, points: Floats) -> Clearance:
-        """Return the least distance from the inner structure's nodes to the occupant."""
-        gap = clearance(points[self.near], self.model.occupant)
-        node, part = np.unravel_index(int(gap.argmin()), gap.shape)
-        metal = points[self.near[node]]
-        capsule = self.model.occupant[part]
-        axis = capsule.end - capsule.start
-        along = float(np.clip((metal - capsule.start) @ axis / max(float(axis @ axis), 1.0e-12), 0.0, 1.0))
-        core = capsule.start + along * axis
-        away = metal - core
-        surface = core + away / max(float(np.linalg.norm(away)), 1.0e-12) * capsule.radius_m
-        return Clearance(float(gap[node, part]), _triple(metal), _triple(surface), capsule.name)
-
-
-def _triple(v: Floats) -> tuple[float, float, float]:
-    return float(v[0]), float(v[1]), float(v[2])
-
-
-def _pad_points(push: Push | None, points: Floats) -> Floats:
-    if push is None:
-        return np.zeros((0, 3))
-    return np.stack([pad.point(points) for pad in push.pads])
-
-
-def _pad_forces(push: Push | None, force_n: Floats) -> Floats:
-    if push is None:
-        return np.zeros((0, 3))
-    signs = np.array([1.0, -1.0])[: len(push.pads), None]
-    forces: Floats = signs * float(np.max(force_n, initial=0.0)) * push.direction
-    return forces
-
-
-def sheet_load(network: Network, ev: Evaluation) -> Floats:
-    """Return the membrane force of every triangle over its yield force, shape (m,), for colouring."""
-    s = network.structure
-    length = np.sqrt(network.rest.rest_length2)
-    force = np.abs(ev.springs[:, :3]) / length
-    limit = network.metal[:, 2] * network.thickness * length.mean(axis=1)
-    load: Floats = force.max(axis=1) / limit
-    return load
-
-
 class MoveRun:
     """One move under way: iterate for frames, `stop` to let go, then `result`.
 
@@ -171,7 +59,13 @@ class MoveRun:
     """
 
     def __init__(
-        self, model: DoorModel, move: Move, begin: Begin, move_index: int = 0, *, cancelled: Callable[[], bool] = never
+        self,
+        model: DoorModel,
+        move: Move,
+        begin: Begin,
+        move_index: int = 0,
+        *,
+        cancelled: Callable[[], bool] = never,
     ) -> None:
         self.model = model if begin.model is None else begin.model
         self.move, self.begin, self.move_index = move, begin, move_index
@@ -223,10 +117,12 @@ class MoveRun:
         """Return the metal at rest with the last tool drawn back to nothing."""
         push, begin = self.begin.engaged, self.begin
         assert push is not None
-        return let_off(self.model, push, begin, self._stepper, self._cancelled)
+        return let_off(self.model, push, begin, self._stepper)
 
     def _emit(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...] = ()) -> Frame:
-        frame = FrameMaker(self.model, self._network, self.move_index).frame(point, push, increment, events, self._torn_m)
+        frame = FrameMaker(self.model, self._network, self.move_index).frame(
+            point, push, increment, events, self._torn_m
+        )
         self._frames.append(frame)
         self._events.extend(events)
         self._peak_latch = max(self._peak_latch, frame.latch_demand_ratio)
@@ -292,7 +188,11 @@ class MoveRun:
             self._torn_m += tear.length_m
             self._torn_nodes += [tear.node, tear.tip, node]
             start = replace(self.model.start, points=new.network.structure.points)
-            self.model = replace(self.model, structure=new.network.structure, network=new.network, start=start)
+            self.model = replace(
+                self.model, structure=new.network.structure, network=new.network, start=start
+            )
+            new.network.factor.seconds += network.factor.seconds
+            new.network.assemble_seconds += network.assemble_seconds
             self._network, self._current = new.network, new
             nodes, weights = new.network.drives[0].nodes, new.network.drives[0].weights
             return new, point, replace(push, nodes=nodes, weights=weights)
@@ -310,7 +210,9 @@ class MoveRun:
         zone = np.unique(np.concatenate([near, np.array(self._torn_nodes, dtype=np.int64)]))
         return np.setdiff1d(zone, push.nodes)
 
-    def _find_events(self, before: Point, point: Point, push: Push, *, halt: str, tore: bool) -> tuple[Event, ...]:
+    def _find_events(
+        self, before: Point, point: Point, push: Push, *, halt: str, tore: bool
+    ) -> tuple[Event, ...]:
         force = float(np.max(point.force_n, initial=0.0))
         at = point.travel_m
         events = []
@@ -330,8 +232,9 @@ class MoveRun:
         seen = {event.kind + event.part for event in self._events}
         start = self._frames[0]
         for part, nodes, base in (
-            ("outer skin", "skin_mid", start.skin_mid_outboard_m), ("inner panel", "inner_mid", start.inner_mid_outboard_m)
-        ):  # fmt: skip
+            ("outer skin", "skin_mid", start.skin_mid_outboard_m),
+            ("inner panel", "inner_mid", start.inner_mid_outboard_m),
+        ):
             moved = self.model.outboard(point.state.points, self.model.structure.names[nodes]) - base
             kind = "folding out" if moved > 0.0 else "folding in"
             if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
@@ -372,9 +275,16 @@ class MoveRun:
         work = max(abs(books["work of the tips"]), 1.0e-9)
         wall = time.perf_counter() - self._started
         note = SolverNote(
-            self._network.factor.name, "numba", len(self.model.structure.points), self._tally_increments,
-            self._tally_iterations, self._tally_failed, self._factor_s, self._assemble_s, wall,
-        )  # fmt: skip
+            self._network.factor.name,
+            "numba",
+            len(self.model.structure.points),
+            self._tally_increments,
+            self._tally_iterations,
+            self._tally_failed,
+            self._factor_s,
+            self._assemble_s,
+            wall,
+        )
         notes = []
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
@@ -382,7 +292,7 @@ class MoveRun:
             seats=self.push.seats if self.push else (),
             events=tuple(self._events),
             metal=metal if not self._tally_failed else ("not settled", *metal),
-            plan_effect=outcome.plan_word(start, least, end, metal) if not self._tally_failed else "not settled",
+            plan_effect=outcome.plan_word(start, end, metal) if not self._tally_failed else "not settled",
             sentence=outcome.sentence(start, end, self._peak_latch, self._events, self.push),
             ladder=self._peak_ladder(),
             ledger_j=books,
@@ -394,7 +304,11 @@ class MoveRun:
             skin_mid_outboard_m=end.skin_mid_outboard_m,
             inner_mid_outboard_m=end.inner_mid_outboard_m,
             inner_residual_outboard_m=residual,
-            clearance_m={"start": start.clearance.distance_m, "least": least, "end": end.clearance.distance_m},
+            clearance_m={
+                "start": start.clearance.distance_m,
+                "least": least,
+                "end": end.clearance.distance_m,
+            },
             start_sha256=self.begin.state.sha256(),
             solver=note,
             notes=tuple(notes),
@@ -415,12 +329,17 @@ class MoveRun:
         return tuple(sorted(rungs, key=lambda rung: -rung.demand_ratio))
 
     def _inner_residual(self) -> float:
-        rest = let_off(self.model, self.end.engaged, self.end, lambda network: Stepper(network, self._cancelled), self._cancelled)
+        rest = let_off(
+            self.model, self.end.engaged, self.end, lambda network: Stepper(network, self._cancelled)
+        )
         return self.model.outboard(rest.state.points, self.model.structure.names["inner_mid"])
 
 
 def let_off(
-    model: DoorModel, push: Push | None, begin: Begin, make: Callable[[Network], Stepper], cancelled: Callable[[], bool]
+    model: DoorModel,
+    push: Push | None,
+    begin: Begin,
+    make: Callable[[Network], Stepper],
 ) -> Point:
     """Return the metal at rest after the tips have been drawn back until they no longer push."""
     if push is None:
@@ -430,7 +349,9 @@ def let_off(
     # the held tips stand where they push with the force they had: find that travel first
     probe = stepper.first_point(begin.state, begin.ledger)
     forces = -probe.evaluation.forces
-    squeeze = float(np.sum(forces[drive.nodes] @ drive.direction * drive.weights) / float(drive.weights @ drive.weights))
+    squeeze = float(
+        np.sum(forces[drive.nodes] @ drive.direction * drive.weights) / float(drive.weights @ drive.weights)
+    )
     travel = max(-squeeze, 0.0) / drive.stiffness_n_per_m
     held = stepper.network.evaluate(begin.state.points, begin.state, stepper.load(travel, begin.state))
     point = Point(begin.state, held, travel, held.drive_force.copy(), begin.ledger)

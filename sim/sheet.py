@@ -51,7 +51,7 @@ def find_hinges(triangles: Ints) -> tuple[Ints, Ints]:
             if key in owner:
                 raise ValueError(f"edge {key} is used twice the same way round: not a manifold sheet")
             owner[key] = (t, i)
-    hinges = []
+    hinges: list[tuple[int, int, int, int]] = []
     of_triangle = np.full(triangles.shape, -1, dtype=np.int64)
     for (a, b), (t, i) in owner.items():
         if a < b and (b, a) in owner:
@@ -91,7 +91,7 @@ def strain_matrices(flat: Floats) -> Floats:
     """Return the 3x3 from edge strains to Voigt strain of triangles; ``flat`` shape (m, 3, 2)."""
     d = flat[:, [2, 0, 1]] - flat[:, [1, 2, 0]]
     c, s = np.moveaxis(d / np.linalg.norm(d, axis=2, keepdims=True), 2, 0)
-    inverse: Floats = np.linalg.inv(np.stack([c * c, s * s, c * s], axis=2))
+    inverse: Floats = np.asarray(np.linalg.inv(np.stack([c * c, s * s, c * s], axis=2)), dtype=float)
     return inverse
 
 
@@ -99,7 +99,7 @@ def _gradients(corners: Floats, values: Floats) -> Floats:
     """Return the gradients of linear fields with these corner values; shapes (m, 3, 2), (m, 3), (m, 2)."""
     edges = corners[:, 1:] - corners[:, :1]
     rise = (values[:, 1:] - values[:, :1])[..., None]
-    slope: Floats = np.linalg.solve(edges, rise)[..., 0]
+    slope: Floats = np.asarray(np.linalg.solve(edges, rise)[..., 0], dtype=float)
     return slope
 
 
@@ -127,7 +127,7 @@ def curvature_matrices(flat: Floats, flaps: Floats) -> Floats:
             outward = np.stack([d[:, 1], -d[:, 0]], axis=1)
             corners = np.stack([end, start, flaps[:, i]], axis=1)
             b[:, i, column] = np.einsum("mi,mi->m", _gradients(corners, w(corners)) - own, outward)
-    inverse: Floats = np.linalg.inv(b)
+    inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)
     return inverse
 
 
@@ -179,12 +179,21 @@ def rest_sheet(points: Floats, triangles: Ints, poisson_ratio: Floats) -> RestSh
     for t in np.flatnonzero((of_triangle < 0).any(axis=1)):
         to_curvature[t] = free_edges(to_curvature[t], of_triangle[t] < 0, float(poisson_ratio[t]))
     return RestSheet(
-        hinges, hinge_angle(points, hinges), of_triangle, patch, length2, strain_matrices(flat), to_curvature, area
+        hinges,
+        hinge_angle(points, hinges),
+        of_triangle,
+        patch,
+        length2,
+        strain_matrices(flat),
+        to_curvature,
+        area,
     )
 
 
-def _patches(points: Floats, triangles: Ints, flat: Floats, hinges: Ints, of_triangle: Ints) -> tuple[Ints, Floats]:
-    """Return each triangle's six nodes (-1: none) and its unfolded opposite corners, shapes (m, 6), (m, 3, 2).
+def _patches(
+    points: Floats, triangles: Ints, flat: Floats, hinges: Ints, of_triangle: Ints
+) -> tuple[Ints, Floats]:
+    """Return six nodes (m, 6), -1 for none, and unfolded opposite corners (m, 3, 2) of each triangle.
 
     At a free edge the triangle's own mirror image stands in; its angle is eliminated afterwards.
     """
@@ -201,7 +210,9 @@ def _patches(points: Floats, triangles: Ints, flat: Floats, hinges: Ints, of_tri
         back = flat[:, i] - start
         along = np.einsum("mi,mi->m", back, d) / size[:, 0]
         rise = np.abs(np.einsum("mi,mi->m", back, outward))
-        own_side = (hinges[h, 2] == triangles[:, i]) & (hinges[h, 0] == triangles[:, ia]) if len(hinges) else has
+        own_side = (
+            (hinges[h, 2] == triangles[:, i]) & (hinges[h, 0] == triangles[:, ia]) if len(hinges) else has
+        )
         tip = np.where(own_side, hinges[h, 3], hinges[h, 2]) if len(hinges) else triangles[:, i]
         edge = points[triangles[:, ib]] - points[triangles[:, ia]]
         unit = edge / np.linalg.norm(edge, axis=1, keepdims=True)

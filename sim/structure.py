@@ -80,9 +80,15 @@ class Bonds:
         """Return a set of no bonds."""
         none = np.zeros(0)
         return Bonds(
-            np.zeros((0, 6), np.int64), np.zeros((0, 3, 6)), np.zeros(0, bool), np.zeros((0, 8)),
-            np.zeros(0, np.int64), (), none, none,
-        )  # fmt: skip
+            np.zeros((0, 6), np.int64),
+            np.zeros((0, 3, 6)),
+            np.zeros(0, bool),
+            np.zeros((0, 8)),
+            np.zeros(0, np.int64),
+            (),
+            none,
+            none,
+        )
 
     @staticmethod
     def join(parts: list[Bonds]) -> Bonds:

@@ -47,8 +47,8 @@ class Candidate:
     pull_ratio: float
 
 
-def _fan(triangles: Ints, of_triangle: Ints, members: Ints, node: int) -> list[int]:
-    """Return the triangles round a rim node in order, from one free edge to the other; [] when it has no rim."""
+def _fan(triangles: Ints, members: Ints, node: int) -> list[int]:
+    """Return the triangles round a node on a free edge in order, one free edge to the other; else []."""
     inside = set(members.tolist())
     by_edge: dict[int, list[int]] = {}
     for t in members:
@@ -99,7 +99,7 @@ def candidates(network: Network, ev: Evaluation, zone: Ints) -> list[Candidate]:
         if node in beams or node in ties:
             continue
         members = np.flatnonzero((s.triangles == node).any(axis=1))
-        fan = _fan(s.triangles, network.rest.triangle_hinges, members, node)
+        fan = _fan(s.triangles, members, node)
         if len(fan) < 2:
             continue
         forces = _node_forces(network, ev, node, fan)
@@ -109,7 +109,9 @@ def candidates(network: Network, ev: Evaluation, zone: Ints) -> list[Candidate]:
     return sorted(found, key=lambda c: -c.pull_ratio)[:CANDIDATES]
 
 
-def _best_cut(network: Network, node: int, fan: list[int], forces: Floats, beams: set[int]) -> Candidate | None:
+def _best_cut(
+    network: Network, node: int, fan: list[int], forces: Floats, beams: set[int]
+) -> Candidate | None:
     s = network.structure
     best = None
     for cut in range(1, len(fan)):
@@ -144,7 +146,9 @@ def split(structure: Structure, tear: Candidate) -> Structure:
         points=points,
         triangles=triangles,
         bonds=_follow(structure.bonds, tear.node, new, moved),
-        fixed=None if structure.fixed is None else np.concatenate([structure.fixed, structure.fixed[tear.node][None]]),
+        fixed=None
+        if structure.fixed is None
+        else np.concatenate([structure.fixed, structure.fixed[tear.node][None]]),
     )
 
 

@@ -143,7 +143,9 @@ def belt_footprint(mesh: DoorMesh, place: BeltPoint, tool: Tool) -> Footprint:
         x = points[chain, 0]
         if not x[0] <= place.along_m <= x[-1]:
             raise PlanError(
-                "along_m", f"is {place.along_m} m: the belt runs from {x[0]:.3g} to {x[-1]:.3g} m, the tip is in the air"
+                "along_m",
+                f"is {place.along_m} m: the belt runs from {x[0]:.3g} to {x[-1]:.3g} m, "
+                "the tip is in the air",
             )
         at = np.clip(place.along_m + _centred(SAMPLES_ALONG, tool.tip_width_m), x[0], x[-1])
         nodes, weights = _on_chain(chain, x, at)
@@ -161,7 +163,8 @@ def face_footprint(mesh: DoorMesh, place: FacePoint, tool: Tool) -> Footprint:
     inset = shape.shut_face_inset_m
     if not (inset < place.along_m < shape.sill_length_m - inset and inset < place.height_m <= shape.height_m):
         raise PlanError(
-            "along_m, height_m", f"{place.along_m}, {place.height_m} m lie off the panel: the tip is in the air"
+            "along_m, height_m",
+            f"{place.along_m}, {place.height_m} m lie off the panel: the tip is in the air",
         )
     x = place.along_m + _centred(SAMPLES_DEEP, tool.tip_width_m)
     z = place.height_m + _centred(SAMPLES_DEEP, tool.tip_width_m)

@@ -41,6 +41,45 @@ def layer_rule() -> tuple[Floats, Floats]:
 
 
 @njit(cache=True)
+def _multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, float, float]) -> float:
+    """Return the plastic multiplier: equivalent stress of both decayed modes equals the flow stress.
+
+    moduli : decay of the mean and of the deviator mode, yield stress, hardening modulus
+    """
+    a_plus, a_minus, yield_pa, hardening_pa = moduli
+    g = 0.0
+    for _ in range(50):
+        q_plus = 1.0 / (1.0 + a_plus * g)
+        q_minus = 1.0 / (1.0 + a_minus * g)
+        equivalent = np.sqrt(p2 * q_plus * q_plus + d2 * q_minus * q_minus)
+        residual = equivalent - yield_pa - hardening_pa * (old + g * equivalent)
+        if abs(residual) <= 1.0e-12 * yield_pa:
+            break
+        turn = -(p2 * q_plus**3 * a_plus + d2 * q_minus**3 * a_minus) / equivalent
+        slope = turn - hardening_pa * (equivalent + g * turn)
+        g = max(g - residual / slope, 0.0)
+    return g
+
+
+@njit(cache=True)
+def _fill_tangent(
+    x_plus: float, x_minus: float, normal: tuple[float, float, float], beta: float, tangent: Floats
+) -> None:
+    """Fill Xi - (Xi n)(Xi n)^T / (n Xi n + beta); elastic when ``beta`` is infinite."""
+    n0, n1, n2 = normal
+    m0 = (x_plus + x_minus) * n0 + (x_plus - x_minus) * n1
+    m1 = (x_plus - x_minus) * n0 + (x_plus + x_minus) * n1
+    m2 = x_minus * n2
+    inverse = 1.0 / (n0 * m0 + n1 * m1 + n2 * m2 + beta)
+    tangent[0, 0] = x_plus + x_minus - m0 * m0 * inverse
+    tangent[1, 1] = x_plus + x_minus - m1 * m1 * inverse
+    tangent[2, 2] = x_minus - m2 * m2 * inverse
+    tangent[0, 1] = tangent[1, 0] = x_plus - x_minus - m0 * m1 * inverse
+    tangent[0, 2] = tangent[2, 0] = -m0 * m2 * inverse
+    tangent[1, 2] = tangent[2, 1] = -m1 * m2 * inverse
+
+
+@njit(cache=True)
 def plane_stress_return(
     strain: Floats,
     plastic_old: Floats,
@@ -67,52 +106,19 @@ def plane_stress_return(
     shear = young_pa / (2.0 * (1.0 + poisson_ratio))
     e0 = strain[0] - plastic_old[0]
     e1 = strain[1] - plastic_old[1]
-    e2 = strain[2] - plastic_old[2]
     # spectral form: mean, deviator half difference, shear
     plus = bulk * (e0 + e1) / 2.0
     minus = shear * (e0 - e1)
-    tau = shear * e2
+    tau = shear * (strain[2] - plastic_old[2])
     flow = yield_pa + hardening_pa * hardening_old
-    # J2 in plane stress: (s0 + s1)^2 / 4 + 3 (s0 - s1)^2 / 4 + 3 tau^2 = flow^2
+    # J2 in plane stress: plus^2 + 3 minus^2 + 3 tau^2 = flow^2
     p2 = plus * plus
     d2 = 3.0 * (minus * minus + tau * tau)
-    diag = bulk / 2.0
-    if p2 + d2 <= flow * flow:
-        stress[0] = plus + minus
-        stress[1] = plus - minus
-        stress[2] = tau
-        for i in range(3):
-            plastic[i] = plastic_old[i]
-        tangent[0, 0] = diag + shear
-        tangent[1, 1] = diag + shear
-        tangent[0, 1] = diag - shear
-        tangent[1, 0] = diag - shear
-        tangent[2, 2] = shear
-        tangent[0, 2] = tangent[2, 0] = tangent[1, 2] = tangent[2, 1] = 0.0
-        stored = 0.5 * (stress[0] * e0 + stress[1] * e1 + stress[2] * e2)
-        return hardening_old, stored, 0.0
-    # plastic multiplier g: d plastic = g * (d f / d sigma), f = equivalent stress squared / 2
-    # with f = (plus^2 + 3 minus^2 + 3 tau^2) / 2 the flow is (plus/2, ...) ; each mode decays on its own
-    a_plus = bulk / 2.0
-    a_minus = 3.0 * shear
     g = 0.0
-    equivalent = np.sqrt(p2 + d2)
-    for _ in range(50):
-        q_plus = 1.0 / (1.0 + a_plus * g)
-        q_minus = 1.0 / (1.0 + a_minus * g)
-        value2 = p2 * q_plus * q_plus + d2 * q_minus * q_minus
-        equivalent = np.sqrt(value2)
-        flow = yield_pa + hardening_pa * (hardening_old + g * equivalent)
-        residual = equivalent - flow
-        if abs(residual) <= 1.0e-12 * yield_pa:
-            break
-        slope2 = -2.0 * (p2 * q_plus**3 * a_plus + d2 * q_minus**3 * a_minus)
-        d_equivalent = 0.5 * slope2 / equivalent
-        slope = d_equivalent - hardening_pa * (equivalent + g * d_equivalent)
-        step = -residual / slope
-        g = max(g + step, 0.0)
-    q_plus = 1.0 / (1.0 + a_plus * g)
-    q_minus = 1.0 / (1.0 + a_minus * g)
+    if p2 + d2 > flow * flow:
+        g = _multiplier(p2, d2, hardening_old, (0.5 * bulk, 3.0 * shear, yield_pa, hardening_pa))
+    q_plus = 1.0 / (1.0 + 0.5 * bulk * g)
+    q_minus = 1.0 / (1.0 + 3.0 * shear * g)
     plus *= q_plus
     minus *= q_minus
     tau *= q_minus
@@ -120,32 +126,19 @@ def plane_stress_return(
     stress[1] = plus - minus
     stress[2] = tau
     # flow direction d f / d sigma in Voigt, f = (s0^2 + s1^2 - s0 s1 + 3 tau^2) / 2
-    n0 = 0.5 * plus + 1.5 * minus
-    n1 = 0.5 * plus - 1.5 * minus
-    n2 = 3.0 * tau
-    plastic[0] = plastic_old[0] + g * n0
-    plastic[1] = plastic_old[1] + g * n1
-    plastic[2] = plastic_old[2] + g * n2
-    hardening = hardening_old + g * equivalent
-    # consistent tangent: Xi - (Xi n)(Xi n)^T / (n Xi n + beta)
-    x_plus = q_plus * bulk / 2.0
-    x_minus = q_minus * shear
-    m0 = (x_plus + x_minus) * n0 + (x_plus - x_minus) * n1
-    m1 = (x_plus - x_minus) * n0 + (x_plus + x_minus) * n1
-    m2 = x_minus * n2
-    theta = 1.0 - hardening_pa * g
-    beta = hardening_pa * equivalent * equivalent / theta
-    inverse = 1.0 / (n0 * m0 + n1 * m1 + n2 * m2 + beta)
-    tangent[0, 0] = x_plus + x_minus - m0 * m0 * inverse
-    tangent[1, 1] = x_plus + x_minus - m1 * m1 * inverse
-    tangent[2, 2] = x_minus - m2 * m2 * inverse
-    tangent[0, 1] = tangent[1, 0] = x_plus - x_minus - m0 * m1 * inverse
-    tangent[0, 2] = tangent[2, 0] = -m0 * m2 * inverse
-    tangent[1, 2] = tangent[2, 1] = -m1 * m2 * inverse
-    e0 = strain[0] - plastic[0]
-    e1 = strain[1] - plastic[1]
-    e2 = strain[2] - plastic[2]
-    stored = 0.5 * (stress[0] * e0 + stress[1] * e1 + stress[2] * e2)
-    gain = hardening - hardening_old
+    normal = (0.5 * plus + 1.5 * minus, 0.5 * plus - 1.5 * minus, 3.0 * tau)
+    stored = 0.0
+    for i in range(3):
+        plastic[i] = plastic_old[i] + g * normal[i]
+        stored += 0.5 * stress[i] * (strain[i] - plastic[i])
+    x_plus, x_minus = q_plus * bulk / 2.0, q_minus * shear
+    if g == 0.0:
+        _fill_tangent(x_plus, x_minus, (0.0, 0.0, 0.0), 1.0, tangent)
+        return hardening_old, stored, 0.0
+    equivalent = np.sqrt(p2 * q_plus * q_plus + d2 * q_minus * q_minus)
+    beta = hardening_pa * equivalent * equivalent / (1.0 - hardening_pa * g)
+    _fill_tangent(x_plus, x_minus, normal, beta, tangent)
+    gain = g * equivalent
+    hardening = hardening_old + gain
     dissipated = yield_pa * gain + 0.5 * hardening_pa * (hardening**2 - hardening_old**2)
     return hardening, stored, dissipated

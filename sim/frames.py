@@ -1,0 +1,130 @@
+"""Frames: a converged point of a move read out as what pictures, curves and words need."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from meshes.occupant import clearance
+from sim import ladder
+from sim.bond import END, LENGTH
+from sim.door_model import DoorModel
+from sim.increment import Point
+from sim.ledger import SEAM_KINDS
+from sim.network import Evaluation, Network
+from sim.push import Push
+from sim.record import Clearance, Event, Frame
+
+Floats = NDArray[np.float64]
+
+
+def seam_mask(network: Network) -> NDArray[np.bool_]:
+    """Return which bonds are the seam (bead points or welds), shape (bonds,)."""
+    bonds = network.structure.bonds
+    mask = np.zeros(len(bonds.law), dtype=bool)
+    for kind in SEAM_KINDS:
+        mask |= bonds.of(kind)
+    return mask
+
+
+def seam_share_m(model: DoorModel) -> Floats:
+    """Return the length of hem each seam bond stands for, shape (bonds,), 0 for other bonds [m]."""
+    bonds = model.structure.bonds
+    mask = seam_mask(model.network)
+    welds = bonds.of("weld")
+    share = np.where(mask, bonds.law[:, LENGTH], 0.0)
+    if welds.any():
+        share[welds] = float(model.mesh.hem_station_m[-1]) / int(welds.sum())
+    return share
+
+
+class FrameMaker:
+    """Turns converged points into frames."""
+
+    def __init__(self, model: DoorModel, network: Network, move_index: int) -> None:
+        self.model, self.network, self.move_index = model, network, move_index
+        self.seam = seam_mask(network)
+        self.share = seam_share_m(model)
+        inner = model.mesh.surface.nodes_of(("shut_face", "inner_panel", "latch_patch", "hinge_patch"))
+        self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
+        self.names = model.structure.names
+
+    def frame(
+        self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...], torn_m: float = 0.0
+    ) -> Frame:
+        """Return the frame of a converged point."""
+        ev, state, model = point.evaluation, point.state, self.model
+        bonds = model.structure.bonds
+        damage = np.clip(state.worst[self.seam] / bonds.law[self.seam, END], 0.0, 1.0)
+        parted = float(self.share[self.network.parted(state)].sum())
+        ties = model.structure.ties
+        ratio = ladder.tie_ratios(self.network, state, ev)
+        latch = max((float(ratio[i]) for i, t in enumerate(ties) if t.name == "latch"), default=0.0)
+        reactions: dict[str, tuple[float, float, float]] = {
+            t.name: _triple(-ev.tie_force[i]) for i, t in enumerate(ties)
+        }
+        reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
+        return Frame(
+            move_index=self.move_index,
+            increment=increment,
+            opening_m=point.travel_m,
+            force_n=float(np.max(point.force_n, initial=0.0)),
+            points=state.points,
+            seam_damage=damage,
+            load=sheet_load(self.network, ev),
+            ledger_j=point.ledger.as_dict(),
+            ladder=ladder.rungs(model, self.network, state, ev, push, point.travel_m),
+            clearance=self.clearance(state.points),
+            parted_length_m=parted,
+            torn_length_m=torn_m,
+            latch_demand_ratio=latch,
+            skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
+            inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
+            drive_points=_pad_points(push, state.points),
+            drive_forces=_pad_forces(push, point.force_n),
+            reactions=reactions,
+            iterations=point.iterations,
+            events=events,
+            state=state,
+            triangles=self.network.structure.triangles if torn_m > 0.0 else None,
+        )
+
+    def clearance(self, points: Floats) -> Clearance:
+        """Return the least distance from the inner structure's nodes to the occupant."""
+        gap = clearance(points[self.near], self.model.occupant)
+        node, part = np.unravel_index(int(gap.argmin()), gap.shape)
+        metal = points[self.near[node]]
+        capsule = self.model.occupant[part]
+        axis = capsule.end - capsule.start
+        along = float(np.clip((metal - capsule.start) @ axis / max(float(axis @ axis), 1.0e-12), 0.0, 1.0))
+        core = capsule.start + along * axis
+        away = metal - core
+        surface = core + away / max(float(np.linalg.norm(away)), 1.0e-12) * capsule.radius_m
+        return Clearance(float(gap[node, part]), _triple(metal), _triple(surface), capsule.name)
+
+
+def _triple(v: Floats) -> tuple[float, float, float]:
+    return float(v[0]), float(v[1]), float(v[2])
+
+
+def _pad_points(push: Push | None, points: Floats) -> Floats:
+    if push is None:
+        return np.zeros((0, 3))
+    return np.stack([pad.point(points) for pad in push.pads])
+
+
+def _pad_forces(push: Push | None, force_n: Floats) -> Floats:
+    if push is None:
+        return np.zeros((0, 3))
+    signs = np.array([1.0, -1.0])[: len(push.pads), None]
+    forces: Floats = signs * float(np.max(force_n, initial=0.0)) * push.direction
+    return forces
+
+
+def sheet_load(network: Network, ev: Evaluation) -> Floats:
+    """Return the membrane force of every triangle over its yield force, shape (m,), for colouring."""
+    length = np.sqrt(network.rest.rest_length2)
+    force = np.abs(ev.springs[:, :3]) / length
+    limit = network.metal[:, 2] * network.thickness * length.mean(axis=1)
+    load: Floats = force.max(axis=1) / limit
+    return load
