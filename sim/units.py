@@ -60,10 +60,10 @@ def plain(number: float, decimals: int) -> str:
 
 
 def length_text(value_m: float, units: Units) -> str:
-    """Return a length in words, such as "62 mm" or "2.4 in"; thin things get a decimal more."""
+    """Return a length in words, such as "62 mm" or "2.4 in"; small ones get more decimals."""
     number, unit = length(value_m, units)
-    thin = abs(value_m) < 0.0045
-    decimals = (1 if thin else 0) if units is Units.METRIC else (3 if thin else 1)
+    thin, small = 0.0 < abs(value_m) < 0.0045, 0.0 < abs(value_m) < INCH_M
+    decimals = (1 if thin else 0) if units is Units.METRIC else (3 if thin else 2 if small else 1)
     return f"{plain(number, decimals)}{NO_BREAK}{unit}"
 
 

@@ -14,7 +14,7 @@ import numpy as np
 from PySide6.QtCore import Qt
 
 from sim.outcome import live_words
-from sim.plan import Ease, Move, Spread, Squeeze
+from sim.plan import Ease, Move, Plan, Spread, Squeeze
 from sim.push import aim as aim_of
 from sim.push import seat_at
 from sim.record import Aim, Clearance
@@ -55,6 +55,7 @@ class StageSide:
         self._view_index = 0
         self._aim: Aim | None = None
         self._said = ""
+        self._said_of: Plan | None = None
         view.wheel_filter = self.wheel
 
     # --- showing -----------------------------------------------------------------------------------------
@@ -129,6 +130,9 @@ class StageSide:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
         seat = f"Tip one: {aim.seats[0]}. Tip two: {aim.seats[1]}."
+        if isinstance(move, Squeeze):
+            panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
+            return
         panel.show_words(seat=seat, split=_split_words(aim), share=aim.skin_share, depth=depth, tilt=tilt)
 
     def live_words(self) -> str:
@@ -142,6 +146,9 @@ class StageSide:
     def show_hint(self) -> None:
         """Say what the next click or turn of the wheel does."""
         now = self._session.selection.now
+        if self._said_of is not None and self._said_of != self._session.plan:
+            self._said_of = None
+            self._window.readout.show_words("")
         words = HINT_SECOND if now.tip == 2 else HINT_FIRST
         self._window.readout.show_hint(HINT_WHEEL if now.steering and now.tip == 1 else words)
 
@@ -149,7 +156,7 @@ class StageSide:
 
     def hover(self, pointed: object) -> None:
         """Name the part and the seat under the pointer."""
-        self._window.readout.show_words(self._name(pointed) if pointed is not None else self._said)
+        self._window.readout.show_words(self._name(pointed) if pointed is not None else self._last_said())
 
     def _name(self, pointed: Any) -> str:
         model, frame = self._session.model, self._session.timeline.frame
@@ -200,7 +207,7 @@ class StageSide:
         changed = steering.placed(move if move is not None else Spread(), hit.place)
         session.change_move(changed, "Set tip one")
         squeeze = isinstance(changed, Squeeze)
-        session.selection.next_tip(1 if squeeze else 2, steering=True)
+        session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
         return f"Tip one: {hit.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
 
     # --- steering ----------------------------------------------------------------------------------------
@@ -264,8 +271,12 @@ class StageSide:
         """Write the stage as a PNG picture of a size with a caption; OSError where it cannot be written."""
         save_png(screenshot(self._stage, size, caption), path)
 
+    def _last_said(self) -> str:
+        """Return what was said last, while it is still true of the plan."""
+        return self._said if self._said_of == self._session.plan else ""
+
     def _say(self, words: str) -> None:
-        self._said = words
+        self._said, self._said_of = words, self._session.plan
         self._window.readout.show_words(words)
 
 

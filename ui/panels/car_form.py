@@ -74,6 +74,7 @@ class CarForm(QWidget):
         column.addStretch(1)
         area = QScrollArea()
         area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)
         area.setFrameShape(QScrollArea.Shape.NoFrame)
         foot = QHBoxLayout()
@@ -89,12 +90,15 @@ class CarForm(QWidget):
 
     def _combo(self, choices: tuple[tuple[str, str], ...]) -> QComboBox:
         made = QComboBox()
+        made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        made.setMinimumContentsLength(6)
         for value, words in choices:
             made.addItem(words, value)
         return made
 
     def _number(self) -> QDoubleSpinBox:
         made = QDoubleSpinBox()
+        made.setMinimumWidth(60)
         made.setKeyboardTracking(False)
         made.setAlignment(Qt.AlignmentFlag.AlignRight)
         return made
@@ -106,6 +110,7 @@ class CarForm(QWidget):
             grid.addWidget(head, 0, column, Qt.AlignmentFlag.AlignRight)
         for index, pair in enumerate(self.rows, 1):
             for column, field in enumerate(pair):
+                field.setMinimumWidth(40)
                 field.setAlignment(Qt.AlignmentFlag.AlignRight)
                 field.setAccessibleName(f"{'Opening' if column == 0 else 'Force'} of point {index}")
                 grid.addWidget(field, index, column)

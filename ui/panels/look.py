@@ -146,6 +146,8 @@ QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; backgroun
 QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: 2px solid {ink}; }}
 QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
   selection-color: {ink}; }}
+QComboBox QAbstractItemView::item {{ min-height: {dot}px; }}
+QComboBox QAbstractItemView::item:selected {{ background: {hairline}; color: {ink}; }}
 QMenuBar {{ background: {paper}; color: {ink}; }}
 QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
 QMenuBar::item:selected, QMenu::item:selected {{ background: {hairline}; color: {ink}; }}

@@ -151,6 +151,7 @@ class ScrubBar(QWidget):
         self.setObjectName("scrub")
         self._units = Units.METRIC
         self._look = Look()
+        self._exact_m = 0.1
         self.line = ScrubLine()
         self._hold()
         self.back = IconButton("back", "Back to the start (Home)")
@@ -192,7 +193,13 @@ class ScrubBar(QWidget):
 
     def _run(self) -> None:
         self.opening.interpretText()
-        self.run_wished.emit(length_si(self.opening.value(), self._units))
+        self.run_wished.emit(self._asked())
+
+    def _asked(self) -> float:
+        """Return the opening asked for [m]; a number left as shown means its exact value."""
+        exact = length(self._exact_m, self._units)[0]
+        left = abs(self.opening.value() - exact) <= 0.5 * 10.0 ** -self.opening.decimals() + 1e-9
+        return self._exact_m if left else length_si(self.opening.value(), self._units)
 
     def set_look(self, look: Look) -> None:
         """Keep the look for the play button, and give the number room."""
@@ -201,18 +208,19 @@ class ScrubBar(QWidget):
 
     def set_units(self, units: Units) -> None:
         """Write openings in other units."""
-        value = length_si(self.opening.value(), self._units)
+        self._exact_m = self._asked()
         self._units = units
         metric = units is Units.METRIC
         self.opening.setDecimals(0 if metric else 1)
         self.opening.setSuffix("\u00a0" + length(0.0, units)[1])
         self.opening.setRange(*(length(v, units)[0] for v in (0.0025, 0.66)))
         self.opening.setSingleStep(10 if metric else 0.5)
-        self.opening.setValue(length(value, units)[0])
+        self.opening.setValue(length(self._exact_m, units)[0])
 
     def show_opening(self, opening_m: float) -> None:
         """Show how far the selected move opens, unless someone is typing there."""
         if not self.opening.hasFocus():
+            self._exact_m = opening_m
             self.opening.setValue(length(opening_m, self._units)[0])
 
     def show_moments(self, moments: Moments, now: str) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ui.panels.legend import Legend
@@ -103,21 +104,32 @@ class Readout(QWidget):
         self.words = label("", "")
         self.words.setAccessibleName("Under the pointer")
         self._hint = label("", "quiet")
-        for part in (self.words, self._hint):
-            part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
         row.setContentsMargins(2 * GRID, 2, 2 * GRID, 2)
         row.addWidget(self.words, 1)
-        row.addWidget(self._hint, 1)
+        row.addWidget(self._hint)
         self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
 
     def show_words(self, words: str) -> None:
         """Show what the pointer is on."""
         self.words.setText(words)
+        self._fit()
 
     def show_hint(self, words: str) -> None:
         """Show what the next click or key does."""
         self._hint.setText(words)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the words to another width."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Leave the hint out where the two would run into each other."""
+        needed = self.words.sizeHint().width() + self._hint.sizeHint().width() + 6 * GRID
+        self._hint.setVisible(needed <= self.width())
 
 
 def as_modes(options: ViewOptions) -> Mapping[str, str]:
