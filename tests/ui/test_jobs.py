@@ -1,0 +1,123 @@
+"""The worker thread: a held push is the same push however often it is let go, and giving up is quick."""
+
+import time
+
+import numpy as np
+import pytest
+
+from sim.plan import EdgePoint, Plan, Spread, Tool
+from ui.jobs import Answers, Worker
+from ui.state.answers import DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.solve_queue import Job, Request
+
+pytestmark = pytest.mark.timeout(170)
+
+DEEP = Plan(moves=(Spread(door=EdgePoint(depth_m=0.12), opening_m=0.015),))
+
+
+@pytest.fixture(scope="module")
+def worker():
+    made = Worker()
+    yield made
+    assert made.close()
+
+
+numbers = iter(range(1, 1000))
+
+
+def ask(worker, job, plan, **words):
+    request = Request(next(numbers), job, plan, **words)
+    worker.submit(request)
+    return request
+
+
+def wait(worker, request, until, seconds=100.0):
+    """Return the answers to a request up to the first for which `until` is true."""
+    found, end = [], time.perf_counter() + seconds
+    while time.perf_counter() < end:
+        for answer in worker.answers.empty():
+            if answer.number == request.number:
+                found.append(answer)
+                if until(answer):
+                    return found
+        time.sleep(0.002)
+    raise AssertionError(f"no such answer in {seconds} s; there were {[type(a).__name__ for a in found]}")
+
+
+def is_last(answer):
+    return isinstance(answer, (Ended, Stopped, Refused))
+
+
+def held_until(worker, request, opening_m):
+    """Hold a push until an opening is reached, let go, and return the move's record."""
+    wait(worker, request, lambda a: isinstance(a, FramesReady) and a.frames[-1].opening_m >= opening_m - 1e-9)
+    worker.let_go()
+    answers = wait(worker, request, is_last)
+    assert isinstance(answers[-1], Ended)
+    return next(answer for answer in answers if isinstance(answer, MoveReady))
+
+
+def test_the_first_answer_in_an_empty_box_rings():
+    box = Answers()
+    assert box.put(Ended(1))
+    assert not box.put(Ended(2))
+    assert [answer.number for answer in box.empty()] == [1, 2]
+    assert box.put(Ended(3))
+
+
+def test_a_door_is_set_out(worker):
+    request = ask(worker, Job.PREPARE, DEEP)
+    answers = wait(worker, request, is_last)
+    assert isinstance(answers[0], DoorReady)
+    assert answers[0].start.opening_m == 0.0
+
+
+def test_a_push_let_go_and_gone_on_with_is_the_push_run_in_one(worker):
+    """Letting go keeps the metal's state: the same increments follow, to the last bit."""
+    first = held_until(worker, ask(worker, Job.PUSH, DEEP, last=0), 0.005)
+    reached = first.record.frames[-1].opening_m
+    assert first.plan.moves[0].opening_m == reached
+    request = ask(worker, Job.PUSH, first.plan, last=0, shown_from_m=reached)
+    second = held_until(worker, request, reached + 0.005)
+    whole = ask(worker, Job.SOLVE, second.plan, last=0)
+    solved = next(a for a in wait(worker, whole, is_last) if isinstance(a, MoveReady))
+    mine, theirs = second.record.frames, solved.record.frames
+    assert [f.opening_m for f in mine] == [f.opening_m for f in theirs]
+    for one, other in zip(mine, theirs, strict=True):
+        np.testing.assert_array_equal(one.points, other.points)
+        assert one.force_n == other.force_n
+    assert second.record.result.sentence == solved.record.result.sentence
+
+
+def test_giving_up_takes_less_than_three_tenths_of_a_second(worker):
+    request = ask(worker, Job.SOLVE, Plan(moves=(Spread(opening_m=0.1),)), last=0)
+    wait(worker, request, lambda a: isinstance(a, FramesReady) and a.frames[-1].opening_m > 0.0)
+    began = time.perf_counter()
+    worker.drop()
+    answers = wait(worker, request, is_last)
+    assert isinstance(answers[-1], Stopped)
+    assert time.perf_counter() - began < 0.3
+
+
+def test_a_newer_request_is_taken_up_at_once(worker):
+    old = ask(worker, Job.SOLVE, Plan(moves=(Spread(opening_m=0.1, tilt_rad=0.5),)), last=0)
+    wait(worker, old, lambda a: isinstance(a, FramesReady))
+    new = ask(worker, Job.PREPARE, DEEP)
+    began = time.perf_counter()
+    wait(worker, new, is_last)
+    assert time.perf_counter() - began < 0.3
+
+
+def test_a_plan_that_cannot_be_done_is_refused_in_a_sentence_that_names_the_field(worker):
+    bad = Plan(moves=(Spread(tool=Tool(tip_width_m=3.0)),))
+    answer = wait(worker, ask(worker, Job.SOLVE, bad, last=0), is_last)[-1]
+    assert isinstance(answer, Refused)
+    assert "tip_width_m" in answer.sentence
+    assert answer.report == ""
+
+
+def test_a_fault_of_the_program_is_told_with_a_report_and_the_worker_lives_on(worker):
+    answer = wait(worker, ask(worker, Job.SOLVE, DEEP, last=7), is_last)[-1]
+    assert isinstance(answer, Refused)
+    assert "IndexError" in answer.report
+    assert isinstance(wait(worker, ask(worker, Job.PREPARE, DEEP), is_last)[-1], Ended)
