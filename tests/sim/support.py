@@ -34,7 +34,7 @@ def metal(*, young_pa=STEEL_PA, nu=0.3, yield_pa=NO_YIELD_PA, hardening_pa=0.0):
 def sheet(lattice, thickness_m, of):
     """Return the structure of one flat sheet."""
     triangles = np.array(lattice.triangles, dtype=np.int64)
-    section = Section("sheet", thickness_m, of)
+    section = Section("sheet", thickness_m, of, "folding skin")
     return Structure(np.array(lattice.points), triangles, np.zeros(len(triangles), np.int64), (section,))
 
 
@@ -87,7 +87,7 @@ def clamped(structure, chain):
         pair, weights = np.array([tip, c], dtype=np.int64), np.array([1.0, -1.0])
         stiffness = 1.0e5 * inner.young_pa * thickness**3 / 12.0 / np.sum((points[c] - foot) ** 2)
         ties.append(Tie(f"mirror {tip}", pair, weights, stiffness, np.full(3, np.inf)))
-    nothing = Section("mirror", thickness, replace(inner, young_pa=1.0e-9 * inner.young_pa))
+    nothing = Section("mirror", thickness, replace(inner, young_pa=1.0e-9 * inner.young_pa), "folding skin")
     fixed = np.zeros(points.shape, bool) if structure.fixed is None else structure.fixed
     fixed = np.concatenate([fixed, np.zeros((len(new), 3), bool)])
     fixed[np.asarray(chain)] = True

@@ -3,7 +3,7 @@
 Sources
 -------
 [macneal-harder-1985] the distorted patch under a linear edge displacement: the paper was found, its
-numbers are from memory; the stresses for both Poisson ratios are computed from Hooke's law in plane stress.  The
+numbers are from memory; the stresses for both Poisson ratios are computed (Hooke, plane stress).  The
 benchmark's own inner points lie on the rectangle's diagonals; cut in triangles, every choice of diagonal puts
 the six points of some bending patch on one conic, where its three hinge angles cannot tell the curvatures
 apart.  The inner points here are therefore moved by about a centimetre; the answer does not depend on them.
