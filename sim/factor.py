@@ -55,6 +55,7 @@ class CholmodFactor:
         self._factor = cholmod.symbolic(self._matrix)
 
     def refactor(self, values: Floats) -> None:
+        """Factor anew; raise NotPositiveError when the matrix is not positive definite."""
         """Factor anew; see `Factor`."""
         if not np.isfinite(values).all():
             raise NotPositiveError("the stiffness is not finite")
@@ -69,6 +70,7 @@ class CholmodFactor:
             self.seconds += time.perf_counter() - start
 
     def solve(self, right: Floats) -> Floats:
+        """Return the solution for one right-hand side, shape (n,)."""
         """Return the solution; see `Factor`."""
         start = time.perf_counter()
         x = matrix(np.ascontiguousarray(right))
@@ -90,6 +92,7 @@ class SuperluFactor:
         self._lu: SuperLU | None = None
 
     def refactor(self, values: Floats) -> None:
+        """Factor anew; raise NotPositiveError when the matrix is not positive definite."""
         """Factor anew; see `Factor`."""
         if not np.isfinite(values).all():
             raise NotPositiveError("the stiffness is not finite")
@@ -109,6 +112,7 @@ class SuperluFactor:
             raise NotPositiveError("negative pivot")
 
     def solve(self, right: Floats) -> Floats:
+        """Return the solution for one right-hand side, shape (n,)."""
         """Return the solution; see `Factor`."""
         if self._lu is None:
             raise NotPositiveError("nothing factored yet")

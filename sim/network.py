@@ -363,7 +363,7 @@ class Network:
             pull = tie.weights @ points[tie.nodes] - self.tie_rest[i]
             ev.tie_force[i] = tie.stiffness_n_per_m * pull
             ev.tie_stored[i] = 0.5 * tie.stiffness_n_per_m * float(pull @ pull)
-            np.add.at(ev.forces, tie.nodes, tie.weights[:, None] * ev.tie_force[i])
+            ev.forces[tie.nodes] += tie.weights[:, None] * ev.tie_force[i]
         depth = np.where(state.on_rim, np.minimum(s.outboard_sign * (points[s.rim, 1] - s.rim_y_m), 0.0), 0.0)
         ev.rim_push = -s.rim_stiffness_n_per_m * depth
         ev.rim_stored = 0.5 * s.rim_stiffness_n_per_m * float(depth @ depth)
@@ -375,7 +375,7 @@ class Network:
                 gap = 0.0
             ev.drive_force[i] = drive.stiffness_n_per_m * gap
             ev.drive_stored += 0.5 * drive.stiffness_n_per_m * gap * gap
-            np.add.at(ev.forces, drive.nodes, -drive.weights[:, None] * ev.drive_force[i] * drive.direction)
+            ev.forces[drive.nodes] -= drive.weights[:, None] * ev.drive_force[i] * drive.direction
         ev.dead_energy = 0.0
         if load.dead_n is not None:
             ev.forces -= load.dead_n

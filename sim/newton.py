@@ -29,6 +29,7 @@ TOLERANCE_N = 1.0e-3
 SUFFICIENT = 1.0e-4  # share of the foretold decrease a step must bring
 ROUNDING = 1.0e-12  # of the potential: differences below are noise
 SHORTEST = 1.0e-6
+ROUGH = 2.0e4  # residual over its limit: above, a tangent just found indefinite is not tried whole again
 
 
 class CancelledError(Exception):
@@ -77,14 +78,18 @@ def _limit(ev: Evaluation) -> float:
     return max(TOLERANCE_N, TOLERANCE_RATIO * max(pushed, held))
 
 
-def _factor(network: Network, ev: Evaluation, state: State, load: Load) -> bool:
-    """Factor the tangent, else its positive part, else that with a shift; return whether it was definite."""
-    try:
-        network.factor.refactor(network.stiffness_values(ev, state, load, ev.springs))
-    except NotPositiveError:
-        pass
-    else:
-        return True
+def _factor(network: Network, ev: Evaluation, state: State, load: Load, *, whole: bool) -> bool:
+    """Factor the tangent, else its positive part, else that with a shift; return whether it was definite.
+
+    ``whole`` False passes over the first, where it is not worth the try.
+    """
+    if whole:
+        try:
+            network.factor.refactor(network.stiffness_values(ev, state, load, ev.springs))
+        except NotPositiveError:
+            pass
+        else:
+            return True
     shift = 0.0
     while True:
         try:
@@ -100,17 +105,23 @@ def _factor(network: Network, ev: Evaluation, state: State, load: Load) -> bool:
 
 
 def _search(
-    network: Network, state: State, load: Load, ev: Evaluation, step: Floats, slope: float, longest_m: float
-) -> tuple[Evaluation, float] | None:
-    """Return the first point along a step that lowers the potential enough, and its share of the step."""
+    network: Network,
+    state: State,
+    load: Load,
+    ev: Evaluation,
+    step: Floats,
+    slope: float,
+    longest_m: float,
+    out: Evaluation,
+) -> float | None:
+    """Fill ``out`` with the first point along a step that lowers the potential enough; return its share."""
     longest = float(np.abs(step).max())
     scale = min(1.0, longest_m / longest) if longest > 0.0 else 1.0
     before = ev.potential_j
     while scale >= SHORTEST:
-        trial = network.evaluate(ev.points + scale * step, state, load)
-        rise = trial.potential_j - before
+        rise = network.evaluate(ev.points + scale * step, state, load, out=out).potential_j - before
         if rise <= SUFFICIENT * scale * slope + ROUNDING * abs(before):
-            return trial, scale
+            return scale
         # lowest point of the parabola through both values and the slope
         bend = rise - slope * scale
         best = -0.5 * slope * scale * scale / bend if bend > 0.0 else 0.0
@@ -123,10 +134,11 @@ def descend(
 ) -> Equilibrium:
     """Descend the potential from one start; always ends lower than it began."""
     ev = network.evaluate(start, state, load)
+    spare = Evaluation(network)
     recall = Recall(options.memory, start.size)
     residual = network.residual(ev)
     size = float(np.abs(residual).max())
-    steps = 0
+    steps, definite = 0, True
     for count in range(options.factor_limit + 1):
         if size <= _limit(ev):
             return Equilibrium(ev, True, count, size, steps)
@@ -134,7 +146,7 @@ def descend(
             break
         if cancelled():
             raise CancelledError
-        _factor(network, ev, state, load)
+        definite = _factor(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
         recall.clear()
         foretold: list[float] = []
         for _ in range(options.step_limit):
@@ -144,10 +156,10 @@ def descend(
             recall.after(vector)
             step = -vector.reshape(-1, 3)
             slope = float(np.sum(residual * step))
-            found = _search(network, state, load, ev, step, slope, options.largest_step_m)
-            if found is None:
+            scale = _search(network, state, load, ev, step, slope, options.largest_step_m, spare)
+            if scale is None:
                 break
-            ev, scale = found
+            ev, spare = spare, ev
             before, residual = residual, network.residual(ev)
             recall.add(scale * step.ravel(), (residual - before).ravel())
             size = float(np.abs(residual).max())

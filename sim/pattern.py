@@ -62,7 +62,15 @@ def build_pattern(count: int, groups: Sequence[Ints], means: Sequence[Ints], fix
     groups : element node lists, each shape (k, m), -1 for an empty slot
     means : node lists of weighted means (distinct nodes each)
     fixed : shape (count, 3)
+
+    Raises
+    ------
+    ValueError
+        When a mean names a node twice.
     """
+    for nodes in means:
+        if len(np.unique(nodes)) != len(nodes):
+            raise ValueError("a weighted mean names a node twice: add up its weights")
     lists = [*groups, *[m[None, :] for m in means]]
     keys = [np.arange(count) * count + np.arange(count)]
     pair_sets = []
