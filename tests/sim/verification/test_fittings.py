@@ -2,9 +2,9 @@
 
 Source
 ------
-[un-regulation-2010] and the global technical regulation of the same text, found as quoted clauses: fully
-latched 11 000 N across the latch face and 9 000 N along the fork's opening, 4 500 N in either direction when half
-latched; hinge system 11 000 N along the car and 9 000 N across.  A single hinge carries its share.
+[un-regulation-2010] and the global technical regulation of the same text, found as quoted clauses. Fully
+latched 11 000 N across the latch face and 9 000 N along the fork's opening, 4 500 N in either direction when
+half latched; hinge system 11 000 N along the car and 9 000 N across.  A single hinge carries its share.
 The force is read from the reaction of the fitting, pulled along the regulation's direction until it lets go.
 """
 
