@@ -95,11 +95,14 @@ class MoveRun:
 
     def __iter__(self) -> Iterator[Frame]:
         """Yield the start, every grid increment and the end."""
-        start = self._let_off() if self.begin.engaged is not None else self._rest_point(self.begin)
         if self.push is None:
-            yield self._emit(start, None, 0)
-            self._finish(start)
+            held = replace(self._rest_point(self.begin), travel_m=self.begin.opening_m)
+            yield self._emit(held, None, 0)
+            rest = held if self.begin.engaged is None else self._let_off()
+            yield self._emit(replace(rest, travel_m=0.0), None, 1)
+            self._finish(rest)
             return
+        start = self._let_off() if self.begin.engaged is not None else self._rest_point(self.begin)
         yield from self._spread(start, self.push)
 
     def _rest_point(self, begin: Begin) -> Point:
@@ -292,7 +295,7 @@ class MoveRun:
             seats=self.push.seats if self.push else (),
             events=tuple(self._events),
             metal=metal if not self._tally_failed else ("not settled", *metal),
-            plan_effect=outcome.plan_word(start, end, metal) if not self._tally_failed else "not settled",
+            plan_effect=self._plan_effect(start, end, metal),
             sentence=outcome.sentence(start, end, self._peak_latch, self._events, self.push),
             ladder=self._peak_ladder(),
             ledger_j=books,
@@ -313,6 +316,11 @@ class MoveRun:
             solver=note,
             notes=tuple(notes),
         )
+
+    def _plan_effect(self, start: Frame, end: Frame, metal: tuple[str, ...]) -> str:
+        if self._tally_failed:
+            return "not settled"
+        return "eased" if self.push is None else outcome.plan_word(start, end, metal)
 
     def _peak_ladder(self) -> tuple[Rung, ...]:
         """Return each rung's largest demand during the move."""
