@@ -19,6 +19,7 @@ from ui.jobs import Worker
 from ui.main_window import MainWindow
 from ui.panels.hold import HoldKey
 from ui.showing import Showing
+from ui.singletons import keep_singletons
 from ui.state.session import Session
 from ui.state.view_options import LAYER_WORDS
 
@@ -159,6 +160,7 @@ class App:
 
 def prepare_application(words: list[str] | None = None) -> QApplication:
     """Return the application object, made with the drawing format that the stage needs."""
+    keep_singletons()
     found = QApplication.instance()
     if isinstance(found, QApplication):
         return found

@@ -94,7 +94,7 @@ class Showing:
             self.side.show_moment()
             self.side.show_hint()
             live = self.side.live_words()
-        reading = read(line, session.result_here, live, session.start)
+        reading = read(line, session.result_here, live, session.start, units)
         window.reading.show_reading(reading, units)
         window.show_lower_third(reading.sentence)
 

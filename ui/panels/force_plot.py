@@ -60,7 +60,6 @@ class ForcePlot(pg.PlotWidget):
             axis.setTextPen(pg.mkPen(quiet))
             axis.setTickFont(look.font("small"))
             axis.label.setFont(look.font("small"))
-            axis.enableAutoSIPrefix(False)
             axis.setTickDensity(0.6 if look.scale == 1.0 else 0.35)
             axis.setStyle(maxTickLevel=0)
         self.getAxis("left").setWidth(round(3.9 * look.px("small")))
@@ -101,3 +100,6 @@ class ForcePlot(pg.PlotWidget):
         style = {"color": colour, "font-size": f"{self._look.px('small')}px"}
         self.setLabel("bottom", f"opening, {length(0.0, self._units)[1]}", **style)
         self.setLabel("left", f"force, {force(0.0, self._units)[1]}", **style)
+        for side in ("left", "bottom"):
+            # Naming an axis turns its prefixes on again: inches would be written in thousandths.
+            self.getAxis(side).enableAutoSIPrefix(False)

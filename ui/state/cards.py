@@ -9,6 +9,7 @@ from sim.plan import BeltPoint, EdgePoint, Move, Spread, Squeeze
 from sim.units import Units, length_text
 from ui.state.session import Session
 from ui.state.timeline import opening_of
+from ui.state.wording import in_units
 
 EDGE_WORDS = {"latch_edge": "latch edge", "hinge_edge": "hinge edge", "sill_edge": "sill edge"}
 LIP_WORDS = {"outer": "outer lip", "inner": "inner lip", "both": "both lips"}
@@ -79,5 +80,5 @@ def cards(session: Session) -> tuple[Card, ...]:
         outcome = result.sentence.partition(". ")[0].rstrip(".") + "." if result is not None else ""
         effect = result.plan_effect if result is not None else ""
         chosen = index == session.selection.now.move
-        found.append(Card(title_of(move), place_of(move, units), outcome, effect, chosen))
+        found.append(Card(title_of(move), place_of(move, units), in_units(outcome, units), effect, chosen))
     return tuple(found)

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from sim.units import Units
 from ui.state.timeline import Timeline
+from ui.state.wording import in_units
 
 if TYPE_CHECKING:
     from sim.record import Clearance, Frame, MoveResult, Rung
@@ -70,7 +72,13 @@ class Reading:
     clearance_change_m: float = 0.0
 
 
-def read(timeline: Timeline, result: MoveResult | None, live_words: str, start: Frame | None) -> Reading:
+def read(
+    timeline: Timeline,
+    result: MoveResult | None,
+    live_words: str,
+    start: Frame | None,
+    units: Units = Units.METRIC,
+) -> Reading:
     """Return the reading of the moment shown.
 
     Parameters
@@ -79,6 +87,7 @@ def read(timeline: Timeline, result: MoveResult | None, live_words: str, start: 
     result : the result of the move, if the moment is its last
     live_words : the clause for a moment on the way
     start : the untouched start, to say what changed
+    units : what the sentence is written in
     """
     frame = timeline.frame
     if frame is None:
@@ -89,7 +98,7 @@ def read(timeline: Timeline, result: MoveResult | None, live_words: str, start: 
     cursor = next((i for i, item in enumerate(frames) if item is frame), 0)
     change = frame.clearance.distance_m - start.clearance.distance_m if start is not None else 0.0
     return Reading(
-        sentence=result.sentence if result is not None else live_words,
+        sentence=in_units(result.sentence if result is not None else live_words, units),
         rungs=nearest_rungs(frame.ladder),
         shares=shares_of(frame),
         work_j=frame.ledger_j.get(WORK, 0.0),

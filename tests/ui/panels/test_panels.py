@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QVBoxLayout,
 
 from sim.plan import Car, Tool
 from sim.record import Clearance, Rung
-from sim.units import Units
+from sim.units import Units, length
 from ui.panels.bars import Ladder
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage, text
@@ -127,7 +127,7 @@ def test_the_number_to_run_to_keeps_its_length_when_units_change(qtbot):
     with qtbot.waitSignal(bar.run_wished) as caught:
         bar.show_able(can_open=True, can_run=True, can_stop=False, can_go_on=False, verb="Open the tips")
         qtbot.mouseClick(bar.go, Qt.MouseButton.LeftButton)
-    assert caught.args[0] == pytest.approx(0.0508, abs=0.0008)
+    assert caught.args[0] == pytest.approx(0.0508, rel=1e-12)
 
 
 def test_showing_the_form_is_no_wish_and_a_change_is_one(qtbot):
@@ -279,3 +279,13 @@ def test_a_space_typed_into_a_field_opens_nothing(held, qtbot):
     qtbot.keyClicks(window.field, "a b")
     assert said == []
     assert window.field.text() == "a b"
+
+
+@pytest.mark.parametrize("units", list(Units))
+def test_the_plot_writes_its_numbers_in_the_unit_it_names(qtbot, units):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    panel.show_reading(READING, units)
+    axis = panel.plot.getAxis("bottom")
+    assert axis.autoSIPrefixScale == 1.0
+    assert panel.plot.plotItem.vb.viewRange()[0][1] == pytest.approx(length(0.05, units)[0], rel=0.05)

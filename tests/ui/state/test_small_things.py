@@ -20,6 +20,7 @@ from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.timeline import Timeline
 from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions, ViewState
+from ui.state.wording import in_units
 
 
 def test_settings_come_back_as_they_were(tmp_path):
@@ -141,6 +142,14 @@ def test_cards_say_what_each_move_does():
     )
     assert "14.2\u00a0in up" in place_of(Spread(), Units.IMPERIAL)
     assert place_of(Spread(door=BeltPoint()), Units.METRIC).startswith("outer lip, 550\u00a0mm along")
+
+
+def test_sentences_are_written_in_the_units_chosen():
+    """25.4 mm are one inch, 4.448 kN a thousand pounds-force."""
+    words = "The latch let go at 17 mm; 889 mm of seam had parted at 4.4 kN (5 mm2)."
+    assert in_units(words, Units.METRIC) == words
+    turned = in_units(words, Units.IMPERIAL).replace("\u00a0", " ")
+    assert turned == "The latch let go at 0.67 in; 35.0 in of seam had parted at 990 lbf (5 mm2)."
 
 
 @pytest.mark.parametrize(("degrees", "words"), [(0, "straight"), (30, "outward"), (-10, "inward")])
