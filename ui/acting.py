@@ -56,7 +56,6 @@ class Acting:
             "picture": self.filing.ask_picture, "quit": self.window.close,
             "edge": lambda: self.filing.show_ready("edge"),
             "contrast": lambda: self.filing.show_ready("contrast"),
-            "form": lambda: self.window.left_pages.setCurrentIndex(1 - self.window.left_pages.currentIndex()),
             "caution": lambda: self.window.show_page("caution"),
             "before_metal": lambda: self.window.show_page("before-metal"),
         }  # fmt: skip
@@ -73,6 +72,11 @@ class Acting:
                 "down_far": lambda: side.slide(-1, far=True), "view": side.next_view,
             }  # fmt: skip
             steer[name]()
+
+    def _do_form(self) -> None:
+        pages = self.window.left_pages
+        pages.setCurrentIndex(1 - pages.currentIndex())
+        self.window.focus_stage()
 
     def _do_stop(self) -> None:
         if self.session.can_stop:
@@ -145,6 +149,16 @@ class Acting:
     def set_view(self, **changes: object) -> None:
         """Change some of the view's options."""
         self.session.view.set(dataclasses.replace(self.session.view.options, **changes))  # type: ignore[arg-type]
+
+    def show_colours(self, mode: str) -> None:
+        """Colour the metal by a mode chosen from the list."""
+        self.set_view(colour_mode=mode)
+        self.window.focus_stage()
+
+    def run_to(self, opening_m: float) -> None:
+        """Run the selected move to an opening."""
+        self.session.run_selected_to(opening_m)
+        self.window.focus_stage()
 
     def next_layer(self, layer: str) -> None:
         """Show a layer in its following mode."""

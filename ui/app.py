@@ -82,7 +82,7 @@ class App:
         window.acted.connect(acting.act)
         window.layer_key.connect(lambda number: acting.next_layer(LAYER_NAMES[number - 1]))
         window.layers.layer_wished.connect(acting.next_layer)
-        window.layers.colour_wished.connect(lambda mode: acting.set_view(colour_mode=mode))
+        window.layers.colour_wished.connect(acting.show_colours)
         window.recent_wished.connect(filing.open_recent)
         window.step_wished.connect(self.session.document.go)
         window.dropped.connect(lambda name: filing.open(Path(name)))
@@ -109,7 +109,7 @@ class App:
         scrub = window.scrub
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(session.let_go)
-        scrub.run_wished.connect(session.run_selected_to)
+        scrub.run_wished.connect(acting.run_to)
         scrub.position_wished.connect(session.timeline.go)
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
                  (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
@@ -154,6 +154,7 @@ class App:
     def _close(self) -> None:
         self._player.stop()
         self._refresh.stop()
+        self.filing.keep_unsaved()
         self.session.stop()
         self.worker.close()
 

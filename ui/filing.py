@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import dataclasses
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -147,6 +148,15 @@ class Filing:
         document.mark_saved(path, text)
         self._remember(self.settings.with_recent(path))
         self.window.show_recent(self.settings.recent)
+
+    def keep_unsaved(self) -> None:
+        """Keep a plan that was never saved in the settings' folder, at the head of the recent ones."""
+        if not self.session.document.dirty:
+            return
+        path = self._folder / "last-unsaved.toml"
+        with contextlib.suppress(OSError):  # a folder that cannot be made shows in the writing
+            self._folder.mkdir(parents=True, exist_ok=True)
+        self._write(path)
 
     def _place(self) -> str:
         path = self.session.document.path

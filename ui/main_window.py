@@ -30,6 +30,7 @@ from ui.state.actions import CHECKED, FILE, HELP, LAYER_KEYS, PLAN, SAME_KEYS, S
 from ui.state.view_options import ViewOptions
 
 ROOMY_HEIGHT_PX = 900
+STEPS_LISTED = 30
 
 
 class MainWindow(QMainWindow):
@@ -207,6 +208,12 @@ class MainWindow(QMainWindow):
         self._waiting.hide()
         self._holder.addWidget(stage)
         self._stage = stage
+        self.focus_stage()
+
+    def focus_stage(self) -> None:
+        """Give the keys to the stage: a field or a list that was clicked would keep them."""
+        if self._stage is not None and self.at_work:
+            self._stage.setFocus()
 
     def set_look(self, look: Look) -> None:
         """Give every part the look."""
@@ -262,6 +269,7 @@ class MainWindow(QMainWindow):
         """Show the work, or a text to read ("caution", "before-metal")."""
         if name == "work":
             self.pages.setCurrentIndex(0)
+            self.focus_stage()
             return
         self.caution.show_text(name, "I have read this" if name == "caution" else "Back to the stage")
         self.pages.setCurrentIndex(1)
@@ -276,8 +284,10 @@ class MainWindow(QMainWindow):
         _fill(self.recent_menu, names, self.recent_wished.emit)
 
     def show_steps(self, labels: tuple[str, ...], position: int) -> None:
-        """List the history, the present step marked."""
-        actions = _fill(self.steps_menu, labels, self.step_wished.emit)
+        """List the last steps of the history, the present one marked."""
+        first = max(0, len(labels) - STEPS_LISTED)
+        labels, position = labels[first:], position - first
+        actions = _fill(self.steps_menu, labels, lambda index: self.step_wished.emit(first + index))
         group = QActionGroup(self.steps_menu)
         for index, action in enumerate(actions):
             action.setCheckable(True)

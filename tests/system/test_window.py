@@ -243,3 +243,38 @@ def test_a_picture_has_the_size_asked_for(hand, tmp_path):
     with Image.open(tmp_path / "door.png") as image:
         assert image.size == (960, 540)
         assert len(image.convert("L").getcolors()) > 50
+
+
+def test_a_list_that_was_clicked_gives_the_keys_back_to_the_stage(hand):
+    """After colours are chosen from their list, Space opens the tips and Return runs the plan."""
+    app = hand.app
+    hand.click(app.window.layers.colours)
+    hand.do("key", "Down", "Return")
+    assert app.session.view.options.colour_mode == "outboard"
+    hand.do("keydown", "space")
+    assert app.session.queue.holding
+    hand.do("keyup", "space")
+    hand.settle()
+
+
+def test_a_number_typed_is_run_to_and_its_digits_change_no_layer(hand):
+    app = hand.app
+    hand.click(app.window.scrub.opening)
+    hand.do("key", "ctrl+a")
+    hand.do("type", "12")
+    hand.do("key", "Return")
+    hand.settle()
+    assert app.session.plan.moves[0].opening_m == pytest.approx(0.012, abs=1e-12)
+    assert app.session.result_here.sentence
+    assert app.session.view.options.layers["skin"].value == "solid"
+
+
+def test_a_plan_that_was_not_saved_is_kept_at_the_end(hand, tmp_path):
+    hand.do("key", "bracketright")
+    plan = hand.app.session.plan
+    hand.app.window.close()
+    again = App(folder=tmp_path / "settings")
+    assert again.filing.settings.recent == (str(tmp_path / "settings" / "last-unsaved.toml"),)
+    assert again.filing.open(tmp_path / "settings" / "last-unsaved.toml")
+    assert again.session.plan == plan
+    again.window.close()

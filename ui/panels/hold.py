@@ -96,12 +96,12 @@ class HoldKey(QObject):
                 event.accept()
                 return True
             return False
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and event.type() == QEvent.Type.KeyPress:
-            # The held key does not press buttons here, so Return does.
-            if isinstance(watched, QAbstractButton) and watched.isEnabled():
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(watched, QAbstractButton):
+            # The held key does not press buttons here, so Return does, before it is an action's key.
+            if event.type() == QEvent.Type.KeyPress and watched.isEnabled():
                 watched.click()
-                return True
-            return False
+            event.accept()
+            return True
         if event.key() != self._key or event.modifiers() & _COMMAND:
             return False
         if event.type() == QEvent.Type.ShortcutOverride:

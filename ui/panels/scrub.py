@@ -190,6 +190,7 @@ class ScrubBar(QWidget):
         self.stop.clicked.connect(self.stop_wished)
         self.go_on.clicked.connect(self.go_on_wished)
         self.go.clicked.connect(self._run)
+        self.opening.lineEdit().returnPressed.connect(self._run)
 
     def _run(self) -> None:
         self.opening.interpretText()
