@@ -230,7 +230,7 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
         caption=plan.car.name,
         version=f"Hemline {version()}, model {MODEL_VERSION}",
     )
-    start, end = records[0].frames[0].points, records[-1].frames[-1]
+    start, end = records[0].frames[0], records[-1].frames[-1]
     tool = pushes[0].tool if pushes else None
     image = figures.picture(model, start, end, words, aim=aim, tool=tool)
     figures.save_png(image, path)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import NDArray
 from scipy.spatial import cKDTree
@@ -12,6 +14,7 @@ from ui.scene.drawn import Drawn, Shading
 from ui.scene.metal import Sheet, choose_levels, make_sheet, shade
 from ui.scene.pick import Solid
 from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches
+from ui.scene.torn import origins, stitches_after
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -24,6 +27,21 @@ SEAM_REACH_M = 0.06
 """In the seam's colours the metal this near to a parted stitch takes its colour."""
 
 
+SHAPES_KEPT = 32
+"""Torn states whose drawing is remembered."""
+
+
+@dataclass(frozen=True, eq=False)
+class _Shape:
+    """All that hangs on how the sheets are connected."""
+
+    rest: Floats
+    skin: Sheet
+    inner: Sheet
+    seam: Stitches
+    near_seam: dict[bool, tuple[Ints, Floats]]
+
+
 class DoorScene:
     """All that is drawn of one door model.
 
@@ -32,7 +50,11 @@ class DoorScene:
 
     def __init__(self, model) -> None:
         self.model = model
-        self.rest = np.array(model.start.points)
+        self.whole = np.asarray(model.mesh.surface.triangles)
+        self.triangles = self.whole
+        self.start = np.array(model.start.points)
+        self.rest = self.start
+        self._known: dict[bytes, _Shape] = {}
         self.sign = float(model.mesh.outboard_sign)
         self.points = self.rest
         self.damage = np.zeros(0)
@@ -59,15 +81,50 @@ class DoorScene:
 
     def _make_sheets(self) -> None:
         surface = self.model.mesh.surface
-        outer = surface.triangle_part == surface.part_index("outer_skin")
-        levels = choose_levels(int(outer.sum()), int((~outer).sum()))
-        made = []
-        for mask, level in ((outer, levels[0]), (~outer, levels[1])):
-            ids = np.flatnonzero(mask)
-            made.append(make_sheet(self.rest, surface.triangles[ids], ids, level))
-        self.skin_sheet, self.inner_sheet = made
+        self.outer = surface.triangle_part == surface.part_index("outer_skin")
+        self._levels = choose_levels(int(self.outer.sum()), int((~self.outer).sum()))
+        self.skin_sheet, self.inner_sheet = self._sheets(self.start, self.whole)
+        self.whole_sheet = self.skin_sheet
         self.skin, self.skin_lines = _sheet_things("outer_skin", self.skin_sheet, 1.5)
         self.inner, self.inner_lines = _sheet_things("inner_panel", self.inner_sheet, 1.2)
+
+    def _sheets(self, rest: Floats, triangles: Ints) -> tuple[Sheet, Sheet]:
+        masks = ((self.outer, self._levels[0]), (~self.outer, self._levels[1]))
+        made = [make_sheet(rest, triangles[mask], np.flatnonzero(mask), level) for mask, level in masks]
+        return made[0], made[1]
+
+    def set_triangles(self, triangles: Ints | None) -> None:
+        """Take the sheets' connectivity as it is now, (m, 3): torn open, or whole again for None."""
+        wanted = self.whole if triangles is None else np.asarray(triangles)
+        if wanted is self.triangles or np.array_equal(wanted, self.triangles):
+            return
+        self.triangles = wanted
+        shape = self._shape(wanted)
+        self.rest, self.seam, self._near_seam = shape.rest, shape.seam, shape.near_seam
+        self.skin_sheet, self.inner_sheet = shape.skin, shape.inner
+        for sheet, metal, lines in (
+            (shape.skin, self.skin, self.skin_lines),
+            (shape.inner, self.inner, self.inner_lines),
+        ):
+            flat = np.zeros((len(sheet.source), 3))
+            metal.reshape(flat, triangles=sheet.triangles)
+            lines.reshape(flat, lines=sheet.lines[sheet.always])
+
+    def _shape(self, triangles: Ints) -> _Shape:
+        """Return all that hangs on the connectivity; the last few are kept, for scrubbing to and fro."""
+        key = triangles.tobytes()
+        if key not in self._known:
+            rest = self.start[origins(self.whole, triangles, len(self.start))]
+            skin, inner = self._sheets(rest, triangles)
+            seam = stitches_after(self.whole_seam, self.whole, triangles)
+            near = {
+                True: self._near_stitches(skin, seam, rest),
+                False: self._near_stitches(inner, seam, rest),
+            }
+            while len(self._known) >= SHAPES_KEPT:
+                self._known.pop(next(iter(self._known)))
+            self._known[key] = _Shape(rest, skin, inner, seam, near)
+        return self._known[key]
 
     def _make_rods(self) -> None:
         chains = self.model.mesh.surface.chains
@@ -91,10 +148,11 @@ class DoorScene:
 
     def _make_seam(self) -> None:
         self.seam: Stitches = make_stitches(self.model)
+        self.whole_seam = self.seam
         self.damage = np.zeros(self.seam.count)
         self._near_seam = {
-            True: self._near_stitches(self.skin_sheet),
-            False: self._near_stitches(self.inner_sheet),
+            sheet is self.skin_sheet: self._near_stitches(sheet, self.seam, self.rest)
+            for sheet in (self.skin_sheet, self.inner_sheet)
         }
         points, _ = tubes.tube_points(self.seam.paths(self.rest), 0.002, SIDES)
         self.stitches = Drawn("seam", points, triangles=self.seam.triangles())
@@ -103,6 +161,9 @@ class DoorScene:
 
     def move(self, points: Floats, damage: Floats | None = None, load: Floats | None = None) -> None:
         """Put the door where its nodes are [m], (n, 3), with the seam's damage and the sheets' load."""
+        if len(points) < len(self.rest):  # whole metal, whatever was torn before
+            self.set_triangles(None)
+        points = points[: len(self.rest)]
         self.points = points
         self.damage = np.zeros(self.seam.count) if damage is None else np.asarray(damage)
         self.load = load
@@ -121,15 +182,12 @@ class DoorScene:
     def solids(self) -> list[tuple[str, Solid]]:
         """Return what can be pointed at, with its layer: coarse sheets and rods as they stand."""
         surface = self.model.mesh.surface
-        outer = surface.triangle_part == surface.part_index("outer_skin")
         out = []
-        for layer, mask in (("skin", outer), ("inner", ~outer)):
+        for layer, mask in (("skin", self.outer), ("inner", ~self.outer)):
             out.append(
                 (
                     layer,
-                    Solid(
-                        self.points, surface.triangles[mask], surface.triangle_part[mask], surface.part_names
-                    ),
+                    Solid(self.points, self.triangles[mask], surface.triangle_part[mask], surface.part_names),
                 )
             )
         for layer, name, thing, triangles in (
@@ -178,10 +236,10 @@ class DoorScene:
         index, share = self._near_seam[sheet is self.skin_sheet]
         return self.damage[index] * share
 
-    def _near_stitches(self, sheet: Sheet) -> tuple[Ints, Floats]:
+    def _near_stitches(self, sheet: Sheet, seam: Stitches, rest: Floats) -> tuple[Ints, Floats]:
         """Return each drawn point's nearest stitch and how strongly it speaks there, 1 at the hem to 0."""
-        skin, _ = self.seam.ends(self.rest)
-        distance, index = cKDTree(skin).query(sheet.drawn_points(self.rest))
+        skin, _ = seam.ends(rest)
+        distance, index = cKDTree(skin).query(sheet.drawn_points(rest))
         return index, np.clip(1.0 - distance / SEAM_REACH_M, 0.0, 1.0)
 
     def _picked_out(self, sheet: Sheet, colours: Floats, picked: Ints, theme: Theme) -> Floats:

@@ -70,17 +70,9 @@ class Drawn:
     ) -> None:
         self.name = name
         self.width = width
-        start = np.ascontiguousarray(points, dtype=np.float32)
+        self._smooth = shading is Shading.SMOOTH
         self.data = vtkPolyData()
-        self._vtk_points = vtkPoints()
-        self._vtk_points.SetData(numpy_to_vtk(start, deep=True))
-        self.points = vtk_to_numpy(self._vtk_points.GetData())
-        self.data.SetPoints(self._vtk_points)
-        if triangles is not None:
-            self.data.SetPolys(cells(triangles))
-        if lines is not None:
-            self.data.SetLines(cells(lines))
-        self._add_arrays(len(start), smooth=shading is Shading.SMOOTH)
+        self.reshape(points, triangles=triangles, lines=lines)
         self.mapper = vtkPolyDataMapper()
         self.mapper.SetInputData(self.data)
         self.mapper.SetScalarModeToUsePointData()
@@ -91,6 +83,21 @@ class Drawn:
         if triangles is not None:  # lines lie on metal: push the metal back a little, for them to show
             self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
             self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(1.0, 1.0)
+
+    def reshape(
+        self, points: ArrayLike, *, triangles: ArrayLike | None = None, lines: ArrayLike | None = None
+    ) -> None:
+        """Take other points and cells, as after a tear; the actor stays."""
+        start = np.ascontiguousarray(points, dtype=np.float32)
+        self._vtk_points = vtkPoints()
+        self._vtk_points.SetData(numpy_to_vtk(start, deep=True))
+        self.points = vtk_to_numpy(self._vtk_points.GetData())
+        self.data.SetPoints(self._vtk_points)
+        if triangles is not None:
+            self.data.SetPolys(cells(triangles))
+        if lines is not None:
+            self.data.SetLines(cells(lines))
+        self._add_arrays(len(start), smooth=self._smooth)
 
     def _add_arrays(self, count: int, *, smooth: bool) -> None:
         colours = numpy_to_vtk(np.full((count, 3), 128, dtype=np.uint8), deep=True)

@@ -50,7 +50,7 @@ class Notes:
         """Belong to another door, and say nothing about it yet."""
         self.door = door
         self.aim = self.tool = self.clearance = self.path_frame = None
-        self._path = LoadPath(door.model, door.seam)
+        self._path = LoadPath(door.model)
         self._way.hide()
         self._gap.hide()
 
@@ -77,7 +77,7 @@ class Notes:
         tips.set_opacity(TIP_OPACITY)
         tips.paint(rgb(theme.outline))
         self.cast.solid("rod", *ghost.action_rod(aim)).paint(rgb(theme.text))
-        middle = self.door.rest[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+        middle = self.door.start[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
         arrow = ghost.share_arrow(aim, self.door.sign, middle)
         if arrow is not None:
             out = aim.outward_ratio > 0.0
@@ -93,8 +93,8 @@ class Notes:
             self.cast.drop("start")
             return
         if "start" not in self.cast:
-            sheet = self.door.skin_sheet
-            place = sheet.drawn_points(self.door.rest)
+            sheet = self.door.whole_sheet
+            place = sheet.drawn_points(self.door.start)
             self.cast.lines("start", place[sheet.lines[sheet.always]], 2.0)
         self.cast["start"].paint(rgb(theme.outline))
 
@@ -116,7 +116,11 @@ class Notes:
     def show_path(self, frame: Frame | None) -> None:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""
         self.path_frame = frame
-        ribbons = None if frame is None or self._path is None else self._path.ribbons(frame)
+        ribbons = (
+            None
+            if frame is None or self._path is None or self.door is None
+            else self._path.ribbons(frame, self.door.seam)
+        )
         if ribbons is None:
             self.cast.drop("path")
             return

@@ -36,44 +36,44 @@ HOLDS = {
 class LoadPath:
     """Routes over one door model."""
 
-    def __init__(self, model, seam: Stitches) -> None:
+    def __init__(self, model) -> None:
         surface = model.mesh.surface
-        self.rest = np.array(model.start.points)
         self.sets = surface.nodes
-        t = surface.triangles
-        self.ends = np.concatenate((t[:, [0, 1]], t[:, [1, 2]], t[:, [2, 0]]))
-        self.triangle = np.tile(np.arange(len(t)), 3)
+        self.whole = np.asarray(surface.triangles)
         bar = surface.chains["bar"]
         feet = [
             np.column_stack((np.full(len(self.sets[name]), end), self.sets[name]))
             for name, end in (("bar_foot_front", bar[0]), ("bar_foot_rear", bar[-1]))
         ]
         self.bar = np.concatenate((np.column_stack((bar[:-1], bar[1:])), *feet))
-        self.seam = seam
-        self.metal = np.unique(t)
 
-    def ribbons(self, frame: Frame) -> Solid | None:
+    def ribbons(self, frame: Frame, seam: Stitches) -> Solid | None:
         """Return the ribbons of a frame as one solid; None where nothing is pushed."""
         drives = np.asarray(frame.drive_points).reshape(-1, 3)
         if not len(drives) or frame.force_n < LEAST_N:
             return None
-        graph = self._graph(frame)
+        graph = self._graph(frame, seam)
         solids = []
         for name, nodes in HOLDS.items():
             force = float(np.linalg.norm(frame.reactions.get(name, (0.0, 0.0, 0.0))))
             if force >= LEAST_N:
-                route = self._route(graph, frame.points, drives[0], self.sets[nodes])
+                route = self._route(graph, frame, drives[0], self.sets[nodes])
                 if route is not None:
                     solids.append(_ribbon(route, force))
         return tubes.joined(solids) if solids else None
 
-    def _graph(self, frame: Frame) -> sparse.csr_array:
-        load = np.asarray(frame.load)[self.triangle]
-        length = np.linalg.norm(frame.points[self.ends[:, 0]] - frame.points[self.ends[:, 1]], axis=1)
+    def _triangles(self, frame: Frame) -> Ints:
+        return self.whole if frame.triangles is None else np.asarray(frame.triangles)
+
+    def _graph(self, frame: Frame, seam: Stitches) -> sparse.csr_array:
+        t = self._triangles(frame)
+        ends = np.concatenate((t[:, [0, 1]], t[:, [1, 2]], t[:, [2, 0]]))
+        load = np.tile(np.asarray(frame.load), 3)
+        length = np.linalg.norm(frame.points[ends[:, 0]] - frame.points[ends[:, 1]], axis=1)
         whole = np.asarray(frame.seam_damage) < GONE_DAMAGE
-        stitch = np.column_stack((self.seam.skin[whole, 0], self.seam.inner[whole, 0]))
+        stitch = np.column_stack((seam.skin[whole, 0], seam.inner[whole, 0]))
         bar_length = np.linalg.norm(frame.points[self.bar[:, 0]] - frame.points[self.bar[:, 1]], axis=1)
-        pairs = np.concatenate((self.ends, stitch, self.bar))
+        pairs = np.concatenate((ends, stitch, self.bar))
         cost = np.concatenate(
             (
                 length / (load + UNLOADED_RATIO),
@@ -81,7 +81,7 @@ class LoadPath:
                 bar_length / (2.0 * UNLOADED_RATIO),
             )
         )
-        size = len(self.rest)
+        size = len(frame.points)
         order = np.lexsort(
             (-cost, pairs[:, 1], pairs[:, 0])
         )  # the cheapest of double edges comes last and stays
@@ -90,8 +90,9 @@ class LoadPath:
         keep[:-1] = (pairs[1:] != pairs[:-1]).any(axis=1)
         return sparse.csr_array((cost[keep], (pairs[keep, 0], pairs[keep, 1])), shape=(size, size))
 
-    def _route(self, graph: sparse.csr_array, points: Floats, start: Floats, goal: Ints) -> Floats | None:
-        first = int(self.metal[np.argmin(np.linalg.norm(points[self.metal] - start, axis=1))])
+    def _route(self, graph: sparse.csr_array, frame: Frame, start: Floats, goal: Ints) -> Floats | None:
+        points, metal = frame.points, np.unique(self._triangles(frame))
+        first = int(metal[np.argmin(np.linalg.norm(points[metal] - start, axis=1))])
         cost, before = dijkstra(graph, directed=False, indices=first, return_predecessors=True)
         last = int(goal[np.argmin(cost[goal])])
         if not np.isfinite(cost[last]):

@@ -53,7 +53,7 @@ class PictureWords:
 
 def picture(
     model,
-    before_points: ArrayLike,
+    before: ArrayLike | Frame,
     after_frame: Frame,
     words: PictureWords,
     size: tuple[int, int] = (1600, 900),
@@ -72,8 +72,8 @@ def picture(
     ----------
     model
         A door model.
-    before_points, after_frame
-        Positions [m], shape (n, 3), and the frame at the end.
+    before, after_frame
+        Positions [m], shape (n, 3), or the frame at the beginning; and the frame at the end.
     size, scale
         Size in logical pixels, and how many real pixels each is wide.
     aim, tool
@@ -90,17 +90,20 @@ def picture(
         stage.view_preset(view)
         if prepare is not None:
             prepare(stage)
-        stage.show_points(before_points)
+        if isinstance(before, Frame):
+            stage.show_points(before.points, before)
+        else:
+            stage.show_points(before)
         stage.show_aim(aim, tool)
-        before = grab(plotter)
+        first = grab(plotter)
         stage.show_aim(None)
         stage.show_points(after_frame.points, after_frame)
         stage.show_start_ghost(True)
-        after = grab(plotter)
+        second = grab(plotter)
         stage.close()
     finally:
         plotter.close()
-    return sheet.compose(panels, (before, after), words, ColourMode(mode))
+    return sheet.compose(panels, (first, second), words, ColourMode(mode))
 
 
 def screenshot(

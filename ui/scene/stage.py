@@ -112,6 +112,8 @@ class Stage:
         self._frame = frame
         damage = None if frame is None else frame.seam_damage
         load = None if frame is None else frame.load
+        if frame is not None:
+            self.door.set_triangles(frame.triangles)
         self.door.move(np.asarray(points, dtype=np.float64), damage, load)
         self._picker_is_stale = True
         self._paint_door()

@@ -46,7 +46,8 @@ def moved(model, reach_m: float = 0.10):
     return SimpleNamespace(
         points=points, seam_damage=np.clip(np.linalg.norm(gap, axis=1) / 0.012, 0.0, 1.0), load=load,
         clearance=Clearance(0.08, (0.7, -0.1, 0.3), (0.7, -0.18, 0.3), "pelvis"), reactions=reactions,
-        drive_points=start[None], drive_forces=np.array([[-3000.0, 0.0, 0.0]]), force_n=3000.0,
+        drive_points=start[None], drive_forces=np.array([[-3000.0, 0.0, 0.0]]),
+        force_n=3000.0, triangles=None,
     )  # fmt: skip
 
 

@@ -180,8 +180,8 @@ def test_motion_arrows_are_as_long_as_the_motion(model, frame):
 
 
 def test_the_load_path_leads_from_the_tip_to_what_holds(model, frame):
-    path = LoadPath(model, make_stitches(model))
-    points, triangles, _ = path.ribbons(frame)
+    path, seam = LoadPath(model), make_stitches(model)
+    points, triangles, _ = path.ribbons(frame, seam)
     parts = trimesh.Trimesh(points, triangles, process=False).split(only_watertight=False)
     assert len(parts) == 3
     for part in parts:
@@ -191,9 +191,11 @@ def test_the_load_path_leads_from_the_tip_to_what_holds(model, frame):
         away = [np.linalg.norm(p.vertices[:, None] - goal[None], axis=2).min() for p in parts]
         assert min(away) < 0.03
     frame.reactions = {"latch": (3000.0, 0.0, 0.0)}
-    assert len(trimesh.Trimesh(*path.ribbons(frame)[:2], process=False).split(only_watertight=False)) == 1
+    assert (
+        len(trimesh.Trimesh(*path.ribbons(frame, seam)[:2], process=False).split(only_watertight=False)) == 1
+    )
     frame.force_n = 0.0
-    assert path.ribbons(frame) is None
+    assert path.ribbons(frame, seam) is None
 
 
 def test_a_cut_is_an_independent_librarys():
