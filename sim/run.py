@@ -322,6 +322,11 @@ class MoveRun:
             return "not settled"
         return "eased" if self.push is None else outcome.plan_word(start, end, metal)
 
+    def settle(self) -> None:
+        """Make `result` and `end` true for the increments so far; the run can still be gone on with."""
+        if self._point is not None:
+            self._finish(self._point)
+
     def _peak_ladder(self) -> tuple[Rung, ...]:
         """Return each rung's largest demand during the move."""
         best: dict[tuple[str, str], float] = {}

@@ -27,19 +27,10 @@ DOORS_KEPT = 4
 Prefix = tuple[Car, tuple[Move, ...]]
 
 
-class HeldRun(MoveRun):
-    """A run that can be closed between two increments and gone on with later."""
-
-    def settle(self) -> None:
-        """Make `result` and `end` true for the increments so far."""
-        if self._point is not None:
-            self._finish(self._point)
-
-
 class Held:
     """A push that was let go and can be gone on with: its run, and its frames still to come."""
 
-    def __init__(self, key: Prefix, run: HeldRun, frames: Iterator[Frame]) -> None:
+    def __init__(self, key: Prefix, run: MoveRun, frames: Iterator[Frame]) -> None:
         self.key, self.run, self.frames = key, run, frames
 
 
@@ -127,9 +118,9 @@ class Bench:
 
     def _run(
         self, model: DoorModel, plan: Plan, index: int, begin: Begin, stop: Callable[[], bool]
-    ) -> HeldRun:
+    ) -> MoveRun:
         try:
-            return HeldRun(model, plan.moves[index], begin, index, cancelled=stop)
+            return MoveRun(model, plan.moves[index], begin, index, cancelled=stop)
         except PlanError as problem:
             raise problem.inside(f"moves[{index}]") from problem
 
