@@ -107,7 +107,8 @@ def line(name, nodes, got):
     return (
         f"{name:5s} {nodes:5d} nodes {count:3d} increments: iterations {np.mean(got['iterations']):5.2f}"
         f" (most {max(got['iterations'])}), factors {got['factors'] / count:5.2f},"
-        f" steps {np.mean(got['steps']):5.1f} an increment; {1e3 * got['total'] / count:6.1f} ms each ({part});"
+        f" steps {np.mean(got['steps']):5.1f} an increment;"
+        f" {1e3 * got['total'] / count:6.1f} ms each ({part});"
         f" whole over CHOLMOD alone {got['total'] / got['alone']:4.2f}; failed {got['failed']};"
         f" let go {got['released']}"
     )
