@@ -12,6 +12,7 @@ from sim.door_model import DoorModel
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
 from sim.network import Evaluation, Network
+from sim.path import NO_PATH, load_path
 from sim.push import Push
 from sim.record import Clearance, Event, Frame
 
@@ -64,6 +65,7 @@ class FrameMaker:
             t.name: _triple(-ev.tie_force[i]) for i, t in enumerate(ties)
         }
         reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
+        path = NO_PATH if push is None else load_path(self.network, ev, push.direction).strongest()
         return Frame(
             move_index=self.move_index,
             increment=increment,
@@ -86,6 +88,8 @@ class FrameMaker:
             iterations=point.iterations,
             events=events,
             state=state,
+            path_pairs=path.pairs,
+            path_flow_n=path.flow_n,
             triangles=self.network.structure.triangles if torn_m > 0.0 else None,
         )
 

@@ -99,7 +99,8 @@ def _other_tip(model: DoorModel, move: Spread) -> tuple[Floats, str]:
             return model.body.opposite_seat(door.edge, door.along_m, depth), OPPOSITE_WORD[against.seat]
         return model.body.seat_point(against.seat, against.along_m), OPPOSITE_WORD[against.seat]
     except MeshError as error:
-        raise PlanError(f"against.{error.parameter}", f"{error}: the other tip is in the air") from error
+        message = f"{error.message}: the other tip is in the air"
+        raise PlanError(f"against.{error.parameter}", message) from error
 
 
 def _check_tool(tool: Tool) -> None:

@@ -54,6 +54,7 @@ class Frame:
     seam_damage : shape (seam points,), 0 whole .. 1 parted
     load : shape (triangles,), membrane force per width over its yield force [-], for colouring
     ledger_j : energy by line, summed since the start of the plan [J]
+    path_pairs, path_flow_n : the load path's strongest flows, (k, 2) from node to node and (k,) [N]
     drive_points, drive_forces : where the tips push (k, 3) [m] and with what force (k, 3) [N], k = 1 or 2
     """
 
@@ -78,6 +79,8 @@ class Frame:
     iterations: int
     events: tuple[Event, ...] = ()
     state: State | None = None
+    path_pairs: NDArray[np.int64] = field(default_factory=lambda: np.zeros((0, 2), np.int64))
+    path_flow_n: Floats = field(default_factory=lambda: np.zeros(0))
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
 
 

@@ -114,7 +114,7 @@ def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool) -> Footprint:
         station = mesh.edge_station(place.edge, place.along_m)
         centre = mesh.section_point(station, depth)[1]
     except MeshError as error:
-        raise PlanError(error.parameter, f"{error}; the tip is in the air there") from error
+        raise PlanError(error.parameter, f"{error.message}; the tip is in the air there") from error
     share = lip_share(depth, pad, shape.hem_width_m)
     hem = mesh.hem_station_m
     along = np.clip(station + _centred(SAMPLES_ALONG, tool.tip_width_m), hem[0], hem[-1])
