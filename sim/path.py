@@ -71,11 +71,13 @@ def _bonds(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
     b = network.structure.bonds
     points, nodes = _apart(ev.points, b.nodes)
     forces = np.zeros_like(points)
-    scalars = [np.zeros(len(nodes)) for _ in range(5)]
+    active = np.zeros(len(nodes), dtype=bool)
+    one, two, three, four, five = np.zeros((5, len(nodes)))
+    pressed = ev.normal_force < 0.0
     # with what has been reached as the worst so far every law answers with the same force
     bond_forces(
-        points, nodes, b.coefficients, b.plane, b.law, ev.worst, ev.normal_force < 0.0,
-        np.zeros(len(nodes), dtype=bool), *scalars, forces,
+        points, nodes, b.coefficients, b.plane, b.law, ev.worst, pressed, active, one, two, three, four, five,
+        forces,
     )  # fmt: skip
     return b.nodes, forces.reshape(len(nodes), -1, 3)
 
@@ -83,25 +85,28 @@ def _bonds(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
 def _links(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
     points, nodes = _apart(ev.points, network.links)
     forces = np.zeros_like(points)
-    spare = [np.zeros(len(nodes)) for _ in range(2)]
-    link_forces(points, nodes, network.link_length, network.link_axial, *spare, forces)
+    one, two = np.zeros((2, len(nodes)))
+    link_forces(points, nodes, network.link_length, network.link_axial, one, two, forces)
     return network.links, forces.reshape(len(nodes), -1, 3)
 
 
 def _bends(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
     points, nodes = _apart(ev.points, network.bends)
     forces = np.zeros_like(points)
-    turns = [np.zeros((len(nodes), 3)) for _ in range(2)]
-    spare = [np.zeros(len(nodes)) for _ in range(2)]
+    turn, moment = np.zeros((2, len(nodes), 3))
+    one, two = np.zeros((2, len(nodes)))
+    no_limit = np.full(len(nodes), np.inf)
     bend_forces(
         points,
         nodes,
         network.bend_rest,
         network.bend_stiffness,
-        np.full(len(nodes), np.inf),
+        no_limit,
         ev.turn,
-        *turns,
-        *spare,
+        turn,
+        moment,
+        one,
+        two,
         forces,
     )
     return network.bends, forces.reshape(len(nodes), -1, 3)
