@@ -1,0 +1,155 @@
+"""Solved moves that several tests look at, each solved once a session; and the readings taken from them.
+
+Nothing here decides what is right: it only runs the program and keeps what came out.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import cache, lru_cache
+
+import msgspec
+import numpy as np
+
+from sim.door_model import DoorModel, build_model
+from sim.ledger import Ledger
+from sim.plan import BeltPoint, Car, EdgePoint, Spread, Tool
+from sim.record import Event, Frame, MoveResult
+from sim.run import Begin, MoveRun
+
+LETS_GO = (
+    "seam parting",
+    "latch free",
+    "hinge free",
+    "bar foot free",
+    "tip shearing through",
+    "skin tearing",
+)
+"""Kinds of event in which a part gives; the others tell how the metal moved."""
+
+CAR = Car()
+LIP_M, DEEP_M = 0.005, 0.120
+"""Two depths of a tip: on the hem lip, and past the inner bend, which lies at 0.100 m."""
+
+
+@dataclass(frozen=True)
+class Balance:
+    """What the outside puts on the door at one converged increment, summed.
+
+    force_n, moment_n_m : length of the sums of tips, latch, hinges, rim and damping (moments about the pad)
+    tip_n : force of the tips
+    """
+
+    opening_m: float
+    force_n: float
+    moment_n_m: float
+    tip_n: float
+
+
+@dataclass(frozen=True)
+class Solved:
+    """One move, solved."""
+
+    model: DoorModel
+    run: MoveRun
+    frames: tuple[Frame, ...]
+    result: MoveResult
+    balance: tuple[Balance, ...]
+
+    @property
+    def first(self) -> Event:
+        """The first event in which a part gives."""
+        return first_of(self.result.events)
+
+    def until(self, opening_m: float) -> Frame:
+        """Return the last frame up to an opening."""
+        return [frame for frame in self.frames if frame.opening_m <= opening_m + 1e-9][-1]
+
+
+def first_of(events: tuple[Event, ...]) -> Event:
+    """Return the first event in which a part gives."""
+    return next(event for event in events if event.kind in LETS_GO)
+
+
+def tool(**numbers) -> Tool:
+    """Return the usual spreader with other numbers."""
+    return msgspec.structs.replace(Tool(), **numbers)
+
+
+def car(**numbers) -> Car:
+    """Return the usual car with other numbers."""
+    return msgspec.structs.replace(CAR, **numbers)
+
+
+def edge(along_m: float = 0.36, depth_m: float = LIP_M, at: str = "latch_edge", **move) -> Spread:
+    """Return a push at the door's edge; by default it ends where a part gives."""
+    return Spread(
+        door=EdgePoint(edge=at, along_m=along_m, depth_m=depth_m),
+        **{"opening_m": 0.06, "stop_at": LETS_GO, **move},
+    )
+
+
+def belt(along_m: float, lip: str, opening_m: float) -> Spread:
+    """Return a push against the belt line from inside the window opening."""
+    return Spread(door=BeltPoint(along_m=along_m, lip=lip), opening_m=opening_m)
+
+
+def solve(of: Car, move: Spread) -> Solved:
+    """Return a move solved on an untouched door."""
+    return follow(MoveRun(build_model(of), move, Begin(build_model(of).start, Ledger())))
+
+
+solved = lru_cache(maxsize=None)(solve)
+"""The same, kept for the session."""
+
+
+def follow(run: MoveRun) -> Solved:
+    """Return a run followed to its end."""
+    balance = []
+    for frame in run:
+        if frame.increment:
+            balance.append(balance_of(run))
+    return Solved(run.model, run, run.frames, run.result(with_residual=False), tuple(balance))
+
+
+def balance_of(run: MoveRun) -> Balance:
+    """Return the sum of all that acts on the door from outside, added up here and not by the solver."""
+    point, push, structure = run._point, run.push, run._network.structure
+    x, ev = point.state.points, point.evaluation
+    pad = push.weights @ x[push.nodes]
+    forces = np.zeros_like(x)
+    for tie, pull in zip(structure.ties, ev.tie_force, strict=True):
+        np.add.at(forces, tie.nodes, -tie.weights[:, None] * pull)
+    forces[structure.rim, 1] += structure.outboard_sign * ev.rim_push
+    np.add.at(forces, push.nodes, push.weights[:, None] * point.force_n[0] * push.direction)
+    if point.before is not None:
+        forces[: len(point.before)] -= run._current.viscous_n_per_m * (x[: len(point.before)] - point.before)
+    moment = np.cross(x - pad, forces).sum(axis=0)
+    return Balance(
+        point.travel_m,
+        float(np.linalg.norm(forces.sum(axis=0))),
+        float(np.linalg.norm(moment)),
+        float(point.force_n.max()),
+    )
+
+
+@cache
+def first_event(of: Car, move: Spread) -> Event | None:
+    """Return the first event in which a part gives, and keep nothing else; None when nothing gave."""
+    run = MoveRun(build_model(of), replace_stop(move), Begin(build_model(of).start, Ledger()))
+    for _ in run:
+        pass
+    return next((event for frame in run.frames for event in frame.events if event.kind in LETS_GO), None)
+
+
+def replace_stop(move: Spread) -> Spread:
+    """Return the move ended where a part gives."""
+    return msgspec.structs.replace(move, stop_at=LETS_GO)
+
+
+def with_names(model: DoorModel, **structure) -> DoorModel:
+    """Return the model with parts of its structure replaced, its network kept in step."""
+    changed = replace(model.structure, **structure)
+    network = object.__new__(type(model.network))
+    network.__dict__.update(model.network.__dict__, structure=changed)
+    return replace(model, structure=changed, network=network)
