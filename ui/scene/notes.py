@@ -117,9 +117,7 @@ class Notes:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""
         self.path_frame = frame
         ribbons = (
-            None
-            if frame is None or self._path is None or self.door is None
-            else self._path.ribbons(frame, self.door.seam)
+            None if frame is None or self._path is None or self.door is None else self._path.ribbons(frame)
         )
         if ribbons is None:
             self.cast.drop("path")

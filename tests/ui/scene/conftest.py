@@ -43,11 +43,15 @@ def moved(model, reach_m: float = 0.10):
         "lower hinge": (900.0, 0.0, 0.0),
     }
     start = model.mesh.section_point(model.mesh.edge_station("latch_edge", 0.36), 0.005)[1]
+    stations = np.linspace(0.36, 0.60, 9)
+    hem = [model.mesh.section_point(model.mesh.edge_station("latch_edge", z), 0.005)[1] for z in stations]
+    along = [int(skin[np.argmin(np.linalg.norm(points[skin] - place, axis=1))]) for place in hem]
+    pairs = np.column_stack((along[:-1], along[1:]))
     return SimpleNamespace(
         points=points, seam_damage=np.clip(np.linalg.norm(gap, axis=1) / 0.012, 0.0, 1.0), load=load,
         clearance=Clearance(0.08, (0.7, -0.1, 0.3), (0.7, -0.18, 0.3), "pelvis"), reactions=reactions,
         drive_points=start[None], drive_forces=np.array([[-3000.0, 0.0, 0.0]]),
-        force_n=3000.0, triangles=None,
+        force_n=3000.0, triangles=None, path_pairs=pairs, path_flow_n=np.full(len(pairs), 900.0),
     )  # fmt: skip
 
 

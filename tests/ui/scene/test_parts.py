@@ -2,6 +2,12 @@
 
 from __future__ import annotations
 
+import dataclasses
+import itertools
+from importlib import resources
+from pathlib import Path
+
+import msgspec
 import numpy as np
 import pytest
 import trimesh
@@ -10,10 +16,12 @@ from scipy.spatial.transform import Rotation
 
 from sim.door_model import build_model
 from sim.plan import BeltPoint, Car, EdgePoint, Spread, Squeeze, Tool
+from sim.planfile import load_plan
 from sim.push import aim
+from sim.run import solve_plan
 from tests.ui.scene.conftest import aim_at, moved
 from ui.scene import fittings, ghost, motion, section, surroundings, tubes
-from ui.scene.path import LoadPath
+from ui.scene.path import LoadPath, radius_of
 from ui.scene.pick import Picker, Solid
 from ui.scene.seam import GONE_DAMAGE, make_stitches
 
@@ -179,23 +187,58 @@ def test_motion_arrows_are_as_long_as_the_motion(model, frame):
     assert apart.min() >= motion.APART_M
 
 
-def test_the_load_path_leads_from_the_tip_to_what_holds(model, frame):
-    path, seam = LoadPath(model), make_stitches(model)
-    points, triangles, _ = path.ribbons(frame, seam)
-    parts = trimesh.Trimesh(points, triangles, process=False).split(only_watertight=False)
-    assert len(parts) == 3
-    for part in parts:
-        assert np.linalg.norm(part.vertices - frame.drive_points[0], axis=1).min() < 0.03
-    for name in ("latch_core", "upper_hinge_core", "lower_hinge_core"):
-        goal = frame.points[model.mesh.surface.nodes[name]]
-        away = [np.linalg.norm(p.vertices[:, None] - goal[None], axis=2).min() for p in parts]
-        assert min(away) < 0.03
-    frame.reactions = {"latch": (3000.0, 0.0, 0.0)}
-    assert (
-        len(trimesh.Trimesh(*path.ribbons(frame, seam)[:2], process=False).split(only_watertight=False)) == 1
-    )
-    frame.force_n = 0.0
-    assert path.ribbons(frame, seam) is None
+@pytest.fixture(scope="module")
+def pushes():
+    """Return (path, frames) of the two ready pushes, a short way into each."""
+    found = {}
+    for name in ("edge-at-latch", "behind-the-bend"):
+        plan = load_plan(Path(str(resources.files("assets").joinpath("plans", f"{name}.toml"))))
+        move = msgspec.structs.replace(plan.moves[0], opening_m=0.0125)
+        model, records = solve_plan(msgspec.structs.replace(plan, moves=(move,)))
+        found[name] = LoadPath(model), model, records[0].frames
+    return found
+
+
+@pytest.mark.parametrize("name", ["edge-at-latch", "behind-the-bend"])
+def test_every_step_of_the_load_path_is_in_the_flow_and_as_wide_as_it_is_strong(pushes, name):
+    path, _, frames = pushes[name]
+    for frame in frames[1:]:
+        cells = path.cells_of(frame)
+        flow = {}
+        for (a, b), force in zip(cells[frame.path_pairs].tolist(), frame.path_flow_n, strict=True):
+            flow[a, b] = flow.get((a, b), 0.0) + force
+        strands = path.strands(frame)
+        assert strands
+        forces = []
+        for strand in strands:
+            for a, b, force in zip(strand.cells[:-1], strand.cells[1:], strand.force_n, strict=True):
+                most = max(flow.get((a, b), 0.0), flow.get((b, a), 0.0))
+                assert 0.0 < force <= most * (1.0 + 1e-9)
+                forces.append(force)
+        forces.sort()
+        radii = [radius_of(force, frame.force_n) for force in forces]
+        assert all(one <= other for one, other in itertools.pairwise(radii))
+
+
+def test_the_edge_push_runs_in_the_skin_and_the_push_behind_the_bend_in_the_inner_panel(pushes):
+    share = {}
+    for name, (path, model, frames) in pushes.items():
+        skin = set(path.cells[model.mesh.surface.nodes_of(("outer_skin",))].tolist())
+        inside = outside = 0.0
+        for strand in path.strands(frames[-1]):
+            for a, b, force in zip(strand.cells[:-1], strand.cells[1:], strand.force_n, strict=True):
+                if a in skin and b in skin:
+                    outside += force
+                else:
+                    inside += force
+        share[name] = outside / (inside + outside)
+    assert share["behind-the-bend"] < 0.1 < share["edge-at-latch"]
+
+
+def test_nothing_pushed_has_no_load_path(pushes):
+    path, _, frames = pushes["edge-at-latch"]
+    assert path.ribbons(dataclasses.replace(frames[-1], force_n=0.0)) is None
+    assert path.ribbons(frames[0]) is None
 
 
 def test_a_cut_is_an_independent_librarys():
