@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Literal, cast
 
+import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
@@ -33,6 +34,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 SAME_POINT_M = 1.0e-3
+LEAST_OPENING_M = 1.0e-4
 CLOSING_FORCE_RATIO = 0.5  # squeezing about half of spreading: common practice, from memory
 
 # direction of the push along the car at tilt zero: away from the pillar
@@ -56,6 +58,7 @@ class Push:
 
     pads : the pad or pads on the door;  drive : node weights along the direction
     direction : unit vector of the push on the first pad;  other : the other tip's place at rest, shape (3,)
+    reach_m : how far apart the tips stand before the push: the tool is open that far already [m]
     limit_m : travel asked for;  seats : words of the two seats
     """
 
@@ -68,6 +71,7 @@ class Push:
     limit_m: float
     tool: Tool
     force_ratio: float = 1.0
+    reach_m: float = 0.0
 
     def drive(self, points: Floats) -> Drive:
         """Return the tool contact with its travel counted from the given points."""
@@ -76,7 +80,9 @@ class Push:
 
     def force_limit(self, opening_m: float) -> float:
         """Return the most the tool can push with at an opening [N]."""
-        return self.force_ratio * float(np.interp(opening_m, self.tool.opening_m, self.tool.force_n))
+        return self.force_ratio * float(
+            np.interp(self.reach_m + opening_m, self.tool.opening_m, self.tool.force_n)
+        )
 
 
 def push_direction(model: DoorModel, edge: str, tilt_rad: float) -> Floats:
@@ -127,10 +133,6 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
     _check_tool(move.tool)
     if isinstance(move, Squeeze):
         return _squeeze(model, move)
-    if not 0.0 < move.opening_m <= move.tool.opening_m[-1]:
-        raise PlanError(
-            "opening_m", f"is {move.opening_m} m; the tool opens from 0 to {move.tool.opening_m[-1]} m"
-        )
     if not -1.6 <= move.tilt_rad <= 1.6:
         raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
     try:
@@ -138,15 +140,48 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
     except PlanError as error:
         raise error.inside("door") from error
     other, word = _other_tip(model, move)
-    if float(np.linalg.norm(pad.point(model.start.points) - other)) < SAME_POINT_M:
+    reach = float(np.linalg.norm(pad.point(model.start.points) - other))
+    if reach < SAME_POINT_M:
         raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
+    left = move.tool.opening_m[-1] - reach
+    if left <= 0.0:
+        raise PlanError(
+            "against", f"is {reach:.2f} m from the tip on the door, wider than the tool opens; move it nearer"
+        )
+    if not 0.0 < move.opening_m <= left:
+        raise PlanError(
+            "opening_m",
+            f"is {move.opening_m} m; with its tips {reach:.2f} m apart the tool has 0 to {left:.2f} m left",
+        )
     if isinstance(move.door, BeltPoint):
         # the tool fills the opening: it is a two-force member and pushes along the line between its tips
         line = pad.point(model.start.points) - other
         direction = line / float(np.linalg.norm(line))
     else:
         direction = push_direction(model, move.door.edge, move.tilt_rad)
-    return Push((pad,), pad.nodes, pad.weights, direction, other, (pad.seat, word), move.opening_m, move.tool)
+    return Push(
+        (pad,),
+        pad.nodes,
+        pad.weights,
+        direction,
+        other,
+        (pad.seat, word),
+        move.opening_m,
+        move.tool,
+        reach_m=reach,
+    )
+
+
+def opening_left(model: DoorModel, move: Spread) -> float:
+    """Return how much further a tool can open from where its tips stand [m].
+
+    Raises
+    ------
+    PlanError
+        As `make_push`.
+    """
+    push = make_push(model, msgspec.structs.replace(move, opening_m=LEAST_OPENING_M))
+    return move.tool.opening_m[-1] - push.reach_m
 
 
 def _squeeze(model: DoorModel, move: Squeeze) -> Push:

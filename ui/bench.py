@@ -12,6 +12,7 @@ from sim.ledger import Ledger
 from sim.newton import CancelledError
 from sim.plan import Car, Move, Plan, Squeeze
 from sim.problems import PlanError
+from sim.push import opening_left
 from sim.record import Frame, MoveRecord
 from sim.run import Begin, MoveRun, start_frame
 from ui.state.answers import Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
@@ -134,7 +135,7 @@ class Bench:
     def _push(self, request: Request, model: DoorModel) -> None:
         plan, index = request.plan, request.last
         move = plan.moves[index]
-        limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else move.tool.opening_m[-1]
+        limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else opening_left(model, move)
         wide = plan.with_move(index, opened(move, limit))
         held = self._taken_up(request, wide)
         if held is None:
