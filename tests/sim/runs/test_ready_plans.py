@@ -1,4 +1,4 @@
-"""The two ready plans: one difference, opposite outcomes, every field of the answer there, the same each time.
+"""The two ready plans: one difference, opposite outcomes, every field there, the same answer each time.
 
 Sources
 -------
@@ -31,7 +31,8 @@ NUMBERS = (
 )  # fmt: skip
 METAL = (
     "holding", "bending", "seam parting", "skin tearing", "tip shearing through", "latch free", "hinge free",
-    "folding out (skin)", "folding out (inner)", "folding in (skin)", "folding in (inner)", "seat slipping", "stalled",
+    "folding out (skin)", "folding out (inner)", "folding in (skin)", "folding in (inner)", "seat slipping",
+    "stalled",
 )  # fmt: skip
 EFFECT = ("gained", "spent", "lost ground", "stop here")
 

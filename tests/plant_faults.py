@@ -1,0 +1,169 @@
+"""Plant one fault at a time in a copy of the program and see the test named for it go red.
+
+    python tests/plant_faults.py              every fault
+    python tests/plant_faults.py latch arrow  those whose name holds one of the words
+
+A fault stays green when its test passes in spite of it; then that test proves nothing, and this script ends
+with 1.  The tests are first run in a copy without any fault: red there, and nothing can be learned (2).
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+COPIED = ("sim", "meshes", "assets", "tests", "ui", "pyproject.toml")
+BOOKS = "tests/sim/runs/test_books.py"
+FACTS = "tests/sim/trade/test_facts.py"
+
+
+@dataclass(frozen=True)
+class Fault:
+    """One fault: where it is put, and the test that must see it."""
+
+    name: str
+    file: str
+    old: str
+    new: str
+    test: str
+
+
+FAULTS = (
+    Fault(
+        "seam energy halved in the law",
+        "sim/bond.py",
+        "end = (2.0 * energy / strength +",
+        "end = (1.0 * energy / strength +",
+        f"{BOOKS}::test_seam_spends_its_energy_per_metre_on_any_lattice[0.06-60.0]",
+    ),
+    Fault(
+        "a contact's sign turned",
+        "sim/network.py",
+        "np.add.at(ev.forces[:, 1], s.rim, -s.outboard_sign * ev.rim_push)",
+        "np.add.at(ev.forces[:, 1], s.rim, s.outboard_sign * ev.rim_push)",
+        f"{BOOKS}::TestContacts::test_rim_only_pushes_and_only_outboard",
+    ),
+    Fault(
+        "hinges uncoupled",
+        "sim/sheet.py",
+        "inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)",
+        "inverse: Floats = np.asarray(np.linalg.inv(b) * np.eye(3), dtype=float)",
+        "tests/sim/verification/test_free_edges.py::test_free_plate_twists_by_its_own_poisson_ratio",
+    ),
+    Fault(
+        "arrow mirrored",
+        "sim/push.py",
+        "outward = float(push.direction[1] * model.outboard_sign)",
+        "outward = -float(push.direction[1] * model.outboard_sign)",
+        "tests/sim/trade/test_not_scripted.py::test_arrow_foretells_the_way_of_the_two_attacks",
+    ),
+    Fault(
+        "tip share ignored",
+        "sim/tip.py",
+        "return float(np.clip((hem_m - depth_m + half) / half, 0.0, 1.0))",
+        "return 1.0",
+        f"{FACTS}::test_tips_behind_the_bend_free_the_latch_first[0.36]",
+    ),
+    Fault(
+        "viscosity x 1000",
+        "sim/increment.py",
+        "VISCOUS_N_PER_M = 50.0",
+        "VISCOUS_N_PER_M = 50.0e3",
+        f"{BOOKS}::TestLedger::test_damping_takes_little[lip]",
+    ),
+    Fault(
+        "latch released at half its limit",
+        "sim/ladder.py",
+        "np.sum((ev.tie_force[i] / t.limit_n) ** 2)",
+        "np.sum((ev.tie_force[i] / (0.5 * t.limit_n)) ** 2)",
+        "tests/sim/runs/test_ready_plans.py"
+        "::test_the_latch_lets_go_at_its_own_strength_and_not_below_the_rule",
+    ),
+)
+
+
+class PlantError(Exception):
+    """The fault cannot be put in place: its old text is not there exactly once."""
+
+
+def copy_tree(into: Path) -> Path:
+    """Return a copy of what the tests need, compiled kernels too (they know their source by its time)."""
+    for name in COPIED:
+        source = ROOT / name
+        if source.is_dir():
+            shutil.copytree(source, into / name, ignore=shutil.ignore_patterns("*.pyc"))
+        else:
+            shutil.copy2(source, into / name)
+    return into
+
+
+def plant(tree: Path, fault: Fault) -> None:
+    """Put a fault into a copy; when it lies in compiled code, everything is compiled anew.
+
+    Raises
+    ------
+    PlantError
+        When the old text does not stand exactly once in the file.
+    """
+    path = tree / fault.file
+    text = path.read_text(encoding="utf-8")
+    if text.count(fault.old) != 1:
+        raise PlantError(f"{fault.name}: {fault.file} holds {text.count(fault.old)} times: {fault.old}")
+    path.write_text(text.replace(fault.old, fault.new), encoding="utf-8")
+    if "njit" in text:
+        for cache in tree.rglob("*.nb?"):
+            cache.unlink()
+
+
+def run_tests(tree: Path, tests: list[str]) -> subprocess.CompletedProcess[str]:
+    """Return pytest's answer for some tests of a copy."""
+    command = [sys.executable, "-P", "-m", "pytest", "-q", "-x", "--no-header", "-p", "no:cacheprovider"]
+    command += ["-p", "no:pytest-qt", "-p", "no:xvfb", "--rootdir", str(tree), *tests]
+    variables = {key: value for key, value in os.environ.items() if not key.startswith("PYTEST")}
+    variables["PYTHONPATH"] = str(tree)
+    return subprocess.run(command, cwd=tree, env=variables, capture_output=True, text=True, check=False)
+
+
+def seen(fault: Fault) -> bool:
+    """Return whether the fault's test fails, with the fault planted, by a failed test and nothing else."""
+    with tempfile.TemporaryDirectory() as folder:
+        tree = copy_tree(Path(folder))
+        plant(tree, fault)
+        answer = run_tests(tree, [fault.test])
+    if answer.returncode not in (0, 1):
+        raise PlantError(f"{fault.name}: {fault.test} could not be run\n{answer.stdout}{answer.stderr}")
+    return answer.returncode == 1
+
+
+def sound(faults: tuple[Fault, ...]) -> bool:
+    """Return whether the faults' tests pass in a copy without a fault."""
+    with tempfile.TemporaryDirectory() as folder:
+        answer = run_tests(copy_tree(Path(folder)), [fault.test for fault in faults])
+    if answer.returncode:
+        print(answer.stdout[-4000:])
+    return answer.returncode == 0
+
+
+def main(words: list[str]) -> int:
+    """Return the exit code: 0 when every fault is seen, 1 when one stays green, 2 when nothing is learned."""
+    faults = tuple(f for f in FAULTS if not words or any(word in f.name for word in words))
+    if not faults or not sound(faults):
+        print("no such fault" if not faults else "the tests fail without any fault")
+        return 2
+    green = []
+    for fault in faults:
+        red = seen(fault)
+        green += [] if red else [fault]
+        print(f"{'red  ' if red else 'GREEN'}  {fault.name:34s} {fault.test}", flush=True)
+    print(f"{len(faults) - len(green)} of {len(faults)} faults seen")
+    return 1 if green else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
