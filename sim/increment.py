@@ -235,7 +235,10 @@ def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, 
     for drive in old.drives:
         nodes, weights = shared_load(drive.nodes, drive.weights, tear.node, new_node)
         drives.append(replace(drive, nodes=nodes, weights=weights))
-    network = Network(split(old.structure, tear), drives)
+    try:
+        network = Network(split(old.structure, tear), drives)
+    except ValueError:  # the torn sheet could not be meshed: this edge does not tear
+        return None
     trial = replace(stepper, network=network)
     state = extended(point.state, tear.node)
     load = trial.load(point.travel_m, state)

@@ -14,6 +14,9 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 
+WORST_CONDITION = 1.0e6  # of a patch's hinge angles by curvature; near-equilateral ones are below 10
+
+
 @dataclass(frozen=True)
 class RestSheet:
     """Constant data of all triangles and hinges.
@@ -111,6 +114,11 @@ def curvature_matrices(flat: Floats, flaps: Floats) -> Floats:
     Parameters
     ----------
     flat, flaps : shape (m, 3, 2) [m], corners and unfolded opposite corners
+
+    Raises
+    ------
+    ValueError
+        When the six corners of a patch lie on one conic (condition above 1e6): names the triangle.
     """
     b = np.zeros((len(flat), 3, 3))
     for column, field in enumerate(np.eye(3)):
@@ -127,6 +135,12 @@ def curvature_matrices(flat: Floats, flaps: Floats) -> Floats:
             outward = np.stack([d[:, 1], -d[:, 0]], axis=1)
             corners = np.stack([end, start, flaps[:, i]], axis=1)
             b[:, i, column] = np.einsum("mi,mi->m", _gradients(corners, w(corners)) - own, outward)
+    worst = int(np.argmax(np.linalg.cond(b))) if len(b) else 0
+    if len(b) and not np.linalg.cond(b[worst]) < WORST_CONDITION:
+        raise ValueError(
+            f"triangle {worst}: it and its three neighbours have all six corners on one conic, so their hinge angles "
+            "cannot tell its curvature; move a node or keep the lattice near-equilateral"
+        )
     inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)
     return inverse
 

@@ -25,7 +25,7 @@ class Section:
     name: str
     thickness_m: float
     metal: Metal
-    group: str = "skin"
+    group: str = "folding skin"
     form_ratio: float = 1.0
 
 
@@ -44,7 +44,7 @@ class Beam:
     axial_n: float
     bending_n_m2: float
     plastic_moment_n_m: float
-    group: str = "bar"
+    group: str = "folding bar"
 
 
 @dataclass(frozen=True)

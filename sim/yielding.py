@@ -4,7 +4,8 @@ A sheet's section is read at seven heights.  The three outer pairs are the three
 bending shares .49 / .285 / .225 that begin to yield at 1.0 / 1.52 / 2.57 times the first-yield
 curvature; the middle layer carries what is left of the membrane area.  The rule keeps E t and
 E t^3 / 12 exactly, has a plastic moment of 1.50 My and follows the exact moment-curvature knee
-M / My = 1.5 [1 - (ky / k)^2 / 3] within two per cent, so membrane and bending yield together without
+M / My = 1.5 [1 - (ky / k)^2 / 3] within six per cent (at the last corner, 2.57 ky; the curvature left after
+unloading within five points), so membrane and bending yield together without
 a separate interaction formula.
 
 The return mapping is the classical one for plane stress [simo-taylor-1986].
