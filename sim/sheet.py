@@ -138,8 +138,8 @@ def curvature_matrices(flat: Floats, flaps: Floats) -> Floats:
     worst = int(np.argmax(np.linalg.cond(b))) if len(b) else 0
     if len(b) and not np.linalg.cond(b[worst]) < WORST_CONDITION:
         raise ValueError(
-            f"triangle {worst}: it and its three neighbours have all six corners on one conic, so their hinge angles "
-            "cannot tell its curvature; move a node or keep the lattice near-equilateral"
+            f"triangle {worst}: it and its three neighbours have six corners on one conic, so their hinge "
+            "angles cannot tell its curvature; move a node or keep the lattice near-equilateral"
         )
     inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)
     return inverse
