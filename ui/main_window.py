@@ -31,6 +31,10 @@ from ui.state.view_options import ViewOptions
 
 ROOMY_HEIGHT_PX = 900
 STEPS_LISTED = 30
+FIRST_SHARE = 0.85
+"""Share of the screen that the window opens with."""
+FIRST_PX = (1280, 720)
+"""The least it opens with, where the screen is large enough."""
 
 
 class MainWindow(QMainWindow):
@@ -57,6 +61,7 @@ class MainWindow(QMainWindow):
         super().__init__()
         self.setWindowTitle("Hemline")
         self.setMinimumSize(QSize(800, 600))
+        self.resize(first_size(self.screen().availableSize()))
         self.setAcceptDrops(True)
         self.actions_by_name: dict[str, QAction] = {}
         self.plan, self.section, self.form = PlanPanel(), SectionPanel(), CarForm()
@@ -321,6 +326,13 @@ class MainWindow(QMainWindow):
             self._stage.close()
             self._stage = None
         super().closeEvent(event)
+
+
+def first_size(screen: QSize) -> QSize:
+    """Return the size a window opens with: most of the screen, with room for both columns if there is."""
+    width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
+    height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
+    return QSize(width, height)
 
 
 def _fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:

@@ -96,7 +96,9 @@ class Showing:
             live = self.side.live_words()
         reading = read(line, session.result_here, live, session.start, units)
         window.reading.show_reading(reading, units)
-        window.show_lower_third(reading.sentence)
+        window.show_lower_third(
+            reading.sentence.partition(". ")[0].rstrip(".") + "." if reading.sentence else ""
+        )
 
     def _show_able(self) -> None:
         session, window = self.session, self.window

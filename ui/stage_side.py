@@ -65,6 +65,9 @@ class StageSide:
         options = self._session.view.options
         theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
         self._stage.set_theme(theme)
+        self._stage.set_words(
+            out="outward", into="inward", length=lambda value_m: length_text(value_m, options.units)
+        )
         self._stage.set_line_scale(options.text_scale(self._window.width()))
         for layer, mode in options.layers.items():
             self._stage.set_layer(layer, mode.value)

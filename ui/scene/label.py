@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
-from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D
+from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkTextActor
 
 from ui.scene.colours import Theme, rgb
 
@@ -18,30 +18,38 @@ class Label:
 
     def __init__(self, renderer) -> None:
         self._renderer = renderer
-        self._actor = vtkBillboardTextActor3D()
-        self._actor.PickableOff()
-        self._actor.VisibilityOff()
-        renderer.AddActor(self._actor)
+        self._inside, self._above = vtkBillboardTextActor3D(), vtkTextActor()
+        self._above.GetPositionCoordinate().SetCoordinateSystemToWorld()
+        for actor in (self._inside, self._above):
+            actor.PickableOff()
+            actor.VisibilityOff()
+            renderer.AddActor(actor)
         self.scale = 1.0
+        self.on_top = False
 
     def say(self, words: str, point: Floats, colour: Floats, theme: Theme) -> None:
-        """Show words at a point [m] on a plate of the theme's paper."""
-        self._actor.SetInput(words)
-        self._actor.SetPosition(*point)
-        look = self._actor.GetTextProperty()
+        """Show words at a point [m] on the theme's plate; on top, nothing in front covers them."""
+        self.hide()
+        self._inside.SetPosition(*point)
+        self._above.GetPositionCoordinate().SetValue(*point)
+        actor = self._above if self.on_top else self._inside
+        actor.SetInput(words)
+        look = actor.GetTextProperty()
         look.SetFontSize(round(SIZE_PX * self.scale))
         look.BoldOn()
         look.SetColor(*colour)
-        look.SetBackgroundColor(*rgb(theme.paper))
-        look.SetBackgroundOpacity(0.82)
+        look.SetBackgroundColor(*rgb(theme.plate))
+        look.SetBackgroundOpacity(0.88)
         look.SetJustificationToCentered()
         look.SetVerticalJustificationToCentered()
-        self._actor.VisibilityOn()
+        actor.VisibilityOn()
 
     def hide(self) -> None:
         """Say nothing."""
-        self._actor.VisibilityOff()
+        self._inside.VisibilityOff()
+        self._above.VisibilityOff()
 
     def remove(self) -> None:
         """Leave the scene."""
-        self._renderer.RemoveActor(self._actor)
+        self._renderer.RemoveActor(self._inside)
+        self._renderer.RemoveActor(self._above)

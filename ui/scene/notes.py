@@ -58,6 +58,10 @@ class Notes:
         """Write ``scale`` times as large."""
         self._way.scale = self._gap.scale = scale
 
+    def set_see_through(self, on: bool) -> None:
+        """Tell whether one sees into the door: then the clearance stands on top of what is in front of it."""
+        self._gap.on_top = on
+
     def close(self) -> None:
         """Leave the scene."""
         self._way.remove()
@@ -111,7 +115,8 @@ class Notes:
         solids += [tubes.ball(end, CLEARANCE_END_M) for end in ends]
         points, triangles, _ = tubes.joined(solids)
         self.cast.plain("clearance", points, triangles).paint(rgb(theme.text))
-        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0), rgb(theme.text), theme)
+        ink = rgb(theme.plate_text)
+        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0), ink, theme)
 
     def show_path(self, frame: Frame | None) -> None:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""

@@ -29,9 +29,9 @@ LEAST_SHARE = 0.06
 """Strands with less than this share of the tip's force are left out."""
 CELL_M = 0.04
 """Nodes nearer than this are drawn as one."""
-RADIUS_M, LEAST_RADIUS_M = 0.021, 0.0022
+RADIUS_M, LEAST_RADIUS_M = 0.024, 0.0035
 """Of a strand with all of the force of a push, and of the thinnest."""
-FULL_N, THIN_RATIO = 4000.0, 0.5
+FULL_N, THIN_RATIO = 4000.0, 0.7
 """Force of a push that is drawn at full width, and how much thinner the weakest is drawn."""
 HOLDS = ("latch_plate", "latch_core", "upper_hinge", "upper_hinge_core", "lower_hinge", "lower_hinge_core")
 """Node sets of what holds the door."""

@@ -27,6 +27,8 @@ Bytes = NDArray[np.uint8]
 
 LIMITS = "Teaching model \N{EN DASH} not a real car \N{EN DASH} local procedure first"
 TRUE_SCALE = "True scale"
+MOST_DRAWN_PX = 14e6
+"""Pixels drawn for one panel at most; each takes some 70 bytes where the processor draws."""
 SMOOTHING = 2
 """The scene is drawn this many times as large and shrunk, for smooth edges without a graphics card."""
 MARGIN = 32
@@ -86,7 +88,7 @@ def picture(
     panels = sheet.panels(words)
     plotter = _plotter(panels[0], scale)
     try:
-        stage = _stage(plotter, model, theme, mode, scale * SMOOTHING)
+        stage = _stage(plotter, model, theme, mode, _factor(panels[0], scale) * sheet.line_unit)
         stage.view_preset(view)
         if prepare is not None:
             prepare(stage)
@@ -115,7 +117,7 @@ def screenshot(
     panel = sheet.whole(words)
     plotter = _plotter(panel, scale)
     try:
-        twin = _stage(plotter, None, stage.theme, stage.mode, scale * SMOOTHING)
+        twin = _stage(plotter, None, stage.theme, stage.mode, _factor(panel, scale) * sheet.line_unit)
         stage.copy_to(twin)
         image = grab(plotter)
         twin.close()
@@ -134,9 +136,15 @@ def save_png(image: QImage, path: Path) -> None:
     Path(path).write_bytes(data.data())
 
 
+def _factor(panel: QRectF, scale: float) -> float:
+    """Return how much larger a panel is drawn than it is shown; large ones less, to spare memory."""
+    area = max(1.0, panel.width() * panel.height() * scale**2)
+    return scale * float(np.clip((MOST_DRAWN_PX / area) ** 0.5, 1.0, SMOOTHING))
+
+
 def _plotter(panel: QRectF, scale: float):
     """Return an off-screen plotter for one panel, drawn larger than it is shown."""
-    factor = scale * SMOOTHING
+    factor = _factor(panel, scale)
     size = [max(64, round(panel.width() * factor)), max(64, round(panel.height() * factor))]
     return pyvista.Plotter(off_screen=True, window_size=size, lighting="none")
 
@@ -187,6 +195,7 @@ class _Sheet:
         self.width, self.height = size
         self.scale, self.theme = scale, theme
         self.unit = max(0.6, min(self.width / 1600.0, self.height / 900.0))
+        self.line_unit = max(1.0, self.unit)
         self.image = QImage(round(self.width * scale), round(self.height * scale), QImage.Format.Format_RGB32)
         self.image.setDevicePixelRatio(scale)
         self.margin = MARGIN * self.unit

@@ -186,7 +186,7 @@ class Stage:
         self._picker_is_stale = True
         self._apply_layers()
         self._paint_door()
-        self._show_cut()
+        self._say_again()
         self.request_frame()
 
     def _layer_things(self, layer: str) -> list[Drawn]:
@@ -196,6 +196,7 @@ class Stage:
         return self.door.layers[layer] if self.door is not None else []
 
     def _apply_layers(self) -> None:
+        self.notes.set_see_through(self.layer_modes["skin"] is not Mode.SOLID)
         for layer, mode in self.layer_modes.items():
             for thing in self._layer_things(layer):
                 thing.show(mode is not Mode.OFF)
@@ -211,6 +212,7 @@ class Stage:
         """Draw lines and words ``scale`` times as large, for pictures and high-density screens."""
         self.cast.set_line_scale(scale)
         self.notes.set_scale(scale)
+        self._say_again()
 
     def _repaint(self) -> None:
         theme = self.theme

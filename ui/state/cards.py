@@ -9,7 +9,7 @@ from sim.plan import BeltPoint, EdgePoint, Move, Spread, Squeeze
 from sim.units import Units, length_text
 from ui.state.session import Session
 from ui.state.timeline import opening_of
-from ui.state.wording import in_units
+from ui.state.wording import EFFECT_WORDS, in_units, told
 
 EDGE_WORDS = {"latch_edge": "latch edge", "hinge_edge": "hinge edge", "sill_edge": "sill edge"}
 LIP_WORDS = {"outer": "outer lip", "inner": "inner lip", "both": "both lips"}
@@ -77,8 +77,19 @@ def cards(session: Session) -> tuple[Card, ...]:
     for index, move in enumerate(session.plan.moves):
         record = session.record(index)
         result = record.result if record is not None else None
-        outcome = result.sentence.partition(". ")[0].rstrip(".") + "." if result is not None else ""
-        effect = result.plan_effect if result is not None else ""
+        if result is not None:
+            whole = told(result.sentence, result.plan_effect)
+            outcome = whole.partition(". ")[0].rstrip(".") + "."
+            effect = EFFECT_WORDS.get(result.plan_effect, result.plan_effect)
+        else:
+            outcome, effect = _on_the_way(session, index), ""
         chosen = index == session.selection.now.move
         found.append(Card(title_of(move), place_of(move, units), in_units(outcome, units), effect, chosen))
     return tuple(found)
+
+
+def _on_the_way(session: Session, index: int) -> str:
+    """Return what is said of a move without a result; empty where it has not begun."""
+    if not session.timeline.frames_of(index):
+        return ""
+    return "Under way" if session.queue.busy else "Stopped on the way: no result"

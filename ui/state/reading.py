@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from sim.units import Units
 from ui.state.timeline import Timeline
-from ui.state.wording import in_units
+from ui.state.wording import in_units, told
 
 if TYPE_CHECKING:
     from sim.record import Clearance, Frame, MoveResult, Rung
@@ -98,7 +98,9 @@ def read(
     cursor = next((i for i, item in enumerate(frames) if item is frame), 0)
     change = frame.clearance.distance_m - start.clearance.distance_m if start is not None else 0.0
     return Reading(
-        sentence=in_units(result.sentence if result is not None else live_words, units),
+        sentence=in_units(
+            told(result.sentence, result.plan_effect) if result is not None else live_words, units
+        ),
         rungs=nearest_rungs(frame.ladder),
         shares=shares_of(frame),
         work_j=frame.ledger_j.get(WORK, 0.0),

@@ -70,7 +70,7 @@ class ViewOptions:
     projector: bool = False
     stage_only: bool = False
     units: Units = Units.METRIC
-    drawer: str | None = None
+    drawer: str | None = "reading"
 
     def with_layer(self, layer: str, mode: Shown) -> ViewOptions:
         """Return the options with one layer drawn another way; KeyError for a layer that is not there."""

@@ -6,8 +6,28 @@ import re
 
 from sim.units import Units, force_text, length_text
 
+UNSETTLED = "not settled"
+"""Word of the mechanics for a move of which some steps did not converge."""
+
+EFFECT_WORDS = {
+    "gained": "Gained: it let go, and no room was lost",
+    "spent": "Spent: nothing let go",
+    "lost ground": "Lost ground: less room than before",
+    "stop here": "Stop here: the sheet tears",
+    UNSETTLED: "Not settled: do not teach from it",
+    "eased": "Eased: the tool is off",
+}
+"""What a move meant for the plan, as it is told."""
+
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]mm\b")
 _FORCE = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]kN\b")
+
+
+def told(sentence: str, effect: str) -> str:
+    """Return the sentence of a result; one that is not settled says so first."""
+    if effect != UNSETTLED:
+        return sentence
+    return f"Not settled: some steps did not come to rest. As far as it went: {sentence}"
 
 
 def in_units(sentence: str, units: Units) -> str:

@@ -5,7 +5,9 @@ from importlib import resources
 from xml.etree import ElementTree
 
 import pytest
+from PySide6.QtCore import QSize
 
+from ui.main_window import first_size
 from ui.panels.look import DARK, LIGHT, SIZES, Look
 
 
@@ -59,3 +61,12 @@ def test_the_sheet_names_no_colour_that_tells_good_from_bad():
         for colour in re.findall(r"#[0-9a-f]{6}", Look(dark=dark).sheet()):
             red, green, blue = (int(colour[i : i + 2], 16) for i in (1, 3, 5))
             assert max(red, green, blue) - min(red, green, blue) <= 48, colour
+
+
+@pytest.mark.parametrize(
+    ("screen", "size"),
+    [((1920, 1080), (1632, 918)), ((1280, 720), (1280, 720)), ((1024, 768), (1024, 720)),
+     ((3840, 2160), (3264, 1836))],
+)  # fmt: skip
+def test_the_first_window_takes_most_of_the_screen(screen, size):
+    assert first_size(QSize(*screen)) == QSize(*size)

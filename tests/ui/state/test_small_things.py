@@ -186,3 +186,17 @@ def test_the_section_draws_the_pad_where_the_door_is(depth, inward):
     assert x == pytest.approx(inward, abs=1.5e-3)
     assert y == pytest.approx(-min(max(depth, 0.01), 0.1), abs=1e-3)
     assert section_view(Model, Spread(door=BeltPoint())) is None
+
+
+def test_a_result_that_is_not_settled_says_so_first():
+    told = wording.told("The latch let go at 17 mm. The tips were behind the inner bend.", "not settled")
+    assert told.startswith("Not settled: ")
+    assert "The latch let go at 17 mm" in told
+    assert wording.told("The latch let go at 17 mm.", "gained") == "The latch let go at 17 mm."
+
+
+def test_every_plan_word_of_the_mechanics_is_explained():
+    words = {"gained", "spent", "lost ground", "stop here", "not settled", "eased"}
+    assert set(wording.EFFECT_WORDS) == words
+    for word, told in wording.EFFECT_WORDS.items():
+        assert told.lower().startswith(f"{word}: ")
