@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 import time
 from collections import OrderedDict
 from collections.abc import Callable, Iterator
@@ -33,6 +34,7 @@ class Held:
 
     def __init__(self, key: Prefix, run: MoveRun, frames: Iterator[Frame]) -> None:
         self.key, self.run, self.frames = key, run, frames
+        self.shown: list[Frame] = []
 
 
 class Bench:
@@ -111,10 +113,12 @@ class Bench:
             begin = self._begin(plan, index, model)
             assert begin is not None
             run = self._run(model, plan, index, begin, self._is_dropped)
+            shown: list[Frame] = []
             for frame in run:
-                self._say(FramesReady(request.number, index, (frame,)))
+                shown.append(_light(frame))
+                self._say(FramesReady(request.number, index, (shown[-1],)))
             self._keep(plan, index, run.end)
-            record = MoveRecord(run.frames, run.result(with_residual=False), run.end.state)
+            record = MoveRecord(tuple(shown), run.result(with_residual=False), run.end.state)
             self._say(MoveReady(request.number, index, plan, record))
 
     def _run(
@@ -157,7 +161,8 @@ class Bench:
         whole = True
         try:
             for frame in held.frames:
-                self._say(FramesReady(request.number, request.last, (frame,)))
+                held.shown.append(_light(frame))
+                self._say(FramesReady(request.number, request.last, (held.shown[-1],)))
                 if self._let_go_for() and frame.opening_m > 0.0:
                     break
         except CancelledError:
@@ -171,9 +176,14 @@ class Bench:
         reached = opened(request.plan.moves[request.last], frames[-1].opening_m)
         plan = request.plan.with_move(request.last, reached)
         self._keep(plan, request.last, held.run.end)
-        record = MoveRecord(frames, held.run.result(with_residual=False), held.run.end.state)
+        record = MoveRecord(tuple(held.shown), held.run.result(with_residual=False), held.run.end.state)
         self._held = held if whole else None
         self._say(MoveReady(request.number, request.last, plan, record))
+
+
+def _light(frame: Frame) -> Frame:
+    """Return a frame without the state of its metal: most of its memory, and nothing that is shown."""
+    return dataclasses.replace(frame, state=None)
 
 
 def _sentence(problem: PlanError | MeshError) -> str:

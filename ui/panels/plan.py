@@ -29,7 +29,7 @@ class MoveCard(QFrame):
         self.setObjectName("card")
         self._index = index
         self._title, self._place = label("", "", wrap=True), label("", "quiet", wrap=True)
-        self._outcome, self._effect = label("", "", wrap=True), label("", "heading")
+        self._outcome, self._effect = label("", "", wrap=True), label("", "heading", wrap=True)
         self._cross = IconButton("close", "Take this move out of the plan", size=14)
         self._cross.clicked.connect(lambda: self.unwanted.emit(self._index))
         head = QHBoxLayout()

@@ -18,6 +18,9 @@ from vtkmodules.vtkRenderingCore import vtkActor, vtkPolyDataMapper
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
+FRONT_OFFSET = -66000.0
+"""Offset in units of depth that brings any polygon to the front."""
+
 
 class Shading(Enum):
     """How light falls on a thing."""
@@ -173,6 +176,11 @@ class Drawn:
     def hide_backs(self) -> None:
         """Draw only the sides that face the viewer, so that a viewer inside sees out."""
         self.actor.GetProperty().BackfaceCullingOn()
+
+    def shine_through(self, opacity: float) -> None:
+        """Draw it faintly in front of everything, so that it shows through what covers it."""
+        self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(0.0, FRONT_OFFSET)
+        self.set_opacity(opacity)
 
     def set_opacity(self, opacity: float) -> None:
         """Set the opacity, 1 for solid."""

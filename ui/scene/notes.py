@@ -20,6 +20,8 @@ from ui.scene.section import cut_faces, cut_segments
 Floats = NDArray[np.float64]
 
 TIP_OPACITY = 0.55
+COVERED_OPACITY = 0.28
+"""Of the load path where metal covers it."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
 CUT_WIDTH = 3.0
 
@@ -125,9 +127,12 @@ class Notes:
             None if frame is None or self._path is None or self.door is None else self._path.ribbons(frame)
         )
         if ribbons is None:
-            self.cast.drop("path")
+            self.cast.drop("path", "path_covered")
             return
         self.cast.solid("path", *ribbons).paint(rgb(LOAD))
+        covered = self.cast.solid("path_covered", *ribbons)
+        covered.shine_through(COVERED_OPACITY)
+        covered.paint(rgb(LOAD))
 
     # the cut ----------------------------------------------------------------------------------------------
 

@@ -12,7 +12,7 @@ from meshes.door import build_door
 from meshes.door_shape import DoorShape
 from sim.plan import BeltPoint, EdgePoint, Plan, Spread, Squeeze, Tool
 from sim.units import Units
-from ui.state import actions, settings
+from ui.state import actions, settings, wording
 from ui.state.cards import cards, place_of, tilt_words
 from ui.state.curve_form import CurveError, as_text, from_text
 from ui.state.reading import read
