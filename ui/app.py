@@ -69,7 +69,7 @@ class App:
         session.document.changed.connect(lambda: later("plan", "moment"))
         session.document.filed.connect(lambda: later("plan"))
         session.changed.connect(lambda: later("plan", "moment"))
-        session.queue.changed.connect(lambda: later("able"))
+        session.queue.changed.connect(lambda: later("plan", "able"))
         session.timeline.changed.connect(lambda: later("moment"))
         session.timeline.moved.connect(lambda: later("moment"))
         session.selection.changed.connect(lambda: later("plan", "moment"))

@@ -103,7 +103,8 @@ class StageSide:
         if isinstance(move, Spread | Squeeze) and model is not None and frame is not None:
             self._aim = aim_of(model, move, frame.points)
             fine = not self._aim.problems
-            self._stage.show_aim(self._aim if fine else None, move.tool)
+            pushing = not self._session.aiming and frame.opening_m > 0.0
+            self._stage.show_aim(self._aim if fine else None, move.tool, share=not pushing)
             if not fine and self._session.aiming:
                 self._say(_sentence(self._aim.problems[0]))
         else:
@@ -289,7 +290,7 @@ def _tells(clearance: Clearance) -> bool:
 
 def _named(part: str, seat: str) -> str:
     words = part[0].upper() + part[1:]
-    return words if seat in ("", part, "in air") else f"{words}: {seat}"
+    return words if seat in ("", part, f"the {part}", "in air") else f"{words}: {seat}"
 
 
 def _sentence(words: str) -> str:

@@ -41,6 +41,7 @@ class Notes:
         self.length_words: Callable[[float], str] = millimetres
         self.aim: Aim | None = None
         self.tool: object | None = None
+        self.share = True
         self.clearance: Clearance | None = None
         self.path_frame: Frame | None = None
         self.cut_height_m: float | None = None
@@ -72,9 +73,9 @@ class Notes:
 
     # before the push --------------------------------------------------------------------------------------
 
-    def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme) -> None:
-        """Show the tips, the line of action and the outward or inward share, or nothing."""
-        self.aim, self.tool = aim, tool
+    def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme, *, share: bool = True) -> None:
+        """Show the tips, the line of action and (with share) its outward or inward share, or nothing."""
+        self.aim, self.tool, self.share = aim, tool, share
         self.cast.drop("tips", "rod", "share")
         self._way.hide()
         if aim is None or self.door is None:
@@ -83,6 +84,8 @@ class Notes:
         tips.set_opacity(TIP_OPACITY)
         tips.paint(rgb(theme.outline))
         self.cast.solid("rod", *ghost.action_rod(aim)).paint(rgb(theme.text))
+        if not share:
+            return
         middle = self.door.start[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
         arrow = ghost.share_arrow(aim, self.door.sign, middle)
         if arrow is not None:

@@ -27,7 +27,7 @@ Bytes = NDArray[np.uint8]
 
 LIMITS = "Teaching model \N{EN DASH} not a real car \N{EN DASH} local procedure first"
 TRUE_SCALE = "True scale"
-MOST_DRAWN_PX = 14e6
+MOST_DRAWN_PX = 10e6
 """Pixels drawn for one panel at most; each takes some 70 bytes where the processor draws."""
 SMOOTHING = 2
 """The scene is drawn this many times as large and shrunk, for smooth edges without a graphics card."""

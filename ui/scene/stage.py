@@ -145,9 +145,9 @@ class Stage:
 
     # what is said about it --------------------------------------------------------------------------------
 
-    def show_aim(self, aim: Aim | None, tool: object | None = None) -> None:
-        """Show the tips, their line of action and the outward or inward share before a push, or nothing."""
-        self.notes.show_aim(aim, tool, self.theme)
+    def show_aim(self, aim: Aim | None, tool: object | None = None, *, share: bool = True) -> None:
+        """Show the tips, their line of action and, before a push, its outward or inward share; or nothing."""
+        self.notes.show_aim(aim, tool, self.theme, share=share)
         self.request_frame()
 
     def show_start_ghost(self, on: bool) -> None:
@@ -173,7 +173,7 @@ class Stage:
 
     def _say_again(self) -> None:
         notes, theme = self.notes, self.theme
-        notes.show_aim(notes.aim, notes.tool, theme)
+        notes.show_aim(notes.aim, notes.tool, theme, share=notes.share)
         notes.show_clearance(notes.clearance, theme)
         notes.show_start("start" in self.cast, theme)
         self._show_cut()
@@ -317,7 +317,7 @@ class Stage:
         other.highlight(self._picked)
         theirs, mine = other.notes, self.notes
         theirs.words, theirs.length_words = mine.words, mine.length_words
-        other.show_aim(mine.aim, mine.tool)
+        other.show_aim(mine.aim, mine.tool, share=mine.share)
         other.show_clearance(mine.clearance)
         other.show_path(mine.path_frame)
         other.show_start_ghost("start" in self.cast)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from sim.plan import BeltPoint, EdgePoint, Move, Spread, Squeeze
 from sim.units import Units, length_text
 from ui.state.session import Session
+from ui.state.solve_queue import Job
 from ui.state.timeline import opening_of
 from ui.state.wording import EFFECT_WORDS, in_units, told
 
@@ -90,6 +91,7 @@ def cards(session: Session) -> tuple[Card, ...]:
 
 def _on_the_way(session: Session, index: int) -> str:
     """Return what is said of a move without a result; empty where it has not begun."""
-    if not session.timeline.frames_of(index):
-        return ""
-    return "Under way" if session.queue.busy else "Stopped on the way: no result"
+    request = session.queue.current
+    if request is not None and request.job is not Job.PREPARE:
+        return "Under way" if index == max(session.solved_count, request.first) else ""
+    return "Stopped on the way: no result" if session.timeline.frames_of(index) else ""
