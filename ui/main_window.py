@@ -162,7 +162,7 @@ class MainWindow(QMainWindow):
             made.clicked.connect(lambda _=False, name=name: self.acted.emit(f"drawer_{name}"))
         limits = label(text("line"), "")
         self.solver = label("", "quiet")
-        self.solver.setAlignment(Qt.AlignmentFlag.AlignRight)
+        self.solver.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._drawers["plan"])
         row.addWidget(limits)
         row.addWidget(self.solver, 1)

@@ -122,6 +122,7 @@ class StageSide:
         """Show the section through the selected move's tip, its seat and the skin's share."""
         move, model, panel = self._session.move, self._session.model, self._window.section
         units = self._session.view.options.units
+        panel.setVisible(not isinstance(move, Ease))  # nothing to set: the cards have the room
         if model is None or not isinstance(move, Spread | Squeeze):
             panel.show_section(None, 0.0)
             panel.show_words(seat="", split="", share=None, depth="", tilt="")

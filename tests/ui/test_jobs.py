@@ -121,3 +121,13 @@ def test_a_fault_of_the_program_is_told_with_a_report_and_the_worker_lives_on(wo
     assert isinstance(answer, Refused)
     assert "IndexError" in answer.report
     assert isinstance(wait(worker, ask(worker, Job.PREPARE, DEEP), is_last)[-1], Ended)
+
+
+def test_what_is_shown_leaves_the_solvers_state_behind(worker):
+    plan = Plan(moves=(Spread(opening_m=0.005, tilt_rad=0.5),))
+    answers = wait(worker, ask(worker, Job.SOLVE, plan, last=0), is_last)
+    frames = [frame for a in answers if isinstance(a, FramesReady) for frame in a.frames]
+    record = next(a.record for a in answers if isinstance(a, MoveReady))
+    assert all(one is other for one, other in zip(frames, record.frames, strict=True))
+    assert all(frame.state is None for frame in frames)
+    assert record.end_state is not None

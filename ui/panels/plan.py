@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
@@ -111,7 +111,8 @@ class PlanPanel(QWidget):
         inside = QWidget()
         inside.setObjectName("column")
         inside.setLayout(column)
-        area = QScrollArea()
+        self._area = area = QScrollArea()
+        self._brought = -1
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)
@@ -153,6 +154,15 @@ class PlanPanel(QWidget):
             card.deleteLater()
         for card, shown in zip(self._cards, cards, strict=True):
             card.show_card(shown)
+        chosen = next((i for i, card in enumerate(cards) if card.selected), -1)
+        if chosen != self._brought:
+            self._brought = chosen
+            QTimer.singleShot(0, self._bring)
+
+    def _bring(self) -> None:
+        """Scroll to the selected card, once it has its place."""
+        if 0 <= self._brought < len(self._cards):
+            self._area.ensureWidgetVisible(self._cards[self._brought], 0, GRID)
 
     def set_look(self, look: Look) -> None:
         """Keep the look for cards to come."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
@@ -50,6 +50,7 @@ class ReadingPanel(QWidget):
         column.addStretch(1)
         area = QScrollArea()
         area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)
         area.setFrameShape(QScrollArea.Shape.NoFrame)
         outer = QVBoxLayout(self)
@@ -62,7 +63,7 @@ class ReadingPanel(QWidget):
     ) -> None:
         column.addWidget(line())
         head = QHBoxLayout()
-        head.addWidget(label(title, "heading"), 1)
+        head.addWidget(label(title, "heading", wrap=True), 1)
         if number is not None:
             head.addWidget(number)
         column.addLayout(head)

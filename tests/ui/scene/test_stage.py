@@ -8,6 +8,7 @@ import weakref
 import numpy as np
 import pytest
 
+from sim.plan import Spread
 from tests.ui.scene.conftest import aim_at, moved, pixels
 from ui.scene.cameras import SHOTS
 from ui.scene.colours import THEMES, rgb
@@ -271,3 +272,33 @@ def test_each_change_asks_for_a_frame_and_draws_none(plotter, model, frame):
     assert len(asked) >= 5
     assert drawn == []
     stage.close()
+
+
+def test_the_clearance_is_written_in_the_words_given_and_on_top_where_one_sees_into_the_door(stage, frame):
+    stage.set_words(out="out", into="in", length=lambda value_m: f"{value_m / 0.0254:.1f} in")
+    stage.show_clearance(frame.clearance)
+    label = stage.notes._gap
+    assert label._inside.GetVisibility() and not label._above.GetVisibility()
+    assert label._inside.GetInput() == "3.1 in"  # 80 mm at 25.4 mm to the inch (NIST SP 811)
+    stage.set_layer("skin", "see_through")
+    assert label._above.GetVisibility() and not label._inside.GetVisibility()
+    stage.set_line_scale(2.0)
+    assert label._above.GetTextProperty().GetFontSize() == 44
+    stage.set_layer("skin", "solid")
+    assert label._inside.GetVisibility() and not label._above.GetVisibility()
+
+
+def test_a_covered_load_path_shows_faintly_through_the_metal(stage, frame):
+    stage.show_path(frame)
+    assert stage.cast["path_covered"].actor.GetProperty().GetOpacity() < 0.5
+    assert stage.cast["path"].actor.GetProperty().GetOpacity() == 1.0
+    stage.show_path(None)
+    assert "path_covered" not in stage.cast and "path" not in stage.cast
+
+
+def test_the_arrow_of_the_share_is_for_before_the_push(stage):
+    aim = aim_at(stage.door.model, 0.8)
+    stage.show_aim(aim, Spread().tool)
+    assert "share" in stage.cast
+    stage.show_aim(aim, Spread().tool, share=False)
+    assert "share" not in stage.cast and "tips" in stage.cast
