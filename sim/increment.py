@@ -17,13 +17,14 @@ from sim.tear import Candidate, extended, shared_load, split
 
 Floats = NDArray[np.float64]
 
-VISCOUS_N_PER_M = 50.0  # per node and increment; 20-200 cost one percent at most in a trial
+VISCOUS_N_PER_M = 20.0  # per node and increment; 20-200 cost one percent at most in a trial
 HALVINGS = 5
 SNAP_HALVINGS = 5  # a snap is pinned to a thirty-second of a grid step before its jump is measured
 GAP_FLOOR_J, GAP_SHARE = (
     0.1,
     0.01,
 )  # gap of one step allowed before it is halved: a floor plus a share of its work
+ENERGY_MADE_J = 1.0  # a step that gains more than this counts as failed
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
 
@@ -140,6 +141,8 @@ class Stepper:
             if jump > 0.0:
                 self.tally.jumps += 1
                 lines["released in a jump"] = jump
+            elif gap < -ENERGY_MADE_J:  # more energy came out than went in: no verdict may stand on it
+                self.tally.failed += 1
         return self._settle_ties(start, self._accept(start, travel_m, ev, lines, work), depth)
 
     def _halves(self, start: Point, travel_m: float, depth: int) -> Point:

@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import kernels
-from sim.beam import bend_forces, bend_stiffness, binormal, link_forces, link_stiffness
+from sim.beam import bend_curvature, bend_forces, bend_stiffness, bend_vectors, link_forces, link_stiffness
 from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness, scatter_dense
 from sim.factor import Factor, make_factor
 from sim.pattern import Pattern, build_pattern
@@ -33,7 +33,7 @@ class State:
     """Everything the metal remembers between increments.
 
     points : shape (n, 3) [m];  plastic : (m, 7, 3);  hardening : (m, 7)
-    turn : (bends, 3) [rad];  worst : (bonds,) [m];  touching : (bonds,)
+    turn : (bends, 2) [rad];  worst : (bonds,) [m];  touching : (bonds,)
     holding : (ties,);  on_rim : (rim nodes,)
     """
 
@@ -110,7 +110,7 @@ class Evaluation:
         self.active = np.zeros(bonds, bool)
         self.bond_stored, self.bond_parted = np.zeros(bonds), np.zeros(bonds)
         self.link_stored, self.tension = np.zeros(links), np.zeros(links)
-        self.turn, self.moment = np.zeros((bends, 3)), np.zeros((bends, 3))
+        self.turn, self.moment = np.zeros((bends, 2)), np.zeros((bends, 2))
         self.bend_stored, self.bend_folding = np.zeros(bends), np.zeros(bends)
         self.tie_force = np.zeros((len(s.ties), 3))
         self.tie_stored = np.zeros(len(s.ties))
@@ -152,7 +152,23 @@ class _Room:
         self.triangles, self.moments = np.zeros((triangles, 6, 6)), np.zeros(hinges)
         self.bonds = np.zeros((bonds, 18, 18))
         self.links, self.every_link = np.zeros((links, 6, 6)), np.ones(links, bool)
-        self.bends, self.every_bend = np.zeros((bends, 9, 9)), np.ones(bends, bool)
+        self.bends, self.every_bend = np.zeros((bends, 12, 12)), np.ones(bends, bool)
+
+
+REFERENCE_M = 0.2  # a bend's reference node lies about this far beside its chain
+
+
+def _reference(points: Floats, used: Ints, bend: Ints) -> int:
+    """Return the node a bend's directions are read against: beside the chain, about 0.2 m off; -1 if none."""
+    a, b, _ = points[bend]
+    along = (b - a) / np.linalg.norm(b - a)
+    away = points[used] - b
+    length = away @ along
+    reach = np.linalg.norm(away - length[:, None] * along, axis=1)
+    cost = np.abs(reach - REFERENCE_M) + np.abs(length)
+    cost[(reach < 0.02) | (reach < 0.5 * np.abs(length)) | np.isin(used, bend)] = np.inf
+    best = int(np.argmin(np.round(cost, 9))) if len(cost) else 0
+    return int(used[best]) if len(cost) and np.isfinite(cost[best]) else -1
 
 
 class Network:
@@ -219,9 +235,11 @@ class Network:
         links, length, axial, bends, bending, limit, rest = [], [], [], [], [], [], []
         self.link_beam: list[int] = []
         self.bend_beam: list[int] = []
-        x = self.structure.points
-        by_e, by_f, kb = np.zeros((3, 3)), np.zeros((3, 3)), np.zeros(3)
-        for index, beam in enumerate(self.structure.beams):
+        s = self.structure
+        x = s.points
+        used = np.unique(np.concatenate([s.triangles.ravel(), *[b.nodes for b in s.beams]]))
+        v, kappa = np.zeros(9), np.zeros(2)
+        for index, beam in enumerate(s.beams):
             n = beam.nodes
             sizes = np.linalg.norm(np.diff(x[n], axis=0), axis=1)
             for i in range(len(n) - 1):
@@ -230,17 +248,18 @@ class Network:
                 axial.append(beam.axial_n)
                 self.link_beam.append(index)
             for i in range(1, len(n) - 1):
-                bends.append((n[i - 1], n[i], n[i + 1]))
+                bends.append((n[i - 1], n[i], n[i + 1], _reference(x, used, n[i - 1 : i + 2])))
                 bending.append(beam.bending_n_m2 / (0.5 * (sizes[i - 1] + sizes[i])))
                 limit.append(beam.plastic_moment_n_m)
-                binormal(x[n[i]] - x[n[i - 1]], x[n[i + 1]] - x[n[i]], kb, by_e, by_f)
-                rest.append(kb.copy())
+                bend_vectors(x, np.array(bends[-1], dtype=np.int64), v)
+                bend_curvature(v, kappa)
+                rest.append(kappa.copy())
                 self.bend_beam.append(index)
         self.links = np.array(links, dtype=np.int64).reshape(-1, 2)
         self.link_length, self.link_axial = np.array(length, float), np.array(axial, float)
-        self.bends = np.array(bends, dtype=np.int64).reshape(-1, 3)
+        self.bends = np.array(bends, dtype=np.int64).reshape(-1, 4)
         self.bend_stiffness, self.bend_limit = np.array(bending, float), np.array(limit, float)
-        self.bend_rest = np.array(rest, float).reshape(-1, 3)
+        self.bend_rest = np.array(rest, float).reshape(-1, 2)
 
     def _compile(self) -> None:
         s = self.structure
@@ -271,7 +290,7 @@ class Network:
             s.points.copy(),
             np.zeros((m, LAYER_COUNT, 3)),
             np.zeros((m, LAYER_COUNT)),
-            np.zeros((len(self.bends), 3)),
+            np.zeros((len(self.bends), 2)),
             np.zeros(len(s.bonds.law)),
             np.ones(len(s.bonds.law), bool),
             np.ones(len(s.ties), bool),

@@ -64,7 +64,8 @@ def _groups(network: Network, ev: Evaluation) -> list[tuple[Ints, Floats]]:
 
 def _apart(points: Floats, nodes: Ints) -> tuple[Floats, Ints]:
     """Return points and node ids with every spring on nodes of its own, so its forces can be told apart."""
-    return np.ascontiguousarray(points[nodes].reshape(-1, 3)), np.arange(nodes.size).reshape(nodes.shape)
+    own = np.where(nodes < 0, -1, np.arange(nodes.size).reshape(nodes.shape))
+    return np.ascontiguousarray(points[nodes].reshape(-1, 3)), own
 
 
 def _bonds(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
@@ -93,7 +94,7 @@ def _links(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
 def _bends(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
     points, nodes = _apart(ev.points, network.bends)
     forces = np.zeros_like(points)
-    turn, moment = np.zeros((2, len(nodes), 3))
+    turn, moment = np.zeros((2, len(nodes), 2))
     one, two = np.zeros((2, len(nodes)))
     no_limit = np.full(len(nodes), np.inf)
     bend_forces(

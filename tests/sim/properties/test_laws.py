@@ -328,21 +328,22 @@ def test_link_forces_and_stiffness_are_slopes_of_the_energy():
     assert_near(stiffness[0], slope(lambda y: values(y)[1].ravel(), x, 1e-8), 1e-6)
 
 
+@pytest.mark.parametrize("reference", [3, -1], ids=["beside", "alone"])
 @pytest.mark.parametrize("limit", [1e9, 50.0], ids=["elastic", "flowing"])
-def test_bend_forces_and_stiffness_are_slopes_of_the_energy(limit):
-    bends, rest = np.array([[0, 1, 2]]), np.array([[0.0, 0.05, 0.0]])
-    bending, limits, old = np.array([2e3]), np.array([limit]), np.array([[0.01, 0.0, 0.02]])
-    x = np.array([[0.0, 0.0, 0.0], [0.1, 0.01, 0.0], [0.19, 0.05, 0.03]])
+def test_bend_forces_and_stiffness_are_slopes_of_the_energy(limit, reference):
+    bends, rest = np.array([[0, 1, 2, reference]]), np.array([[0.05, -0.02]])
+    bending, limits, old = np.array([2e3]), np.array([limit]), np.array([[0.01, 0.02]])
+    x = np.array([[0.0, 0.0, 0.0], [0.1, 0.01, 0.0], [0.19, 0.05, 0.03], [0.12, 0.06, -0.15]])
 
     def values(y):
-        turn, moment, stored, lost, forces = *np.zeros((2, 1, 3)), *np.zeros((2, 1)), np.zeros((3, 3))
+        turn, moment, stored, lost, forces = *np.zeros((2, 1, 2)), *np.zeros((2, 1)), np.zeros((4, 3))
         beam.bend_forces(y, bends, rest, bending, limits, old, turn, moment, stored, lost, forces)
         return stored[0] + lost[0], forces, lost[0]
 
     _, forces, lost = values(x)
     assert (lost > 0.0) == (limit == 50.0)
     assert_near(forces.ravel(), slope(lambda y: values(y)[0], x, 1e-7), 1e-6)
-    stiffness = np.zeros((1, 9, 9))
+    stiffness = np.zeros((1, 12, 12))
     beam.bend_stiffness(x, bends, rest, bending, limits, old, stiffness)
     assert_near(stiffness[0], slope(lambda y: values(y)[1].ravel(), x, 1e-7), 1e-5)
     assert_near(stiffness[0], stiffness[0].T, 1e-12)

@@ -125,18 +125,16 @@ def test_seam_spends_its_energy_per_metre_on_any_lattice(spacing_m, energy_j_per
 def test_tips_latch_hinges_rim_and_damping_balance(name):
     balance = solved(*RUNS[name]).balance
     assert len(balance) > 5
-    # what the metal passes on sums to nothing by itself, so the sum is the solver's own residual
-    assert max(b.force_n / b.tip_n for b in balance) < 1e-6
+    # what the metal passes on sums to nothing by itself, so the sum is the solver's own residual; a door that
+    # has sprung free may leave the tips, so the measure is the largest tip force of the push
+    assert max(b.force_n for b in balance) < 1e-6 * max(b.tip_n for b in balance)
 
 
-@pytest.mark.xfail(
-    strict=True,
-    reason="a chain that is bent at rest keeps its bend in the car's axes: turning with the door loads it",
-)
 @pytest.mark.parametrize("name", STEADY)
 def test_moments_balance(name):
     balance = solved(*RUNS[name]).balance
-    assert max(b.moment_n_m / b.tip_n for b in balance) < 1e-6  # per newton of tip, arms of about a metre
+    # per newton of tip, arms of about a metre
+    assert max(b.moment_n_m for b in balance) < 1e-6 * max(b.tip_n for b in balance)
 
 
 def freed(structure, **parts):
@@ -164,10 +162,6 @@ def test_sheets_and_seams_turned_as_one_carry_nothing(angle_rad):
     assert np.abs(ev.forces).max() < 1e-4
 
 
-@pytest.mark.xfail(
-    strict=True,
-    reason="a chain that is bent at rest keeps its bend in the car's axes: turning with the door loads it",
-)
 @pytest.mark.parametrize("angle_rad", TURNS_RAD)
 def test_the_whole_door_turned_as_one_carries_nothing(angle_rad):
     assert turned(freed(build_model(CAR).structure), angle_rad).potential_j < 1e-9
@@ -288,7 +282,9 @@ def test_an_increment_that_did_not_converge_leaves_no_verdict(monkeypatch):
 @pytest.mark.parametrize("move", [edge(), edge(depth_m=DEEP_M)], ids=["lip", "deep"])
 def test_twice_the_damping_changes_next_to_nothing(monkeypatch, move):
     plain = solved(CAR, move)
-    monkeypatch.setattr(run_module, "Stepper", partial(Stepper, viscous_n_per_m=100.0))
+    monkeypatch.setattr(
+        run_module, "Stepper", partial(Stepper, viscous_n_per_m=2.0 * increment.VISCOUS_N_PER_M)
+    )
     other = solve(CAR, msgspec.structs.replace(move))
     assert other.run._current.viscous_n_per_m == 2.0 * plain.run._current.viscous_n_per_m
     assert other.first.kind == plain.first.kind
