@@ -243,7 +243,7 @@ def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, 
     except ValueError:  # the torn sheet could not be meshed: this edge does not tear
         return None
     trial = replace(stepper, network=network)
-    state = extended(point.state, tear.node)
+    state = network.taken_over(extended(point.state, tear.node), old)
     load = trial.load(point.travel_m, state)
     answer = equilibrate(network, state, load, state.points, cancelled=stepper.cancelled)
     stepper.tally.iterations += answer.iteration_count

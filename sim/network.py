@@ -19,7 +19,7 @@ from sim.beam import bend_curvature, bend_forces, bend_stiffness, bend_vectors, 
 from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness, scatter_dense
 from sim.factor import Factor, make_factor
 from sim.pattern import Pattern, build_pattern
-from sim.sheet import rest_sheet
+from sim.sheet import hinge_angle, rest_sheet
 from sim.structure import Structure
 from sim.yielding import LAYER_COUNT, layer_rule
 
@@ -35,6 +35,7 @@ class State:
     points : shape (n, 3) [m];  plastic : (m, 7, 3);  hardening : (m, 7)
     turn : (bends, 2) [rad];  worst : (bonds,) [m];  touching : (bonds,)
     holding : (ties,);  on_rim : (rim nodes,)
+    angle : (hinges,) [rad], counted on past half a turn
     """
 
     points: Floats
@@ -45,6 +46,7 @@ class State:
     touching: Bools
     holding: Bools
     on_rim: Bools
+    angle: Floats
 
     def sha256(self) -> str:
         """Return the hash of the whole state, as hexadecimal digits."""
@@ -295,7 +297,16 @@ class Network:
             np.ones(len(s.bonds.law), bool),
             np.ones(len(s.ties), bool),
             np.ones(len(s.rim), bool),
+            self.rest.rest_angle.copy(),
         )
+
+    def taken_over(self, state: State, former: Network) -> State:
+        """Return a state of a network with other hinges as this one's: angles found again by edge."""
+        edges = zip(former.rest.hinges.tolist(), state.angle.tolist(), strict=True)
+        old = {(hinge[0], hinge[1]): angle for hinge, angle in edges}
+        now = hinge_angle(state.points, self.rest.hinges)
+        kept = [old.get((h[0], h[1]), now[k]) for k, h in enumerate(self.rest.hinges.tolist())]
+        return replace(state, angle=np.array(kept, dtype=float))
 
     def evaluate(
         self, points: Floats, state: State, load: Load, *, out: Evaluation | None = None
@@ -307,6 +318,8 @@ class Network:
         ev.points[:] = points
         ev.forces[:] = 0.0
         kernels.hinge_angles(ev.points, r.hinges, ev.angle, ev.gradient)
+        # an angle is known but for whole turns: it stays the one next to the committed angle
+        ev.angle += 2.0 * np.pi * np.rint((state.angle - ev.angle) / (2.0 * np.pi))
         kernels.triangle_forces(
             ev.points,
             s.triangles,
@@ -540,6 +553,7 @@ class Network:
             touching,
             state.holding.copy(),
             on_rim,
+            ev.angle.copy(),
         )
 
     def parted(self, state: State) -> Bools:

@@ -325,14 +325,13 @@ def turned_hinge(angle_rad):
     return np.array([[0.0, 0.0, 0.0], [0.03, 0.0, 0.0], [0.015, -0.03, 0.0], flap])
 
 
-@pytest.mark.xfail(
-    strict=True, reason="the angle of a hinge springs by a whole turn where metal is folded flat"
-)
 def test_a_fold_pressed_flat_keeps_its_side():
     section = Section("sheet", 0.8e-3, Metal("test metal", 210.0e9, 0.3, 1.0e18, 0.0))
     triangles = np.array([[0, 2, 1], [0, 1, 3]])
     network = Network(Structure(turned_hinge(0.0), triangles, np.zeros(2, np.int64), (section,)))
     state = network.initial_state()
+    for part in (90.0, 170.0):  # folded up in steps, as an increment after another would
+        state = network.commit(state, network.evaluate(turned_hinge(np.radians(part)), state, Load()))
     short, past = (network.evaluate(turned_hinge(a), state, Load()) for a in np.radians([179.9, 180.1]))
     # elastic: turned on by 0.2 degrees of 180, the moment grows by a thousandth, and does not change its sign
     np.testing.assert_allclose(past.moments, short.moments, rtol=0.01)
