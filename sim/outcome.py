@@ -102,10 +102,14 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
     seat, share = push.seats[0], push.pads[0].skin_share
     costs = f"the latch carried {_share_word(peak_latch)} at most; {clearance}"
     why = _why(seat, share, freed="latch free" in kinds or "hinge free" in kinds)
+    if len(push.pads) > 1:
+        why = "The tips closed across the door, so skin and inner panel were pressed towards each other."
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
         if parted >= limit("parted_m"):
-            first += f", after {parted * 1e3:.0f} mm of seam had parted"
+            before = "seam parting" in kinds and kinds.index("seam parting") < kinds.index("latch free")
+            order = "the seam had begun to part before" if before else "the seam parted only after"
+            first += f"; {order}, {parted * 1e3:.0f} mm in all"
         else:
             first += " with the skin still on its seam"
         return f"{first}; {clearance}. {why}"
@@ -130,6 +134,8 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
 
 def _why(seat: str, share: float, *, freed: bool) -> str:
     place = f"on the {seat}" if not seat.startswith(("behind", "belt,")) else seat
+    if 0.3 < share < 0.7:
+        return f"The tips were {place}, so skin and inner structure shared the push."
     if share >= 0.5:
         return f"The tips were {place}, so the push went into the outer skin and its seam."
     if freed:
