@@ -16,8 +16,9 @@ Source: curvature binormal [bergou-2008] (from memory); Mp = Zp sy [tube table o
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
+
+from sim.compiled import kernel
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -26,7 +27,7 @@ NO_REFERENCE = (0.36, 0.48, 0.80)  # direction where a chain stands alone (a str
 HARDENING = 0.01  # of the elastic bending stiffness, assumed: keeps a plastic bend unique
 
 
-@njit(cache=True)
+@kernel
 def link_forces(
     points: Floats,
     links: Ints,
@@ -57,7 +58,7 @@ def link_forces(
             forces[a, i] -= n / length * d[i]
 
 
-@njit(cache=True)
+@kernel
 def link_stiffness(
     points: Floats,
     links: Ints,
@@ -84,7 +85,7 @@ def link_stiffness(
                 stiffness[k, 3 + i, j] = -value
 
 
-@njit(cache=True)
+@kernel
 def binormal(e: Floats, f: Floats, out: Floats, by_e: Floats, by_f: Floats) -> None:
     """Fill the curvature binormal of two segments and its derivatives (3, 3) by each."""
     le = np.sqrt(e[0] ** 2 + e[1] ** 2 + e[2] ** 2)
@@ -113,7 +114,7 @@ def binormal(e: Floats, f: Floats, out: Floats, by_e: Floats, by_f: Floats) -> N
     by_f[2, 1] += c * e[0]
 
 
-@njit(cache=True)
+@kernel
 def _frame(v: Floats, across: Floats, third: Floats) -> tuple[float, float, float]:
     """Fill the two directions across the first segment; return |e|, the reach across and along it.
 
@@ -134,7 +135,7 @@ def _frame(v: Floats, across: Floats, third: Floats) -> tuple[float, float, floa
     return length, reach, along
 
 
-@njit(cache=True)
+@kernel
 def bend_curvature(v: Floats, kappa: Floats) -> None:
     """Fill the curvature binormal's two components in the frame of the reference node, shape (2,) [rad]."""
     kb, across, third = np.empty(3), np.empty(3), np.empty(3)
@@ -145,7 +146,7 @@ def bend_curvature(v: Floats, kappa: Floats) -> None:
     kappa[1] = kb[0] * third[0] + kb[1] * third[1] + kb[2] * third[2]
 
 
-@njit(cache=True)
+@kernel
 def _bend_gradient(
     v: Floats, rest: Floats, turn_old: Floats, bending: float, limit: float, turn: Floats, moment: Floats,
     room: Floats, gradient: Floats,
@@ -186,7 +187,7 @@ def _bend_gradient(
     return 0.5 * size * size / bending, dissipated
 
 
-@njit(cache=True)
+@kernel
 def bend_vectors(points: Floats, bend: Ints, v: Floats) -> None:
     """Fill segments e, f and reference vector d of one bend (a, b, c, r), shape (9,) [m]."""
     for i in range(3):
@@ -195,7 +196,7 @@ def bend_vectors(points: Floats, bend: Ints, v: Floats) -> None:
         v[6 + i] = points[bend[3], i] - points[bend[1], i] if bend[3] >= 0 else NO_REFERENCE[i]
 
 
-@njit(cache=True)
+@kernel
 def bend_forces(
     points: Floats,
     bends: Ints,
@@ -236,7 +237,7 @@ def bend_forces(
                 forces[bends[k, 3], i] += gradient[6 + i]
 
 
-@njit(cache=True)
+@kernel
 def bend_stiffness(
     points: Floats,
     bends: Ints,

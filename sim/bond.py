@@ -17,10 +17,10 @@ Source: trapezoid form, energy kept on coarse meshes [turon-2007]; ellipse for w
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 
-from sim.kernels import cross
+from sim.compiled import kernel
+from sim.small import cross
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -72,7 +72,7 @@ def touch_law(*, pressure: float, offset_m: float) -> Floats:
     return np.array([0.0, 1.0, 2.0, 3.0, 0.0, pressure, offset_m, 1.0])
 
 
-@njit(cache=True)
+@kernel
 def envelope(opening: float, law: Floats) -> tuple[float, float, float]:
     """Return energy, force and slope of the trapezoid, per metre, at a first-time ``opening``."""
     k, d1, d2, d3 = law[0], law[1], law[2], law[3]
@@ -88,7 +88,7 @@ def envelope(opening: float, law: Floats) -> tuple[float, float, float]:
     return full, 0.0, 0.0
 
 
-@njit(cache=True)
+@kernel
 def bond_response(opening: float, worst: float, law: Floats) -> tuple[float, float, float, float]:
     """Return stored and dissipated energy, force and slope, per metre, with the worst opening so far."""
     if opening > worst:
@@ -101,12 +101,12 @@ def bond_response(opening: float, worst: float, law: Floats) -> tuple[float, flo
     return stored, total - 0.5 * secant * worst * worst, secant * opening, secant
 
 
-@njit(cache=True)
+@kernel
 def _dot3(a: Floats, b: Floats) -> float:
     return float(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
-@njit(cache=True)
+@kernel
 def separation(variables: Floats, plane: bool, gradient: Floats, room: Floats) -> float:
     """Return the signed normal distance d_n = r.n; fill its gradient by (r, p, q).
 
@@ -145,7 +145,7 @@ def separation(variables: Floats, plane: bool, gradient: Floats, room: Floats) -
     return float(dn)
 
 
-@njit(cache=True)
+@kernel
 def _wall_curvature(p: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
     """Fill the second derivatives of d_n = r.p / |p|, shape (9, 9)."""
     size = np.sqrt(_dot3(p, p))
@@ -159,7 +159,7 @@ def _wall_curvature(p: Floats, dn: float, gradient: Floats, hessian: Floats) -> 
             hessian[3 + i, 3 + j] = -(t_i * n_j + n_i * t_j) / size - dn * part / (size * size)
 
 
-@njit(cache=True)
+@kernel
 def _plane_curvature(variables: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
     """Fill the second derivatives of d_n = V / J, shape (9, 9)."""
     r, p, q = variables[0], variables[1], variables[2]
@@ -195,7 +195,7 @@ def _plane_curvature(variables: Floats, dn: float, gradient: Floats, hessian: Fl
             hessian[a, b] = value / size
 
 
-@njit(cache=True)
+@kernel
 def separation_curvature(
     variables: Floats, plane: bool, dn: float, gradient: Floats, hessian: Floats
 ) -> None:
@@ -207,7 +207,7 @@ def separation_curvature(
         _wall_curvature(variables[1], dn, gradient, hessian)
 
 
-@njit(cache=True)
+@kernel
 def _variables(points: Floats, nodes: Ints, coefficients: Floats, variables: Floats) -> None:
     """Fill r, p, q of one bond from its six nodes."""
     for v in range(3):
@@ -218,7 +218,7 @@ def _variables(points: Floats, nodes: Ints, coefficients: Floats, variables: Flo
             variables[v, i] = value
 
 
-@njit(cache=True)
+@kernel
 def bond_forces(
     points: Floats,
     nodes: Ints,
@@ -287,14 +287,14 @@ def bond_forces(
                 forces[nodes[k, s], i] += value * size
 
 
-@njit(cache=True)
+@kernel
 def _secant(effective: float, force: float, worst_old: float, law: Floats) -> float:
     if effective > 1.0e-12:
         return float(force / effective)
     return float(law[STIFFNESS]) if worst_old < law[END] else 0.0
 
 
-@njit(cache=True)
+@kernel
 def bond_curvature(
     variables: Floats, plane: bool, law: Floats, worst_old: float, touching: bool, soften: bool, h9: Floats
 ) -> None:
@@ -330,7 +330,7 @@ def bond_curvature(
             h9[a, b] = value + bend * g9[a] * g9[b]
 
 
-@njit(cache=True)
+@kernel
 def bond_stiffness(
     points: Floats,
     nodes: Ints,
@@ -365,7 +365,7 @@ def bond_stiffness(
                     stiffness[k, 3 * s + i, b] = value * size
 
 
-@njit(cache=True)
+@kernel
 def scatter_dense(nodes: Ints, blocks: Ints, active: Bools, stiffness: Floats, values: Floats) -> None:
     """Add dense element matrices (k, 3 m, 3 m) to block values; ``blocks`` (k, m, m), complement = transpose.
 

@@ -75,7 +75,7 @@ def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[s
     for index, section in enumerate(s.sections):
         mine = s.triangle_section == index
         lines[section.group] = lines.get(section.group, 0.0) + float(ev.triangle_folding[mine].sum())
-    for k, beam in enumerate(network.bend_beam):
+    for k, beam in enumerate(network.beams.bend_beam):
         group = s.beams[beam].group
         lines[group] = lines.get(group, 0.0) + float(ev.bend_folding[k])
     grown = ev.bond_parted - network.bond_spent(before)
@@ -87,6 +87,9 @@ def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[s
             lines["seam slip"] = lines.get("seam slip", 0.0) + float((grown * (1.0 - peel))[mine].sum())
         elif kind == "pad":
             lines["pads"] = float(grown[mine].sum())
+    for law in network.laws:
+        if law.name in ev.spent:
+            lines[law.line] = lines.get(law.line, 0.0) + ev.spent[law.name]
     if load.origin is not None:
         moved = ev.points - load.origin
         lines["viscous"] = load.viscous_n_per_m * float(np.sum(moved * moved))

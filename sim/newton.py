@@ -134,7 +134,7 @@ def descend(
 ) -> Equilibrium:
     """Descend the potential from one start; always ends lower than it began."""
     ev = network.evaluate(start, state, load)
-    spare = Evaluation(network)
+    spare = network.blank()
     recall = Recall(options.memory, start.size)
     residual = network.residual(ev)
     size = float(np.abs(residual).max())

@@ -84,15 +84,15 @@ def _bonds(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
 
 
 def _links(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
-    points, nodes = _apart(ev.points, network.links)
+    points, nodes = _apart(ev.points, network.beams.links)
     forces = np.zeros_like(points)
     one, two = np.zeros((2, len(nodes)))
-    link_forces(points, nodes, network.link_length, network.link_axial, one, two, forces)
-    return network.links, forces.reshape(len(nodes), -1, 3)
+    link_forces(points, nodes, network.beams.link_length, network.beams.link_axial, one, two, forces)
+    return network.beams.links, forces.reshape(len(nodes), -1, 3)
 
 
 def _bends(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
-    points, nodes = _apart(ev.points, network.bends)
+    points, nodes = _apart(ev.points, network.beams.bends)
     forces = np.zeros_like(points)
     turn, moment = np.zeros((2, len(nodes), 2))
     one, two = np.zeros((2, len(nodes)))
@@ -100,8 +100,8 @@ def _bends(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
     bend_forces(
         points,
         nodes,
-        network.bend_rest,
-        network.bend_stiffness,
+        network.beams.bend_rest,
+        network.beams.bend_stiffness,
         no_limit,
         ev.turn,
         turn,
@@ -110,7 +110,7 @@ def _bends(network: Network, ev: Evaluation) -> tuple[Ints, Floats]:
         two,
         forces,
     )
-    return network.bends, forces.reshape(len(nodes), -1, 3)
+    return network.beams.bends, forces.reshape(len(nodes), -1, 3)
 
 
 def load_path(network: Network, ev: Evaluation, direction: Floats) -> LoadPath:

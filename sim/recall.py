@@ -11,13 +11,14 @@ Source: two-loop recursion [nocedal-1980] (from memory).
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
+
+from sim.compiled import kernel
 
 Floats = NDArray[np.float64]
 
 
-@njit(cache=True)
+@kernel
 def _dot(a: Floats, b: Floats) -> float:
     total = 0.0
     for i in range(a.shape[0]):
@@ -25,7 +26,7 @@ def _dot(a: Floats, b: Floats) -> float:
     return total
 
 
-@njit(cache=True)
+@kernel
 def _before(
     steps: Floats, changes: Floats, product: Floats, first: int, count: int, share: Floats, vector: Floats
 ) -> None:
@@ -38,7 +39,7 @@ def _before(
             vector[i] -= share[k] * changes[k, i]
 
 
-@njit(cache=True)
+@kernel
 def _after(
     steps: Floats, changes: Floats, product: Floats, first: int, count: int, share: Floats, vector: Floats
 ) -> None:

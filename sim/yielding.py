@@ -14,8 +14,9 @@ The return mapping is the classical one for plane stress [simo-taylor-1986].
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
+
+from sim.compiled import kernel
 
 Floats = NDArray[np.float64]
 
@@ -41,7 +42,7 @@ def layer_rule() -> tuple[Floats, Floats]:
     return heights, weights
 
 
-@njit(cache=True)
+@kernel
 def _multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, float, float]) -> float:
     """Return the plastic multiplier: equivalent stress of both decayed modes equals the flow stress.
 
@@ -62,7 +63,7 @@ def _multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, fl
     return g
 
 
-@njit(cache=True)
+@kernel
 def _fill_tangent(
     x_plus: float, x_minus: float, normal: tuple[float, float, float], beta: float, tangent: Floats
 ) -> None:
@@ -80,7 +81,7 @@ def _fill_tangent(
     tangent[1, 2] = tangent[2, 1] = -m1 * m2 * inverse
 
 
-@njit(cache=True)
+@kernel
 def plane_stress_return(
     strain: Floats,
     plastic_old: Floats,

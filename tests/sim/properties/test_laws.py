@@ -10,7 +10,8 @@ import pytest
 from scipy.integrate import quad
 from scipy.spatial.transform import Rotation
 
-from sim import beam, bond, kernels, materials, sheet
+from sim import beam, bond, hinge, materials, sheet
+from sim import section as sections
 from sim.bond import END, LENGTH, OFFSET, bond_law, touch_law
 from sim.network import Drive, Load, Network
 from sim.pattern import build_pattern
@@ -50,7 +51,7 @@ HINGE = np.array([[0, 1, 2, 3]])
 
 def angle_of(points):
     angle, gradient = np.zeros(1), np.zeros((1, 4, 3))
-    kernels.hinge_angles(points, HINGE, angle, gradient)
+    hinge.hinge_angles(points, HINGE, angle, gradient)
     return angle[0], gradient[0]
 
 
@@ -61,7 +62,7 @@ def test_hinge_angle_is_the_plain_one_and_its_derivatives_are_its_own(seed):
     assert angle == pytest.approx(sheet.hinge_angle(points, HINGE)[0], rel=1e-12)
     assert_near(gradient.ravel(), slope(lambda x: angle_of(x)[0], points, 1e-7), 1e-6)
     hessian = np.empty((12, 12))
-    kernels.hinge_hessian(*points, hessian, np.empty((19, 3)))
+    hinge.hinge_hessian(*points, hessian, np.empty((19, 3)))
     assert_near(hessian, slope(lambda x: angle_of(x)[1].ravel(), points, 1e-7), 1e-6)
     assert_near(hessian, hessian.T, 1e-12)
 
@@ -85,7 +86,7 @@ def section(strain, curvature, plastic=None, hardening=None, form=1.0):
     hard = np.zeros(LAYER_COUNT) if hardening is None else hardening
     new, new_hard = np.zeros((LAYER_COUNT, 3)), np.zeros(LAYER_COUNT)
     resultant, stiffness = np.zeros(6), np.zeros((6, 6))
-    psi, heat = kernels.section_response(
+    psi, heat = sections.section_response(
         strain, curvature, THICKNESS, form, METAL, heights, weights, old, hard, new, new_hard, resultant,
         stiffness, np.empty((5, 3)),
     )  # fmt: skip
@@ -126,7 +127,7 @@ def test_section_forces_are_the_layers_sum_and_the_slope_of_their_energy(
 ):
     heights, weights = layer_rule()
     resultant = np.zeros(6)
-    psi, heat, flowing = kernels.section_forces(
+    psi, heat, flowing = sections.section_forces(
         strain, curvature, THICKNESS, 1.0, METAL, heights, weights, plastic, hardening, plastic.copy(),
         hardening.copy(), resultant, np.empty((5, 3)),
     )  # fmt: skip
