@@ -1,6 +1,6 @@
 """The door as a structure: which sheet, beam, bond and tie stands for which part, and by which numbers.
 
-Numbers marked "assumed" have no public source; the others name theirs (keys in tests/sources.toml).
+Numbers marked "assumed" have no public source; the others name theirs (keys in assets/sources.toml).
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """Metals of the model, with the source of every number.
 
-Source keys stand in tests/sources.toml; "assumed" says there is none.
+Source keys stand in assets/sources.toml; "assumed" says there is none.
 """
 
 from __future__ import annotations

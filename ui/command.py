@@ -104,6 +104,27 @@ def run(plan: Path, *, out: Path) -> int:
     return OK
 
 
+@app.command
+def check(*, full: bool = False, json: Path | None = None) -> int:
+    """Check the computation against figures from outside the program: a table of claims, and who says so.
+
+    Ends with 1 when a figure is not what it should be; a miss that is known is told and does not count.
+
+    Parameters
+    ----------
+    full
+        All checks, some minutes; without it, those that take seconds.
+    json
+        A file for the rows as plain values.
+    """
+    from ui import checking
+
+    try:
+        return checking.check(full=full, file=json)
+    except OSError as error:
+        raise Refusal(f"--json {json}: {file_trouble(error)}") from error
+
+
 def read_plan(path: Path) -> Plan:
     """Return the plan of a file; raises Refusal in one sentence when it cannot be read or made."""
     from sim import planfile

@@ -9,63 +9,19 @@ course sheet; 20.382 and 14.319 MPa are computed from it.
 import numpy as np
 import pytest
 
-from sim.bond import bond_law
-from sim.network import Load, Network
-from sim.newton import equilibrate
-from sim.structure import Beam, Bonds, Structure
-from tests.sim import support
-
-YOUNG_PA, SHEAR_PA, BOND_M, LAP_M, WIDTH_M = 210.0e9, 700.0e6, 0.2e-3, 12.5e-3, 25.0e-3
-
-
-def peak_shear_pa(sheet_m, force_n, cells):
-    """Return the shear stress at the end of the lap, the sheets taken as bars that only stretch."""
-    count, h = cells + 1, LAP_M / cells
-    x = np.linspace(0.0, LAP_M, count)
-    flat = np.column_stack([x, np.zeros((count, 2))])
-    # upper bar, lower bar, and two held points that give the direction across the bond
-    points = np.concatenate([flat, flat, [[0.0, 0.0, 0.0], [0.0, 0.0, -0.1]]])
-    upper, lower, top, deep = np.arange(count), np.arange(count) + count, 2 * count, 2 * count + 1
-    share = np.full(count, h)
-    share[[0, -1]] *= 0.5
-    stiffness = SHEAR_PA * WIDTH_M / BOND_M  # per length of lap and slip
-    rise = 1.0e-4  # far beyond the slip here: the bond stays elastic
-    laws = [
-        bond_law(
-            strength=stiffness * rise, energy=20.0 * stiffness * rise**2, shear_ratio=1.0, rise_m=rise,
-            pressure=stiffness, length_m=float(size),
-        )
-        for size in share
-    ]  # fmt: skip
-    nodes = np.column_stack([upper, lower, np.full(count, top), np.full(count, deep), lower, lower])
-    r, p = [1.0, -1.0, 0, 0, 0, 0], [0, 0, 1.0, -1.0, 0, 0]
-    bonds = Bonds(
-        nodes.astype(np.int64), np.tile([r, p, [0.0] * 6], (count, 1, 1)), np.zeros(count, bool),
-        np.array(laws),
-        np.zeros(count, np.int64), ("seam",), x, np.full(count, 1.0),
-    )  # fmt: skip
-    beams = tuple(Beam("bar", chain, YOUNG_PA * sheet_m * WIDTH_M, 1.0e-6, 1.0e6) for chain in (upper, lower))
-    none = np.zeros((0, 3), np.int64)
-    structure = Structure(points, none, np.zeros(0, np.int64), (), beams=beams, bonds=bonds)
-    structure = support.held(structure, (slice(None), "yz"), ([top, deep], "x"), (lower[-1:], "x"))
-    dead = np.zeros_like(points)
-    dead[upper[0], 0] = -force_n
-    network = Network(structure)
-    state = network.initial_state()
-    answer = equilibrate(network, state, Load((), dead), points)
-    assert answer.converged
-    slip = network.bond_opening(answer.evaluation)
-    return SHEAR_PA / BOND_M * slip[0]
+from sim.checks import laps
 
 
 @pytest.mark.parametrize(
     ("sheet_m", "force_n", "computed_mpa"), [(1.5e-3, 5.0e3, 20.382), (0.8e-3, 3.0e3, 14.319)]
 )
 def test_shear_peaks_as_volkersen_says(sheet_m, force_n, computed_mpa):
-    x = 0.5 * LAP_M * np.sqrt(2.0 * SHEAR_PA / (YOUNG_PA * sheet_m * BOND_M))
-    expected = force_n / (WIDTH_M * LAP_M) * x / np.tanh(x)
+    x = 0.5 * 12.5e-3 * np.sqrt(2.0 * 700.0e6 / (210.0e9 * sheet_m * 0.2e-3))
+    expected = force_n / (25.0e-3 * 12.5e-3) * x / np.tanh(x)
     np.testing.assert_allclose(expected, 1.0e6 * computed_mpa, rtol=1e-4)  # the printed digits
-    coarse, fine = (peak_shear_pa(sheet_m, force_n, cells) for cells in (10, 20))
+    coarse, fine = (laps.lap(sheet_m, cells) for cells in (10, 20))
+    assert coarse.passed
     # 3 % with ten stations, the case's allowance; closer with twenty
-    np.testing.assert_allclose(coarse, expected, rtol=0.03)
-    assert abs(fine - expected) < 0.5 * abs(coarse - expected)
+    np.testing.assert_allclose(coarse.got, computed_mpa, rtol=0.03)
+    assert abs(fine.got - computed_mpa) < 0.5 * abs(coarse.got - computed_mpa)
+    assert laps.lap_settles(sheet_m).passed

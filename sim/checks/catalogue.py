@@ -1,0 +1,176 @@
+"""Every check by family, which of them are fast, and how they are run one after another."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
+from functools import cache, partial
+from itertools import product
+
+from sim.checks import (
+    bending,
+    bonds,
+    fittings,
+    free_edges,
+    laps,
+    membrane,
+    peel,
+    plastic,
+    plates,
+    shells,
+    stability,
+)
+from sim.checks.row import CONSERVATION, Row
+from sim.checks.specimens import ANGLES_DEG, NotSolvedError
+
+
+@dataclass(frozen=True)
+class Check:
+    """One row to be computed.
+
+    family : the heading it stands under;  fast : whether it belongs to the set that takes seconds
+    """
+
+    family: str
+    make: Callable[[], Row]
+    fast: bool = True
+
+    def run(self) -> Row:
+        """Return the row with the time it took; an equilibrium not found is a row that fails."""
+        began = time.perf_counter()
+        try:
+            row = self.make()
+        except NotSolvedError as problem:
+            row = Row(_name_of(self.make), CONSERVATION, "a solved specimen", str(problem), relation="same")
+        return replace(row, seconds=time.perf_counter() - began)
+
+
+def _name_of(make: Callable[[], Row]) -> str:
+    if isinstance(make, partial):
+        words = ", ".join(str(a) for a in (*make.args, *make.keywords.values()) if not callable(a))
+        return f"{make.func.__name__.replace('_', ' ')} ({words})"
+    return getattr(make, "__name__", "check").replace("_", " ")
+
+
+def _each(
+    family: str, function: Callable[..., Row], cases: Iterable[tuple[object, ...]], *, fast: bool = True
+) -> Iterator[Check]:
+    for case in cases:
+        yield Check(family, partial(function, *case), fast)
+
+
+def _in_plane() -> Iterator[Check]:
+    family = "stretched sheet"
+    function: Callable[..., Row]
+    for function in (membrane.patch_field, membrane.patch_direct, membrane.patch_shear):
+        yield from _each(family, function, product(membrane.PATCH_STRESS))
+    for function in (membrane.bar_growth, membrane.bar_narrowing, membrane.panel_shear):
+        yield from _each(family, function, product(ANGLES_DEG, (0.3,)))
+        yield from _each(family, function, product(ANGLES_DEG, (1.0 / 3.0,)), fast=False)
+
+
+def _bent() -> Iterator[Check]:
+    family = "plates"
+    for edge, load in plates.ALPHA:
+        yield from _each(family, plates.square_plate, ((edge, load, count) for count in (12, 24)))
+        yield from _each(family, plates.square_plate, [(edge, load, 48)], fast=False)
+        yield from _each(family, plates.square_settles, [(edge, load)])
+        yield from _each(family, plates.round_plate, ((edge, load, rings) for rings in (8, 16)))
+        yield from _each(family, plates.round_settles, [(edge, load)])
+    turned = ANGLES_DEG[1:]
+    yield from _each(family, plates.square_plate, product(["supported"], plates.LOAD_WORD, (12, 24), turned))
+    yield from _each(family, plates.turned_plate, product(plates.LOAD_WORD, turned))
+    family = "free edges"
+    kinds = (*ANGLES_DEG, free_edges.ONE_DIAGONAL)
+    yield from _each(family, free_edges.twist, product(kinds, (0.3,), (3, 1)))
+    yield from _each(family, free_edges.twist, product(kinds, (0.0,), (3, 1)), fast=False)
+    yield from _each(family, free_edges.twist, product(ANGLES_DEG, (0.3,), (3, 1), (24,)), fast=False)
+    yield from _each(family, free_edges.bent_curvature, product(ANGLES_DEG, (0.3,)))
+    yield from _each(family, free_edges.bent_saddle, product(ANGLES_DEG, (0.3,)))
+    yield from _each(family, free_edges.bent_saddle, product(ANGLES_DEG, (0.0,)), fast=False)
+
+
+def _far_bent() -> Iterator[Check]:
+    family = "strips bent far"
+    yield from _each(family, bending.cantilever, product(bending.STRIPS))
+    yield from _each(family, bending.cantilever_plate, product(bending.STRIPS))
+    yield from _each(family, bending.elastica, product(bending.MATTIASSON, bending.WAYS, (10, 20)))
+    for way in ("w", "shortening"):
+        yield from _each(family, bending.end_shear, ((share, way, 16) for share in bending.END_SHEAR))
+        yield from _each(family, bending.end_shear_settles, [(way,)])
+    yield from _each(family, bending.roll_up, product(bending.TURNS, "xz"))
+    family = "sheets far out of plane"
+    for size, fast in (((6, 30), True), ((10, 60), False)):
+        cases = [(share, lip, *size) for lip in shells.LIPS for share in shells.SLIT_RING]
+        yield from _each(family, shells.slit_ring, cases, fast=fast)
+    yield from _each(family, shells.slit_ring_settles, product(shells.LIPS), fast=False)
+    yield from _each(family, shells.stiffened_disc, product(shells.ROUND, (10,)))
+    yield from _each(family, shells.stiffened_disc, product(shells.ROUND, (20,)), fast=False)
+    yield from _each(family, shells.stiffened_square, product(shells.SQUARE, (14,)))
+    yield from _each(family, shells.stiffened_square, product(shells.SQUARE, (28,)), fast=False)
+    family = "buckling"
+    yield from _each(family, stability.euler, product(stability.FACTOR, (16, 32)))
+    yield from _each(family, stability.column, product(stability.COLUMN, ("along", "across"), (16,)))
+    yield from _each(
+        family, stability.column, product(stability.COLUMN, ("along", "across"), (32,)), fast=False
+    )
+    yield from _each(family, stability.plate, ((8,), (16,)))
+    yield from _each(family, stability.plate_settles, [()])
+
+
+def _yielding() -> Iterator[Check]:
+    family = "yielding"
+    yield from _each(family, plastic.bent_moment, product(plastic.ROWS))
+    yield Check(family, plastic.plastic_moment)
+    yield from _each(family, plastic.springback, product(plastic.ROWS))
+    for function in (plastic.tube_stiffness, plastic.tube_first_yield):
+        yield from _each(family, function, product(plastic.TUBES))
+    for case in plastic.TUBES:
+        for clamps in (False, True):
+            yield Check(family, partial(plastic.tube_collapse, case, clamps=clamps))
+    yield from _each(family, plastic.clamped_tube_stiffness, [(plastic.TUBES[0],)])
+
+
+def _seams() -> Iterator[Check]:
+    family = "seams"
+    function: Callable[..., Row]
+    for function in (bonds.parting_energy, bonds.parting_booked):
+        yield from _each(family, function, product(bonds.LAWS, bonds.WAYS))
+    yield from _each(family, bonds.ellipse, product(bonds.LAWS, (0.0, 0.1, 0.7, 1.0)))
+    yield from _each(family, laps.lap, product(laps.JOINTS, (10, 20)))
+    yield from _each(family, laps.lap_settles, product(laps.JOINTS))
+    family = "peeling"
+    yield from _each(family, peel.right_angle_load, ((0.045,), (0.0225,)))
+    yield from _each(family, peel.right_angle_seam, ((0.045,), (0.0225,)))
+    for function in (peel.right_angle_load, peel.right_angle_seam):
+        yield from _each(family, function, [(0.01125,)], fast=False)
+    yield from _each(family, peel.t_peel_load, ((0.0225,), (0.01125,)), fast=False)
+    cases = ((peel.from_base, 0.045), (peel.from_base, 0.0225), (peel.from_twin, 0.0225))
+    for function in (peel.halved_load, peel.halved_energy):
+        yield from _each(family, function, cases, fast=False)
+    for function in (peel.plastic_load, peel.plastic_seam, peel.plastic_books):
+        yield from _each(family, function, ((180.0e6,), (220.0e6,)), fast=False)
+
+
+def _rules() -> Iterator[Check]:
+    family = "latch and hinges"
+    yield from _each(family, fittings.fitting, fittings.FLOOR_N)
+    yield from _each(family, fittings.untouched_latch, (("along",), ("across",)))
+
+
+@cache
+def catalogue() -> tuple[Check, ...]:
+    """Return every check, family by family."""
+    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _rules)
+    return tuple(check for make in makers for check in make())
+
+
+def chosen(*, full: bool) -> tuple[Check, ...]:
+    """Return the fast checks, or (``full``) all of them."""
+    return tuple(check for check in catalogue() if full or check.fast)
+
+
+def bad(row: Row) -> bool:
+    """Return whether a row is news: it fails, or one known to miss holds and must be struck off."""
+    return row.passed == bool(row.known)

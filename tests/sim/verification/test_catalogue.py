@@ -1,0 +1,100 @@
+"""Every row of the installed checks holds, names its authority, and can fail.
+
+Sources
+-------
+Each row names its own; their list is the program's data, assets/sources.toml.
+"""
+
+import math
+from dataclasses import replace
+
+import pytest
+
+from sim.checks import sources
+from sim.checks.catalogue import bad, catalogue, chosen
+from sim.checks.row import Row, settling
+
+FAST = chosen(full=False)
+SLOW = tuple(check for check in catalogue() if not check.fast)
+SLOWEST_S = 20.0
+
+
+def name(check):
+    words = (*getattr(check.make, "args", ()), *getattr(check.make, "keywords", {}).values())
+    function = getattr(check.make, "func", check.make)
+    return "-".join([function.__name__, *(getattr(w, "__name__", str(w)) for w in words)])
+
+
+def held(check):
+    row = check.run()
+    assert sources.full(row.authority)
+    assert row.claim and row.spacing
+    assert not bad(row), f"{row.claim}: expected {row.expected}, got {row.got} {row.unit}"
+    assert row.seconds > 0.0
+
+
+@pytest.mark.parametrize("check", FAST, ids=name)
+def test_fast_check(check):
+    held(check)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("check", SLOW, ids=name)
+def test_full_check(check):
+    held(check)
+
+
+def test_no_check_stands_twice_and_no_claim_is_ambiguous():
+    names = [name(check) for check in catalogue()]
+    assert len(names) == len(set(names)) > 200
+
+
+ROW = Row("claim", "kendall-1975", 2.0, 2.0, "N", 0.05, spacing="one")
+
+
+@pytest.mark.parametrize(
+    ("row", "holds"),
+    [
+        (ROW, True),
+        (replace(ROW, got=2.09), True),
+        (replace(ROW, got=2.11), False),
+        (replace(ROW, got=1.89), False),
+        (replace(ROW, got=math.nan), False),
+        (replace(ROW, got=math.inf), False),
+        (replace(ROW, relation="within", got=2.06), False),
+        (replace(ROW, relation="within", got=2.04), True),
+        (replace(ROW, relation="at least", got=99.0), True),
+        (replace(ROW, relation="at least", got=1.89), False),
+        (replace(ROW, relation="at most", got=-99.0), True),
+        (replace(ROW, relation="at most", got=2.11), False),
+        (replace(ROW, relation="same", expected="seam", got="seam"), True),
+        (replace(ROW, relation="same", expected="seam", got="latch"), False),
+        (replace(ROW, expected="seam", got="seam"), False),  # words are compared only where asked for
+        (replace(ROW, expected=2.0, got="not solved"), False),
+        (replace(ROW, expected=0.0, got=1e-9), False),  # no tolerance is a share of nothing
+    ],
+)
+def test_a_row_holds_within_its_tolerance_and_nowhere_else(row, holds):
+    assert row.passed is holds
+    assert bad(row) is not holds
+
+
+def test_a_known_miss_is_news_once_it_has_come_right():
+    known = replace(ROW, known="coarse")
+    assert bad(known)
+    assert not bad(replace(known, got=3.0))
+
+
+def test_errors_are_of_the_expected_value_or_in_its_unit():
+    assert replace(ROW, got=2.1).error == pytest.approx(0.05)
+    assert replace(ROW, got=2.1, relation="within").error == pytest.approx(0.1)
+    assert replace(ROW, expected=0.0, got=0.3).error == pytest.approx(0.3)
+    assert replace(ROW, got="words").error is None
+
+
+def test_settling_compares_the_errors_of_two_lattices():
+    coarse, fine = replace(ROW, got=2.4), replace(ROW, got=1.9)
+    assert settling("x", coarse, fine).got == pytest.approx(0.25)
+    assert settling("x", coarse, fine).passed
+    assert not settling("x", fine, coarse).passed
+    assert not settling("x", replace(ROW, got=2.0), fine).passed  # nothing shrinks from an exact answer

@@ -1,0 +1,52 @@
+"""The command that checks the computation: rows one after another, progress aside, the table at the end."""
+
+from __future__ import annotations
+
+import json
+import sys
+from pathlib import Path
+
+from sim.checks import report
+from sim.checks.catalogue import bad, chosen
+from sim.checks.row import Row
+
+
+def compute(*, full: bool) -> list[tuple[str, list[Row]]]:
+    """Return the rows by family; says on the error stream how far it is."""
+    checks = chosen(full=full)
+    families: dict[str, list[Row]] = {}
+    live = sys.stderr.isatty()
+    for index, check in enumerate(checks):
+        families.setdefault(check.family, []).append(check.run())
+        tenth = 10 * (index + 1) // len(checks)
+        if live or tenth > 10 * index // len(checks):
+            words = f"{index + 1} of {len(checks)} checks, {check.family}"
+            sys.stderr.write(f"\r\x1b[K{words}" if live else f"{words}\n")
+            sys.stderr.flush()
+    if live:
+        sys.stderr.write("\r\x1b[K")
+    return list(families.items())
+
+
+def check(*, full: bool, file: Path | None) -> int:
+    """Return 0 when every row holds or is known to miss, 1 when one does not; prints the table.
+
+    Raises
+    ------
+    OSError
+        When the file cannot be written; the table has been printed by then.
+    """
+    families = compute(full=full)
+    rows = [row for _, members in families for row in members]
+    sys.stdout.write(f"{report.table(families)}\n\nSources\n{report.cited(rows)}\n\n{report.summary(rows)}\n")
+    for row in rows:
+        if row.known and not row.passed:
+            sys.stdout.write(f"  known to miss: {row.claim} ({row.spacing}): {row.known}.\n")
+    if file is not None:
+        part = file.with_name(file.name + ".part")
+        try:
+            part.write_text(json.dumps(report.plain(families), indent=1) + "\n", encoding="utf-8")
+            part.replace(file)
+        finally:
+            part.unlink(missing_ok=True)
+    return int(any(bad(row) for row in rows))
