@@ -39,9 +39,8 @@ def check(*, full: bool, file: Path | None) -> int:
     families = compute(full=full)
     rows = [row for _, members in families for row in members]
     sys.stdout.write(f"{report.table(families)}\n\nSources\n{report.cited(rows)}\n\n{report.summary(rows)}\n")
-    for row in rows:
-        if row.known and not row.passed:
-            sys.stdout.write(f"  known to miss: {row.claim} ({row.spacing}): {row.known}.\n")
+    if any(row.known for row in rows):
+        sys.stdout.write(report.misses(rows) + "\n")
     if file is not None:
         part = file.with_name(file.name + ".part")
         try:

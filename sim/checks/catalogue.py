@@ -41,7 +41,7 @@ class Check:
         began = time.perf_counter()
         try:
             row = self.make()
-        except NotSolvedError as problem:
+        except (NotSolvedError, ValueError, ArithmeticError) as problem:
             row = Row(_name_of(self.make), CONSERVATION, "a solved specimen", str(problem), relation="same")
         return replace(row, seconds=time.perf_counter() - began)
 

@@ -37,7 +37,7 @@ GRADIENT = 1.0e-3 * np.array([[1.0, 0.5], [0.5, 1.0]])
 PATCH_YOUNG_PA = 1.0e12
 # stresses of the benchmark [Pa], for its own modulus of 1e6: Hooke's law in plane stress, computed
 PATCH_STRESS = {0.25: (1333.3333e6, 400.0e6), 1.0 / 3.0: (1500.0e6, 375.0e6)}
-PATCH_SPACING = "5 distorted quads, 10 triangles"
+PATCH_SPACING = "10 triangles"
 
 
 @lru_cache

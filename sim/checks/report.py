@@ -9,17 +9,16 @@ from sim.checks import sources
 from sim.checks.catalogue import bad
 from sim.checks.row import Row
 
-HEADINGS = ("claim", "authority", "lattice", "expected", "got", "error", "verdict")
+HEADINGS = ("claim", "authority", "lattice", "expected", "got", "unit", "error", "verdict")
 _SIGN = {"at least": "\u2265 ", "at most": "\u2264 "}
 _RIGHT = {"expected", "got", "error"}
 
 
-def number(value: float | str, unit: str = "") -> str:
-    """Return a figure with five digits and its unit; words as they are."""
+def number(value: float | str) -> str:
+    """Return a figure with five digits; words as they are."""
     if isinstance(value, str):
         return value
-    shown = "0" if abs(value) < 1.0e-12 else f"{value:.5g}"
-    return f"{shown} {unit}".strip()
+    return "0" if abs(value) < 1.0e-12 else f"{value:.5g}"
 
 
 def error_words(row: Row) -> str:
@@ -40,13 +39,14 @@ def verdict(row: Row) -> str:
 
 def cells(row: Row) -> tuple[str, ...]:
     """Return a row's cells in the order of `HEADINGS`."""
-    expected = _SIGN.get(row.relation, "") + number(row.expected, row.unit)
+    expected = _SIGN.get(row.relation, "") + number(row.expected)
     return (
         row.claim,
         sources.short(row.authority),
         row.spacing,
         expected,
-        number(row.got, row.unit),
+        number(row.got),
+        row.unit,
         error_words(row),
         verdict(row),
     )
@@ -72,10 +72,8 @@ def table(families: Sequence[tuple[str, Sequence[Row]]]) -> str:
 
 def cited(rows: Sequence[Row]) -> str:
     """Return the authorities of some rows in full, one a line, first cited first."""
-    keys = dict.fromkeys(row.authority for row in rows)
-    return "\n".join(
-        f"  {sources.short(key)}: {sources.full(key)}" for key in keys if key not in sources.PLAIN
-    )
+    keys = [key for key in dict.fromkeys(row.authority for row in rows) if key not in sources.PLAIN]
+    return "\n".join(f"  {sources.short(key)}: {sources.full(key)}" for key in keys)
 
 
 def summary(rows: Sequence[Row]) -> str:
@@ -86,6 +84,15 @@ def summary(rows: Sequence[Row]) -> str:
     if known:
         words += f", {known} known to miss"
     return f"{words}, {news or 'none'} unexpected; {seconds:.0f} s."
+
+
+def misses(rows: Sequence[Row]) -> str:
+    """Return the rows known to miss under the reason why, one a line."""
+    reasons: dict[str, list[str]] = {}
+    for row in rows:
+        if row.known and not row.passed:
+            reasons.setdefault(row.known, []).append(f"    {row.claim}, {row.spacing}")
+    return "\n".join(f"  Known to miss: {why}\n" + "\n".join(told) for why, told in reasons.items())
 
 
 def plain(families: Sequence[tuple[str, Sequence[Row]]]) -> list[dict[str, Any]]:

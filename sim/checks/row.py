@@ -65,7 +65,7 @@ def settling(claim: str, coarse: Row, fine: Row) -> Row:
     before, after = coarse.error, fine.error
     ratio = math.nan if before is None or after is None or before == 0.0 else abs(after) / abs(before)
     return Row(
-        claim=f"{claim}: error shrinks on the finer lattice",
+        claim=f"{claim}: finer is nearer",
         authority=fine.authority,
         expected=1.0,
         got=ratio,

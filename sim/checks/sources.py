@@ -9,6 +9,7 @@ from importlib import resources
 
 from sim.checks.row import CONSERVATION, TEXTBOOK, TRADE
 
+LONG_NAME = 24
 PLAIN = (TRADE, TEXTBOOK, CONSERVATION)
 
 
@@ -30,6 +31,8 @@ class Source:
     def short(self) -> str:
         """Return first author, year and how it was seen."""
         first = self.authors.split(",")[0]
+        if len(first) > LONG_NAME:  # a body of many words is known by its rule
+            first = self.title.split(",")[0]
         seen = self.seen.split()[0].strip("(;,")
         told = {"memory": ", from memory", "computed": ", formula"}.get(seen, "")
         return f"{first} {self.key.rsplit('-', 1)[-1]}{told}"
