@@ -18,25 +18,17 @@ from meshes.door import DoorMesh, DoorShape, build_door
 from meshes.occupant import Capsule, seated_occupant
 from sim import materials
 from sim.bond import bond_law, touch_law
+from sim.latch import FITTING_STIFFNESS_N_PER_M, latch_sliders, latch_ties
 from sim.network import Network, State
 from sim.plan import Car
+from sim.seam import seam_bonds
 from sim.structure import Beam, Bonds, Section, Structure, Tie
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-# floors of UN R11 / GTR 1 for a fully latched side door: across the latch face, along the fork's opening
-LATCH_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)  # x, y; z assumed equal to the transverse floor
-HALF_LATCH_FLOOR_N = (4.5e3, 4.5e3, 4.5e3)  # secondary position, both directions; z assumed
+# floors of UN R11 / GTR 1 [un-regulation-2010]; z assumed equal to the transverse floor
 HINGE_SET_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)  # for both hinges together
-FITTING_STIFFNESS_N_PER_M = 1.0e7  # assumed: about a millimetre at the floor
-
-SEAM_RISE_M = 3.0e-4  # assumed; only the energy per metre matters (B-4)
-# lap shear 10-25 MPa on a 10 mm bead (hem-flange epoxy, from memory) over a peel strength of 4-12 N/mm
-SEAM_SHEAR_RATIO = 19.0
-SEAM_PRESSURE_N_PER_M2 = 8000.0 / SEAM_RISE_M  # as stiff closing as opening
-WELD_PEEL_N, WELD_SHEAR_N = 1.5e3, 3.0e3  # between the minimum and typical rows of the spot-weld table
-WELD_ENERGY_J = 3.0  # assumed: pull-out over about two millimetres
 PAD_STRENGTH_N, PAD_ENERGY_J = 150.0, 2.0  # assumed: soft mastic, lets go early
 TOUCH_STIFFNESS_N_PER_M = 2.0e6  # penalty of sheet on sheet, per node
 
@@ -84,8 +76,7 @@ def tube(diameter_m: float, wall_m: float) -> tuple[float, float, float]:
 
 
 def _sections(car: Car) -> tuple[Section, ...]:
-    skin = materials.SKIN_STEEL if car.metal == "steel" else materials.SKIN_ALLOY
-    inner = materials.INNER_STEEL if car.metal == "steel" else materials.INNER_ALLOY
+    skin, inner = materials.SKIN[car.metal], materials.INNER[car.metal]
     return (
         Section("outer_skin", car.skin_thickness_m, skin, "folding skin"),
         Section("shut_face", car.inner_thickness_m, inner, "folding inner"),
@@ -113,82 +104,6 @@ def _beams(car: Car, mesh: DoorMesh) -> tuple[Beam, ...]:
         Beam("belt outer strip", chains["belt_outer_strip"], *STRIP, "folding skin"),
         Beam("belt inner strip", chains["belt_inner_strip"], *STRIP, "folding inner"),
         Beam("window frame", chains["frame"], *FRAME, "folding inner"),
-    )
-
-
-def _hem_bonds(mesh: DoorMesh, stations: Floats, laws: Floats, kind: str) -> Bonds:
-    """Return bonds at lengths along the hem, opening along the shut face's depth line."""
-    hem = mesh.hem_station_m
-    cell = np.clip(np.searchsorted(hem, stations, side="right") - 1, 0, len(hem) - 2)
-    xi = (stations - hem[cell]) / (hem[cell + 1] - hem[cell])
-    flange, deeper = mesh.wall[0], mesh.wall[1]
-    nodes = np.stack(
-        [
-            mesh.hem_skin[cell],
-            mesh.hem_skin[cell + 1],
-            flange[cell],
-            flange[cell + 1],
-            deeper[cell],
-            deeper[cell + 1],
-        ],
-        axis=1,
-    )
-    zero = np.zeros_like(xi)
-    r = np.stack([1 - xi, xi, xi - 1, -xi, zero, zero], axis=1)
-    p = np.stack([zero, zero, 1 - xi, xi, xi - 1, -xi], axis=1)
-    count = len(stations)
-    return Bonds(
-        nodes.astype(np.int64),
-        np.stack([r, p, np.zeros_like(p)], axis=1),
-        np.zeros(count, bool),
-        laws,
-        np.zeros(count, np.int64),
-        (kind,),
-        stations,
-        np.full(count, 2.0 * mesh.shape.hem_width_m),
-    )
-
-
-def _seam(car: Car, mesh: DoorMesh) -> Bonds:
-    """Return the seam: a bead at two points per hem edge, or spots at a pitch with bare contact between."""
-    hem = mesh.hem_station_m
-    length = np.diff(hem)
-    stations = np.concatenate([hem[:-1] + 0.25 * length, hem[:-1] + 0.75 * length])
-    share = np.concatenate([length, length]) / 2.0
-    order = np.argsort(stations)
-    stations, share = stations[order], share[order]
-    if car.seam == "bonded":
-        laws = np.array(
-            [
-                bond_law(
-                    strength=car.seam_strength_n_per_m,
-                    energy=car.seam_energy_j_per_m,
-                    shear_ratio=SEAM_SHEAR_RATIO,
-                    rise_m=SEAM_RISE_M,
-                    pressure=SEAM_PRESSURE_N_PER_M2,
-                    length_m=float(size),
-                )
-                for size in share
-            ]
-        )
-        return _hem_bonds(mesh, stations, laws, "seam")
-    touch = np.array(
-        [touch_law(pressure=SEAM_PRESSURE_N_PER_M2 * float(size), offset_m=0.0) for size in share]
-    )
-    count = max(2, round(hem[-1] / car.weld_pitch_m))
-    spots = (np.arange(count) + 0.5) * hem[-1] / count
-    weld = bond_law(
-        strength=WELD_PEEL_N,
-        energy=WELD_ENERGY_J,
-        shear_ratio=WELD_SHEAR_N / WELD_PEEL_N,
-        rise_m=2.0e-4,
-        pressure=1.0e6,
-    )
-    return Bonds.join(
-        [
-            _hem_bonds(mesh, spots, np.tile(weld, (count, 1)), "weld"),
-            _hem_bonds(mesh, stations, touch, "hem touch"),
-        ]
     )
 
 
@@ -269,10 +184,7 @@ def _mean(name: str, nodes: Ints, limit: Floats) -> Tie:
 def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     """Return latch, hinges and bar feet; a strength ratio below one would be below the law's floor."""
     sets = mesh.surface.nodes
-    ties = []
-    if car.latch != "open":
-        floor = LATCH_FLOOR_N if car.latch == "full" else HALF_LATCH_FLOOR_N
-        ties.append(_mean("latch", sets["latch_core"], _limit(floor, car.latch_strength_ratio)))
+    ties = latch_ties(car, sets["latch_core"])
     for name in ("upper", "lower"):
         limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
         ties.append(_mean(f"{name} hinge", sets[f"{name}_hinge"], limit))
@@ -303,7 +215,7 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
     bar = surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
         points[end] = points[surface.nodes[f"bar_foot_{foot}"]].mean(axis=0)
-    bonds = Bonds.join([_seam(car, mesh), *_touching(car, mesh, points)])
+    bonds = Bonds.join([seam_bonds(car, mesh), *_touching(car, mesh, points)])
     return Structure(
         points,
         surface.triangles,
@@ -316,6 +228,7 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
         rim_y_m=points[mesh.wall[-1], 1].copy(),
         outboard_sign=mesh.outboard_sign,
         names=dict(surface.nodes),
+        sliders=latch_sliders(car, surface.nodes["latch_core"]),
     )
 
 

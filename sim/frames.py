@@ -15,6 +15,7 @@ from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
 from sim.push import Push
 from sim.record import Clearance, Event, Frame
+from sim.slide import FORCE
 
 Floats = NDArray[np.float64]
 
@@ -29,12 +30,17 @@ def seam_mask(network: Network) -> NDArray[np.bool_]:
 
 
 def seam_share_m(model: DoorModel) -> Floats:
-    """Return the length of hem each seam bond stands for, shape (bonds,), 0 for other bonds [m]."""
+    """Return the length of hem each seam bond stands for, shape (bonds,), 0 for other bonds [m].
+
+    Where there is a bead it speaks for the whole hem; its spots then stand for no length of their own.
+    """
     bonds = model.structure.bonds
     mask = seam_mask(model.network)
     welds = bonds.of("weld")
     share = np.where(mask, bonds.law[:, LENGTH], 0.0)
-    if welds.any():
+    if bonds.of("seam").any():
+        share[welds] = 0.0
+    elif welds.any():
         share[welds] = float(model.mesh.hem_station_m[-1]) / int(welds.sum())
     return share
 
@@ -64,6 +70,8 @@ class FrameMaker:
         reactions: dict[str, tuple[float, float, float]] = {
             t.name: _triple(-ev.tie_force[i]) for i, t in enumerate(ties)
         }
+        sliders = zip(model.structure.sliders, ev.read.get(FORCE, ()), strict=False)
+        reactions |= {s.name: _triple(-force) for s, force in sliders}
         reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
         path = NO_PATH if push is None else load_path(self.network, ev, push.direction).strongest()
         return Frame(

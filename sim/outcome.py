@@ -20,6 +20,9 @@ LIMITS = {
 }
 
 
+NOT_HOLDING = "the latch was not holding"
+
+
 def limit(name: str) -> float:
     """Return one threshold."""
     return LIMITS[name][0]
@@ -29,7 +32,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     """Return what the metal did, in the fixed words, most telling first."""
     words: list[str] = []
     kinds = {event.kind for event in events}
-    for kind in ("latch free", "hinge free", "skin tearing", "tip shearing through"):
+    for kind in ("latch free", "striker out", "hinge free", "skin tearing", "tip shearing through"):
         if kind in kinds:
             words.append(kind)
     if end.parted_length_m - start.parted_length_m >= limit("parted_m"):
@@ -52,7 +55,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
 def plan_word(start: Frame, end: Frame, metal: Sequence[str]) -> str:
     """Return what it means for the plan: gained, spent, lost ground or stop here."""
     lost = end.clearance.distance_m < start.clearance.distance_m - limit("clearance_m")
-    freed = "latch free" in metal or "hinge free" in metal
+    freed = bool({"latch free", "striker out", "hinge free"} & set(metal))
     if freed and not lost:
         return "gained"
     if lost:
@@ -100,8 +103,9 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
     kinds = [event.kind for event in events]
     clearance = _clearance_words(start, end)
     seat, share = push.seats[0], push.pads[0].skin_share
-    costs = f"the latch carried {_share_word(peak_latch)} at most; {clearance}"
-    why = _why(seat, share, freed="latch free" in kinds or "hinge free" in kinds)
+    latch = f"the latch carried {_share_word(peak_latch)} at most" if peak_latch > 0.0 else NOT_HOLDING
+    costs = f"{latch}; {clearance}"
+    why = _why(seat, share, freed=bool({"latch free", "striker out", "hinge free"} & set(kinds)))
     if len(push.pads) > 1:
         why = "The tips closed across the door, so skin and inner panel were pressed towards each other."
     if "latch free" in kinds:
@@ -113,6 +117,9 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
         else:
             first += " with the skin still on its seam"
         return f"{first}; {clearance}. {why}"
+    if "striker out" in kinds:
+        out = events[kinds.index("striker out")]
+        return f"The striker slid out of the fork by {out.opening_m * 1e3:.0f} mm; {costs}. {why}"
     if "hinge free" in kinds:
         hinge = events[kinds.index("hinge free")]
         return f"The {hinge.part} let go at {hinge.opening_m * 1e3:.0f} mm; {costs}. {why}"

@@ -12,37 +12,22 @@ from pathlib import Path
 from typing import Any
 
 import msgspec
+import msgspec.inspect
 import tomlkit
 from tomlkit.exceptions import ParseError
+from tomlkit.items import AoT
 
-from sim.plan import SCHEMA_VERSION, Ease, Plan, Spread, Squeeze
+from sim.builds import build_defaults
+from sim.carcheck import check_car
+from sim.plan import SCHEMA_VERSION, Car, Ease, Plan, Spread, Squeeze
 from sim.problems import PlanError
 
 # unit endings a person may try; the plan's names carry SI units only
 _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
+_CAR = msgspec.inspect.type_info(Car)
+CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
+_LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
-
-RANGES: dict[str, tuple[float, float, str]] = {
-    "car.skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
-    "car.inner_thickness_m": (0.0003, 0.003, "inner panels are about 0.0006 to 0.0015 m"),
-    "car.seam_energy_j_per_m": (5.0, 500.0, "12 to 250 J/m covers weak to very tough beads"),
-    "car.seam_strength_n_per_m": (500.0, 50.0e3, "4000 to 12000 N/m is usual"),
-    "car.weld_pitch_m": (0.01, 0.3, "spots sit 0.04 to 0.06 m apart"),
-    "car.latch_strength_ratio": (1.0, 4.0, "below 1 the latch would not meet UN R11 / GTR 1"),
-    "car.hinge_strength_ratio": (1.0, 4.0, "below 1 the hinges would not meet UN R11 / GTR 1"),
-    "car.lattice_spacing_m": (
-        0.02,
-        0.09,
-        "0.045 m is the default, 0.06 m for a quick look, 0.03 m for reference",
-    ),
-}
-
-
-def _get(plan: Plan, path: str) -> float:
-    value: Any = plan
-    for name in path.split("."):
-        value = getattr(value, name)
-    return float(value)
 
 
 def check_plan(plan: Plan) -> Plan:
@@ -53,17 +38,7 @@ def check_plan(plan: Plan) -> Plan:
     PlanError
         Naming the field, the value and the remedy.
     """
-    for path, (low, high, remedy) in RANGES.items():
-        value = _get(plan, path)
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(path, f"is {value}; use {low} to {high} ({remedy})")
-    bead = plan.car.seam_strength_n_per_m * 3.0e-4 / 2.0
-    if plan.car.seam_energy_j_per_m <= 1.05 * bead:
-        raise PlanError(
-            "car.seam_energy_j_per_m",
-            f"is {plan.car.seam_energy_j_per_m} J/m, too little for the strength; "
-            f"use more than {1.05 * bead:.3g} J/m",
-        )
+    check_car(plan.car)
     return plan
 
 
@@ -91,8 +66,17 @@ def _degrees_to_radians(raw: dict[str, Any]) -> None:
             move["tilt_rad"] = math.radians(value)
 
 
-def _known(struct: type[Any]) -> set[str]:
-    return {field.encode_name for field in msgspec.structs.fields(struct)}
+def _start_from_build(raw: dict[str, Any]) -> None:
+    """Lay what the file says of the car over the ready build it names."""
+    car = raw.get("car")
+    if isinstance(car, dict) and isinstance(car.get("build"), str) and car["build"]:
+        raw["car"] = {**build_defaults(car["build"]), **car}
+
+
+def _choices(path: str) -> tuple[Any, ...]:
+    """Return the words a field of the car can have, () when it is free or no field of the car."""
+    kind = CAR_TYPES.get(path.removeprefix("car."))
+    return tuple(sorted(kind.values)) if isinstance(kind, msgspec.inspect.LiteralType) else ()
 
 
 def _explain(error: msgspec.ValidationError) -> PlanError:
@@ -114,6 +98,10 @@ def _explain(error: msgspec.ValidationError) -> PlanError:
     missing = re.search(r"missing required field `(.+?)`", text)
     if missing:
         return PlanError(f"{path}.{missing.group(1)}" if path else missing.group(1), "is missing; add it")
+    choices = _choices(path)
+    if choices and "nvalid enum value" in text:
+        wrong = text.rpartition("value ")[2]
+        return PlanError(path, f"is {wrong}; use one of: " + ", ".join(repr(word) for word in choices))
     return PlanError(path or "plan", f"cannot be read: {text[0].lower()}{text[1:]}")
 
 
@@ -131,6 +119,7 @@ def loads_plan(text: str) -> Plan:
         raise PlanError("plan", f"is not valid TOML: {error}; mend that line") from error
     _check_version(raw)
     _degrees_to_radians(raw)
+    _start_from_build(raw)
     try:
         plan = msgspec.convert(raw, Plan, strict=False) if _numbers_ok(raw) else Plan()
     except msgspec.ValidationError as error:
@@ -154,7 +143,7 @@ def _numbers_ok(raw: Any, path: str = "") -> bool:
             _numbers_ok(value, f"{path}[{index}]")
     elif isinstance(raw, float) and not math.isfinite(raw):
         raise PlanError(path, f"is {raw}; use a finite number")
-    elif isinstance(raw, str) and path.rpartition("_")[2] in ("m", "n", "pa", "rad", "deg", "ratio"):
+    elif isinstance(raw, str) and path.rpartition("_")[2] in ("m", "n", "j", "pa", "rad", "deg", "ratio"):
         raise PlanError(path, f"is the text {raw!r}; give a plain number without quotes or unit")
     return True
 
@@ -196,8 +185,8 @@ def _update(table: Any, raw: dict[str, Any]) -> None:
         old = table.get(key)
         if isinstance(value, dict) and hasattr(old, "keys"):
             _update(old, value)
-        elif key == "moves" and old is not None:
-            _update_moves(old, value)
+        elif key in _LISTS and old is not None and value:
+            _update_list(old, value)
         elif old is None or _plain(old) != value:
             if hasattr(old, "trivia"):
                 item = tomlkit.item(value)
@@ -207,13 +196,13 @@ def _update(table: Any, raw: dict[str, Any]) -> None:
                 table[key] = value
 
 
-def _update_moves(old: Any, moves: list[dict[str, Any]]) -> None:
-    for item, new in zip(old, moves, strict=False):
+def _update_list(old: Any, values: list[dict[str, Any]]) -> None:
+    for item, new in zip(old, values, strict=False):
         _update(item, new)
-    while len(old) > len(moves):
+    while len(old) > len(values):
         del old[len(old) - 1]
-    for new in moves[len(old) :]:
-        old.append(tomlkit.item(new))
+    for new in values[len(old) :]:
+        old.append(tomlkit.item(new) if isinstance(old, AoT) else new)
 
 
 def _plain(item: Any) -> Any:
@@ -279,13 +268,15 @@ def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = No
             ]
         elif isinstance(value, dict):
             base = default.get(key)
+            if key == "car" and value["build"]:
+                base = {**build_defaults(value["build"]), "build": ""}
             same = isinstance(base, dict) and base.get("at") == value.get("at")
             inner = _pruned(value, shown.get(key), base if same and base is not None else {})
             if inner or key in shown:
                 out[key] = inner
         elif (
             key in shown
-            or (key in _ALWAYS and not isinstance(value, list | tuple))
+            or (key in _ALWAYS and not isinstance(value, list | tuple) and not raw.get("build"))
             or value != default.get(key)
         ):
             out[key] = value

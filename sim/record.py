@@ -17,8 +17,9 @@ Floats = NDArray[np.float64]
 class Event:
     """Something let go, parted, slipped, turned inward or stopped.
 
-    kind : "seam parting", "latch free", "hinge free", "weld broken", "bar foot free", "skin tearing",
-        "tip shearing through", "seat slipping", "stalled", "folding out", "folding in", "not converged"
+    kind : "seam parting", "latch free", "striker out", "hinge free", "weld broken", "bar foot free",
+        "skin tearing", "tip shearing through", "seat slipping", "stalled", "folding out", "folding in",
+        "not converged"
     """
 
     kind: str

@@ -10,7 +10,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import ladder, outcome
+from sim.builds import car_notes
 from sim.door_model import DoorModel, build_model
+from sim.drawn import drawn_out
 from sim.frames import FrameMaker, seam_share_m
 from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
 from sim.ledger import Ledger
@@ -223,6 +225,7 @@ class MoveRun:
             events.append(Event(ladder.TIE_EVENT.get(tie.name, "bar foot free"), tie.name, at, tie.tool_n))
             if tie.name == "latch":
                 self._peak_latch = max(self._peak_latch, tie.ratio)
+        events += drawn_out(self._network, before, point)
         old, new = self._network.parted(before.state), self._network.parted(point.state)
         share = seam_share_m(self.model)
         first = float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum())
@@ -288,7 +291,7 @@ class MoveRun:
             self._assemble_s,
             wall,
         )
-        notes = []
+        notes = [*car_notes(self.model.car)]
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
         return MoveResult(

@@ -136,6 +136,22 @@ class Tie:
 
 
 @dataclass(frozen=True)
+class Slider:
+    """Dry friction between a weighted mean of nodes and a fixed place (`sim.slide`).
+
+    weights : shape (k,), summing to one;  stiffness_n_per_m : of the start, before it slides
+    force_n : friction at rest [N];  travel_m : way over which it falls to nothing [m]
+    """
+
+    name: str
+    nodes: Ints
+    weights: Floats
+    stiffness_n_per_m: float
+    force_n: float
+    travel_m: float
+
+
+@dataclass(frozen=True)
 class Structure:
     """A whole model at rest.
 
@@ -159,6 +175,7 @@ class Structure:
     outboard_sign: float = 1.0
     fixed: Bools | None = None
     names: Mapping[str, Ints] = field(default_factory=dict)
+    sliders: tuple[Slider, ...] = ()
 
     def with_fixed(self, fixed: Bools) -> Structure:
         """Return the same structure with other held directions."""

@@ -1,0 +1,115 @@
+"""Whether a car's numbers make sense: field, value and remedy where they do not."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from meshes.door_shape import DoorShape
+from sim.builds import ILLUSTRATIVE, builds_named
+from sim.plan import Car
+from sim.problems import PlanError
+
+RANGES: dict[str, tuple[float, float, str]] = {
+    "skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
+    "inner_thickness_m": (0.0003, 0.003, "inner panels are about 0.0006 to 0.0015 m"),
+    "seam_energy_j_per_m": (5.0, 500.0, "12 to 250 J/m covers weak to very tough beads"),
+    "seam_strength_n_per_m": (500.0, 50.0e3, "4000 to 12000 N/m is usual"),
+    "seam_variation_ratio": (0.0, 0.8, "0 is an even seam, 0.2 to 0.4 a careless one"),
+    "seam_correlation_m": (0.01, 2.0, "the length over which the bead's quality changes, about 0.1 m"),
+    "weld_pitch_m": (0.01, 0.3, "spots sit 0.04 to 0.06 m apart"),
+    "weld_peel_n": (200.0, 20.0e3, "a spot in thin steel holds 1000 to 2500 N in peel"),
+    "weld_shear_n": (200.0, 40.0e3, "a spot in thin steel holds 1600 to 4700 N in shear"),
+    "weld_energy_j": (0.3, 50.0, "2 to 6 J pull a spot out of thin steel"),
+    "latch_strength_ratio": (1.0, 4.0, "below 1 the latch would not meet UN R11 / GTR 1"),
+    "hinge_strength_ratio": (1.0, 4.0, "below 1 the hinges would not meet UN R11 / GTR 1"),
+    "latch_wedge_n": (0.0, 50.0e3, "0 is a free striker, 5000 to 15000 N a wedged one"),
+    "handle_n": (0.0, 1000.0, "a hand pulls 100 to 400 N"),
+    "lattice_spacing_m": (
+        0.02,
+        0.09,
+        "0.045 m is the default, 0.06 m for a quick look, 0.03 m for reference",
+    ),
+}
+"""Lowest and highest value of each number of a car, and a word on what is usual."""
+
+SEED_LIMIT = 2**31
+LEAST_GAP_M = 0.005
+# opening at which a bead is at its strength: assumed, only its energy matters [turon-2007]
+SEAM_RISE_M = 3.0e-4
+WELD_RISE_M = 2.0e-4  # the same of a spot: assumed
+
+
+def hem_length_m() -> float:
+    """Return the length of the door's hem, three straight edges [m]."""
+    corners = np.asarray(DoorShape().corners_at_depth(0.0))
+    sides = np.linalg.norm(np.roll(corners, -1, axis=0) - corners, axis=1)
+    return float(sides[0] + sides[1] + sides[3])
+
+
+def check_car(car: Car) -> None:
+    """Say the first thing that is wrong with a car, if any.
+
+    Raises
+    ------
+    PlanError
+        Naming the field below ``car``, its value and the remedy.
+    """
+    for name, (low, high, remedy) in RANGES.items():
+        value = float(getattr(car, name))
+        if not (math.isfinite(value) and low <= value <= high):
+            raise PlanError(f"car.{name}", f"is {value}; use {low} to {high} ({remedy})")
+    if not 0 <= car.seam_seed < SEED_LIMIT:
+        raise PlanError("car.seam_seed", f"is {car.seam_seed}; use a whole number from 0 to {SEED_LIMIT - 1}")
+    _check_energies(car)
+    _check_gaps(car)
+    _check_words(car)
+
+
+def _check_energies(car: Car) -> None:
+    least = 1.05 * 0.5 * car.seam_strength_n_per_m * SEAM_RISE_M
+    if car.seam_energy_j_per_m <= least:
+        raise PlanError(
+            "car.seam_energy_j_per_m",
+            f"is {car.seam_energy_j_per_m} J/m, too little for the strength; use more than {least:.3g} J/m",
+        )
+    least = 1.05 * 0.5 * car.weld_peel_n * WELD_RISE_M
+    if car.weld_energy_j <= least:
+        raise PlanError(
+            "car.weld_energy_j",
+            f"is {car.weld_energy_j} J, too little for weld_peel_n; use more than {least:.3g} J",
+        )
+
+
+def _check_gaps(car: Car) -> None:
+    whole = hem_length_m()
+    if car.bead_gaps and car.seam == "welded":
+        raise PlanError(
+            "car.bead_gaps", "stand on a welded seam, which has no bead; use seam = 'bonded' or 'mixed'"
+        )
+    for index, gap in enumerate(car.bead_gaps):
+        path = f"car.bead_gaps[{index}]"
+        if not 0.0 <= gap.start_m < whole:
+            raise PlanError(f"{path}.start_m", f"is {gap.start_m}; the hem runs from 0 to {whole:.3f} m")
+        if not LEAST_GAP_M <= gap.length_m <= whole - gap.start_m + 1.0e-9:
+            raise PlanError(
+                f"{path}.length_m",
+                f"is {gap.length_m}; use {LEAST_GAP_M} to {whole - gap.start_m:.3f}, where the hem ends",
+            )
+
+
+def _check_words(car: Car) -> None:
+    if car.build:
+        builds_named(car.build)
+    if car.metal == "composite" and ILLUSTRATIVE not in car.build:
+        raise PlanError(
+            "car.metal",
+            "is 'composite', which is illustrative and assumed: "
+            f"name its build, car.build = 'composite skin ({ILLUSTRATIVE})', or use 'steel' or 'alloy'",
+        )
+    if car.latch == "jammed" and car.latch_wedge_n <= 0.0:
+        raise PlanError(
+            "car.latch_wedge_n",
+            "is 0, so nothing wedges the striker of a jammed latch; use about 12000, or latch = 'open'",
+        )
