@@ -7,7 +7,7 @@ import numpy as np
 from sim.increment import Point
 from sim.network import Network
 from sim.record import Event
-from sim.slide import SLIP, WAY
+from sim.rubbing import SLIP, WAY
 
 OUT = "striker out"
 """Kind of the event."""

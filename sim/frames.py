@@ -15,7 +15,7 @@ from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
 from sim.push import Push
 from sim.record import Clearance, Event, Frame
-from sim.slide import FORCE
+from sim.rubbing import FORCE
 
 Floats = NDArray[np.float64]
 

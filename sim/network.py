@@ -19,8 +19,8 @@ from sim.chains import Chains
 from sim.factor import Factor, make_factor
 from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
+from sim.rubbing import Rubbing
 from sim.sheet import hinge_angle, rest_sheet
-from sim.slide import Slides
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
 from sim.structure import Structure
@@ -39,7 +39,7 @@ LAWS: tuple[MakeLaw, ...] = (
     Rim,
     Tool,
     Loads,
-    Slides,
+    Rubbing,
 )
 
 

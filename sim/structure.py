@@ -137,7 +137,7 @@ class Tie:
 
 @dataclass(frozen=True)
 class Slider:
-    """Dry friction between a weighted mean of nodes and a fixed place (`sim.slide`).
+    """Dry friction between a weighted mean of nodes and a fixed place (`sim.rubbing`).
 
     weights : shape (k,), summing to one;  stiffness_n_per_m : of the start, before it slides
     force_n : friction at rest [N];  travel_m : way over which it falls to nothing [m]

@@ -30,7 +30,7 @@ Ints = NDArray[np.int64]
 
 WAY = 3
 """Column of a slip row that holds the way slid so far; the three before it are the slip itself [m]."""
-SLIP, FORCE = "slides slip", "slides force"
+SLIP, FORCE = "rubbing slip", "rubbing force"
 """Where the slip rows (k, 4) are kept, and the forces (k, 3) [N] read."""
 
 
@@ -83,10 +83,10 @@ def slide_stiffness(slider: Slider, pull: Floats, slip: Floats) -> Floats:
     return across
 
 
-class Slides:
+class Rubbing:
     """All dry friction on means of nodes, as a law of the network."""
 
-    name, line = "slides", "friction"
+    name, line = "rubbing", "friction"
 
     def __init__(self, structure: Structure, _: tuple[Drive, ...]) -> None:
         self._all = structure.sliders

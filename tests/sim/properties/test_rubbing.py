@@ -14,7 +14,7 @@ import pytest
 from sim.latch import FLANKS, FRICTION_RATIO, friction_n
 from sim.network import Load, Network
 from sim.newton import equilibrate
-from sim.slide import SLIP, WAY, slide, slide_stiffness
+from sim.rubbing import SLIP, WAY, slide, slide_stiffness
 from sim.structure import Slider, Tie
 from tests.sim.support import metal, rows, sheet
 
