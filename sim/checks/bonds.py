@@ -16,12 +16,13 @@ from itertools import pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from sim import door_model
 from sim.bond import bond_law
+from sim.carcheck import SEAM_RISE_M
 from sim.checks.row import TEXTBOOK, Row
 from sim.network import Load, Network
 from sim.newton import equilibrate
 from sim.plan import Car
+from sim.seam import SEAM_SHEAR_RATIO
 from sim.structure import Bonds, Structure
 
 Floats = NDArray[np.float64]
@@ -31,15 +32,15 @@ LAWS: dict[str, dict[str, float]] = {
     "seam": {
         "strength": CAR.seam_strength_n_per_m,
         "energy": CAR.seam_energy_j_per_m,
-        "shear_ratio": door_model.SEAM_SHEAR_RATIO,
-        "rise_m": door_model.SEAM_RISE_M,
+        "shear_ratio": SEAM_SHEAR_RATIO,
+        "rise_m": SEAM_RISE_M,
         "pressure": 2.7e7,
         "length_m": 0.02,
     },
     "weld": {
-        "strength": door_model.WELD_PEEL_N,
-        "energy": door_model.WELD_ENERGY_J,
-        "shear_ratio": door_model.WELD_SHEAR_N / door_model.WELD_PEEL_N,
+        "strength": CAR.weld_peel_n,
+        "energy": CAR.weld_energy_j,
+        "shear_ratio": CAR.weld_shear_n / CAR.weld_peel_n,
         "rise_m": 2.0e-4,
         "pressure": 1.0e6,
         "length_m": 1.0,

@@ -11,12 +11,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sim.checks.specimens import metal, rows, sheet
 from sim.latch import FLANKS, FRICTION_RATIO, friction_n
 from sim.network import Load, Network
 from sim.newton import equilibrate
 from sim.rubbing import SLIP, WAY, slide, slide_stiffness
 from sim.structure import Slider, Tie
-from tests.sim.support import metal, rows, sheet
 
 FORCE_N, WAY_M, STIFF = 2.0e3, 0.015, 1.0e7
 ONE = np.array([0], dtype=np.int64)
