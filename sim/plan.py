@@ -21,11 +21,14 @@ class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ed
 
     along_m : height above the sill (latch, hinge edge) or distance from the hinge edge (sill edge) [m]
     depth_m : from the lip inboard to the middle of the tip's pad [m]: hem lip, shut face, behind the bend
+    lip_share_ratio : how much of the load that the overlap gives to the hem lip it takes, 0 .. 1; below 1
+        where the hem stands less proud of the shut face
     """
 
     edge: Edge = "latch_edge"
     along_m: float = 0.36
     depth_m: float = 0.005
+    lip_share_ratio: float = 1.0
 
 
 class BeltPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="belt", tag_field="at"):

@@ -115,7 +115,9 @@ def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool) -> Footprint:
         centre = mesh.section_point(station, depth)[1]
     except MeshError as error:
         raise PlanError(error.parameter, f"{error.message}; the tip is in the air there") from error
-    share = lip_share(depth, pad, shape.hem_width_m)
+    if not 0.0 <= place.lip_share_ratio <= 1.0:
+        raise PlanError("lip_share_ratio", f"is {place.lip_share_ratio}; use 0 to 1")
+    share = place.lip_share_ratio * lip_share(depth, pad, shape.hem_width_m)
     hem = mesh.hem_station_m
     along = np.clip(station + _centred(SAMPLES_ALONG, tool.tip_width_m), hem[0], hem[-1])
     pairs, spots = [], [centre[None]]

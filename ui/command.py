@@ -5,12 +5,8 @@ Everything heavy is imported only where it is needed, so that words about a plan
 
 from __future__ import annotations
 
-import contextlib
-import errno
 import importlib.metadata
-import shutil
 import sys
-import tempfile
 import time
 import types
 from collections.abc import Sequence
@@ -19,8 +15,18 @@ from typing import TYPE_CHECKING
 
 from cyclopts import App, CycloptsError
 
-from meshes.part import MeshError
 from sim.problems import PlanError
+from ui import many_runs
+from ui.folders import check_folder, fresh_folder
+from ui.refusal import (
+    Refusal,
+    file_trouble,
+    one_sentence,
+    read_plan,
+    ready_model,
+    sentence_of,
+    time_words,
+)
 
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
@@ -33,9 +39,6 @@ OK, UNEXPECTED, REFUSED, STOPPED = 0, 1, 2, 130
 OURS = ("result.json", "series.csv", "picture.png")
 """What a run writes; a folder that holds nothing else may be written again."""
 
-MESH_FIELDS = {"spacing_m": "lattice_spacing_m"}
-"""Names of the door's dimensions that a plan calls otherwise."""
-
 app = App(
     name="hemline",
     help=(
@@ -46,10 +49,6 @@ app = App(
     version_flags=["--version"],
     help_flags=["--help", "-h"],
 )
-
-
-class Refusal(Exception):  # noqa: N818
-    """Something that cannot be done, in one sentence that names the field and the remedy."""
 
 
 def version() -> str:
@@ -92,7 +91,7 @@ def run(plan: Path, *, out: Path) -> int:
     asked = read_plan(plan)
     if not asked.moves:
         raise Refusal(f"{plan}: moves is empty, so there is nothing to solve; add a [[moves]] table.")
-    check_folder(out)
+    check_folder(out, OURS)
     with fresh_folder(out) as folder:
         try:
             model, records = solve(asked)
@@ -125,21 +124,8 @@ def check(*, full: bool = False, json: Path | None = None) -> int:
         raise Refusal(f"--json {json}: {file_trouble(error)}") from error
 
 
-def read_plan(path: Path) -> Plan:
-    """Return the plan of a file; raises Refusal in one sentence when it cannot be read or made."""
-    from sim import planfile
-
-    try:
-        return planfile.load_plan(path)
-    except PlanError as error:
-        about_file = error.field == str(
-            path
-        )  # the file itself is at fault: its name is in the sentence already
-        raise Refusal(sentence_of(error) if about_file else f"{path}: {sentence_of(error)}") from error
-    except UnicodeDecodeError as error:
-        raise Refusal(f"{path}: is not a text file in UTF-8; save the plan as UTF-8 text.") from error
-    except OSError as error:
-        raise Refusal(f"{path}: {file_trouble(error)}") from error
+app.command(many_runs.many)
+app.command(many_runs.flip)
 
 
 def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
@@ -150,22 +136,9 @@ def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     PlanError
         When the door cannot be meshed or a move cannot be made; no move has been solved then.
     """
-    from sim import door_model, push
     from sim import run as runs
-    from sim.plan import Ease
 
-    try:
-        model = door_model.build_model(plan.car)
-    except MeshError as error:
-        field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
-        raise PlanError(field, error.message) from error
-    for index, move in enumerate(plan.moves):
-        if isinstance(move, Ease):
-            continue
-        try:
-            push.make_push(model, move)
-        except PlanError as error:
-            raise error.inside(f"moves[{index}]") from error
+    ready_model(plan)
     progress = Progress(expected_frames(plan, runs.STEP_M))
     try:
         return runs.solve_plan(plan, on_frame=progress.step)
@@ -226,13 +199,6 @@ class Progress:
             sys.stderr.flush()
 
 
-def time_words(seconds: float) -> str:
-    """Return a time in rough words."""
-    if seconds < 90.0:
-        return f"{max(1, round(seconds))} s"
-    return f"{round(seconds / 60.0)} min"
-
-
 def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:
     """Draw the door before the first move and after the last one, with what happened in words."""
     from ui.scene import headless
@@ -263,93 +229,6 @@ def told(records: Sequence[MoveRecord]) -> str:
     pushes = [k for k, record in enumerate(records) if record.result is not None and record.result.seats]
     first = pushes[-1] if pushes else len(sentences) - 1
     return " ".join(sentences[max(first, 0) :])
-
-
-# folders ----------------------------------------------------------------------------------------------------
-
-
-def check_folder(out: Path) -> None:
-    """Raise Refusal when the results may not go there: a file, or a folder with something else in it."""
-    if not out.exists():
-        return
-    if not out.is_dir():
-        raise Refusal(f"--out {out}: is a file; name a folder.")
-    try:
-        others = sorted(p.name for p in out.iterdir() if p.name not in OURS)
-    except OSError as error:
-        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
-    if others:
-        raise Refusal(f"--out {out}: holds other files such as {others[0]}; name an empty or a new folder.")
-
-
-@contextlib.contextmanager
-def fresh_folder(out: Path):
-    """Give a hidden folder beside ``out`` that takes its place once all is written, or leaves no trace."""
-    target = out.absolute()
-    made = [folder for folder in (target.parent, *target.parent.parents) if not folder.exists()]
-    hidden: Path | None = None
-    try:
-        target.parent.mkdir(parents=True, exist_ok=True)
-        hidden = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=target.parent))
-        yield hidden
-        hidden.chmod(0o755)
-        put_in_place(hidden, target)
-        hidden, made = None, []
-    except OSError as error:
-        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
-    finally:
-        if hidden is not None:
-            shutil.rmtree(hidden, ignore_errors=True)
-        for folder in made:
-            with contextlib.suppress(OSError):
-                folder.rmdir()
-
-
-def put_in_place(hidden: Path, target: Path) -> None:
-    """Rename the finished folder to its name; an earlier run's folder is put aside first and removed last."""
-    if not target.exists():
-        hidden.rename(target)
-        return
-    aside = hidden.with_name(hidden.name + "-old")
-    target.rename(aside)
-    try:
-        hidden.rename(target)
-    except OSError:
-        aside.rename(target)
-        raise
-    shutil.rmtree(aside, ignore_errors=True)
-
-
-_TROUBLES = {
-    errno.ENOSPC: "the disk is full; free some space and run it again.",
-    errno.EDQUOT: "your share of the disk is used up; free some space and run it again.",
-    errno.EACCES: "may not be used by you; choose another place or ask for the right to it.",
-    errno.EPERM: "may not be used by you; choose another place or ask for the right to it.",
-    errno.EROFS: "stands on a disk that is read-only; choose another place.",
-    errno.ENOENT: "does not exist; check the path.",
-    errno.ENOTDIR: "lies under something that is not a folder; check the path.",
-    errno.EISDIR: "is a folder; name a file.",
-}
-
-
-def file_trouble(error: OSError) -> str:
-    """Return what is wrong with a file or folder and what to do, as the end of a sentence."""
-    known = _TROUBLES.get(error.errno or 0)
-    return known or f"cannot be used ({error.strerror or error}); choose another place."
-
-
-# words ------------------------------------------------------------------------------------------------------
-
-
-def sentence_of(error: PlanError) -> str:
-    """Return a plan's error as one sentence that begins with the field."""
-    return one_sentence(str(error))
-
-
-def one_sentence(words: str) -> str:
-    """Return words on one line with a full stop."""
-    line = " ".join(words.split())
-    return line if line.endswith((".", "!", "?")) else f"{line}."
 
 
 def say_unexpected(
