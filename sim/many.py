@@ -29,6 +29,7 @@ GIVES = (
     "seam parting",
     "weld broken",
     "latch free",
+    "striker out",
     "hinge free",
     "bar foot free",
     "skin tearing",
@@ -188,7 +189,7 @@ class Many:
     Raises
     ------
     PlanError
-        When no move of the plan pushes.
+        When no move of the plan pushes, or its seed is below 0.
     """
 
     def __init__(
@@ -262,6 +263,7 @@ GIVE_WORDS: Mapping[str, str] = {
     "seam parting": "the seam",
     "weld broken": "a weld",
     "latch free": "the latch",
+    "striker out": "the striker, out of its fork,",
     "hinge free": "a hinge",
     "bar foot free": "a foot of the bar",
     "skin tearing": "a sheet, by tearing,",

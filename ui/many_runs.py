@@ -153,8 +153,10 @@ def _asked(path: Path) -> Plan:
     plan = read_plan(path)
     try:
         from sim.many import judged
+        from sim.vary import draws
 
         judged(plan)
+        draws(plan, 1)
         ready_model(plan)
     except PlanError as error:
         raise Refusal(f"{path}: {sentence_of(error)}") from error

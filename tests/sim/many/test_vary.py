@@ -10,6 +10,7 @@ from scipy import stats
 from sim import vary
 from sim.plan import BeltPoint, Car, Ease, EdgePoint, Plan, Spread, Squeeze
 from sim.planfile import check_plan
+from sim.problems import PlanError
 
 EDGE = Plan(seed=7, moves=(Spread(door=EdgePoint(depth_m=0.005)),))
 
@@ -77,7 +78,9 @@ def test_draws_are_plans_that_may_be_made_and_differ_in_what_was_drawn_alone():
             assert item.low <= draw.values[item.path] <= item.high
             assert vary.read(draw.plan, item.path) == draw.values[item.path]
             back = vary.written(back, item.path, item.base)
-        assert back == EDGE
+        hem = msgspec.structs.replace(back.car, seam_seed=EDGE.car.seam_seed)
+        assert back.with_car(hem) == EDGE
+    assert len({draw.plan.car.seam_seed for draw in vary.draws(EDGE, 64)}) == 64
 
 
 def test_draws_fill_each_range_evenly():
@@ -111,6 +114,11 @@ def test_any_number_of_draws(count):
 def test_no_draws_are_refused():
     with pytest.raises(ValueError, match="ask for one run"):
         vary.draws(EDGE, 0)
+
+
+def test_a_seed_below_zero_is_refused():
+    with pytest.raises(PlanError, match="seed is -1"):
+        vary.draws(msgspec.structs.replace(EDGE, seed=-1), 2)
 
 
 def test_preview_is_coarse_and_never_finer_than_the_plan():
