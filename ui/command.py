@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import many_runs
+from ui import cars, many_runs
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -126,6 +126,8 @@ def check(*, full: bool = False, json: Path | None = None) -> int:
 
 app.command(many_runs.many)
 app.command(many_runs.flip)
+app.command(cars.builds)
+app.command(cars.contrast)
 
 
 def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
@@ -204,7 +206,7 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
     from ui.scene import headless
 
     headless.prepare()
-    from sim import push
+    from sim import builds, push
     from sim.plan import Ease
     from sim.results import MODEL_VERSION
     from ui.scene import picture as figures
@@ -214,7 +216,7 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
     words = figures.PictureWords(
         sentence=told(records),
         title=plan.title or "One plan, before and after",
-        caption=plan.car.name,
+        caption=builds.car_words(plan.car),
         version=f"Hemline {version()}, model {MODEL_VERSION}",
     )
     start, end = records[0].frames[0], records[-1].frames[-1]

@@ -280,3 +280,30 @@ def test_a_fault_of_the_program_is_one_sentence():
     assert done.returncode == 1
     assert done.stderr.count("\n") == 1
     assert "planted" in done.stderr and "report it" in done.stderr
+
+
+# cars -------------------------------------------------------------------------------------------------------
+
+
+def test_the_builds_are_listed_by_name(capsys):
+    from sim.builds import BUILDS
+
+    assert command.main(["builds"]) == 0
+    shown = capsys.readouterr().out
+    assert [line for name in BUILDS for line in shown.splitlines() if line.startswith(f"  {name}:")] != []
+    assert all(f"  {name}: " in shown for name in BUILDS)
+
+
+def test_the_contrast_of_two_plans_is_told_field_by_field(capsys):
+    plans = ROOT / "assets" / "plans"
+    words = ["contrast", str(plans / "edge-at-latch.toml"), str(plans / "behind-the-bend.toml")]
+    assert command.main(words) == 0
+    shown = capsys.readouterr().out
+    assert "1 thing differs" in shown
+    assert "depth from the lip: 5 mm against 120 mm (moves[0].door.depth_m)" in shown
+
+
+def test_a_contrast_with_a_plan_that_is_not_there_is_refused(capsys):
+    plans = ROOT / "assets" / "plans"
+    assert command.main(["contrast", str(plans / "edge-at-latch.toml"), "nothing.toml"]) == 2
+    assert capsys.readouterr().err.startswith("nothing.toml")

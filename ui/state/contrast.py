@@ -1,0 +1,66 @@
+"""Two plans side by side: what differs, row by row, in the reader's units."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from sim.builds import car_words
+from sim.plan import Plan
+from sim.twins import Difference, differences
+from sim.units import Units, force_text, length_text
+
+
+@dataclass(frozen=True)
+class ContrastRow:
+    """One thing that differs.
+
+    words : what it is, in plain words;  first, second : both values with their units
+    felt : whether the metal feels it, or it only stands in words
+    """
+
+    words: str
+    first: str
+    second: str
+    felt: bool
+
+
+@dataclass(frozen=True)
+class Contrast:
+    """Two plans and what differs.
+
+    first, second : what each is called;  rows : felt ones before those in words, else in the plan's order
+    """
+
+    first: str
+    second: str
+    rows: tuple[ContrastRow, ...]
+
+    @property
+    def one_thing(self) -> bool:
+        """Tell whether the metal feels exactly one difference."""
+        return sum(row.felt for row in self.rows) == 1
+
+
+def contrast(first: Plan, second: Plan, units: Units) -> Contrast:
+    """Return two plans' differences, ready to be shown."""
+    rows = [
+        ContrastRow(d.words, _text(d, d.first, units), _text(d, d.second, units), d.felt)
+        for d in differences(first, second)
+    ]
+    return Contrast(_called(first), _called(second), tuple(sorted(rows, key=lambda row: not row.felt)))
+
+
+def _called(plan: Plan) -> str:
+    return f"{plan.title or 'a plan without a title'}: {car_words(plan.car)}"
+
+
+def _text(difference: Difference, value: Any, units: Units) -> str:
+    if units is Units.METRIC or isinstance(value, bool) or not isinstance(value, float):
+        return difference.text(value)
+    name = difference.path.rpartition(".")[2]
+    if name.endswith("_n"):
+        return force_text(value, units)
+    if name.endswith("_m") and not name.endswith("_per_m"):
+        return length_text(value, units)
+    return difference.text(value)
