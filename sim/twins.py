@@ -147,8 +147,14 @@ def struct_text(path: str, value: msgspec.Struct) -> str:
     for name in value.__struct_fields__:
         item = getattr(value, name)
         if isinstance(item, float | int | str) and name not in IN_WORDS and not isinstance(item, bool):
-            parts.append(f"{WORDS.get(name, name)} {value_text(f'{path}.{name}', item)}")
+            parts.append(f"{_word(name)} {value_text(f'{path}.{name}', item)}")
     return ", ".join(parts)
+
+
+def _word(name: str) -> str:
+    """Return a field's plain word; one that has none is read without its unit."""
+    bare = next((name.removesuffix(e) for e, _, _ in _UNITS if name.endswith(e)), name)
+    return WORDS.get(name, bare.removesuffix("_rad").replace("_", " "))
 
 
 def _spoken(path: str) -> str:
@@ -160,9 +166,9 @@ def _spoken(path: str) -> str:
         if name == "moves":
             parts.append(f"move {number}" if number else "moves")
         elif number:
-            parts.append(f"{WORDS.get(name, name.replace('_', ' '))} {number}")
+            parts.append(f"{_word(name)} {number}")
         elif name != "car":
-            parts.append(WORDS.get(name, name.replace("_", " ")))
+            parts.append(_word(name))
     if len(parts) < 2:
         return "".join(parts)
     return f"{', '.join(parts[:-1])}: {parts[-1]}"

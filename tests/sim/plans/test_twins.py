@@ -9,7 +9,7 @@ import pytest
 from sim.builds import BUILDS
 from sim.plan import BeadGap, BeltPoint, Car, EdgePoint, Plan, Spread, Squeeze, Tool
 from sim.problems import PlanError
-from sim.twins import WORDS, builds_told, differences, felt, told, twin, value_text
+from sim.twins import WORDS, Difference, _spoken, builds_told, differences, felt, told, twin, value_text
 
 PLAN = Plan(title="one", car=BUILDS["bonded steel"], moves=(Spread(), Squeeze()))
 CHANGES = {
@@ -64,8 +64,12 @@ def test_what_cannot_be_changed_is_refused_by_name(path, value):
 
 def test_every_field_of_a_plan_has_a_plain_word():
     plan = Plan(car=Car(bead_gaps=(BeadGap(),)), moves=(Spread(), Squeeze(), Spread(door=BeltPoint())))
-    names = {path.rpartition(".")[2] for path in fields_of(plan)}
-    assert names - set(WORDS) == set()
+    other = Plan(schema_version=0, title="x", words="x", author="x", licence="x", seed=9)
+    for path in fields_of(plan):
+        word = Difference(path, _spoken(path), 1, 2).words
+        assert word
+        assert "_" not in word and not word.endswith((" m", " n", " rad"))
+    assert set(WORDS) >= {d.path for d in differences(Plan(), other)}
 
 
 def test_values_are_told_with_their_units():
