@@ -18,7 +18,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.compiled import kernel
+from sim.compiled import inlined, kernel
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -85,7 +85,7 @@ def link_stiffness(
                 stiffness[k, 3 + i, j] = -value
 
 
-@kernel
+@inlined
 def binormal(e: Floats, f: Floats, out: Floats, by_e: Floats, by_f: Floats) -> None:
     """Fill the curvature binormal of two segments and its derivatives (3, 3) by each."""
     le = np.sqrt(e[0] ** 2 + e[1] ** 2 + e[2] ** 2)
@@ -114,7 +114,7 @@ def binormal(e: Floats, f: Floats, out: Floats, by_e: Floats, by_f: Floats) -> N
     by_f[2, 1] += c * e[0]
 
 
-@kernel
+@inlined
 def _frame(v: Floats, across: Floats, third: Floats) -> tuple[float, float, float]:
     """Fill the two directions across the first segment; return |e|, the reach across and along it.
 
@@ -146,7 +146,7 @@ def bend_curvature(v: Floats, kappa: Floats) -> None:
     kappa[1] = kb[0] * third[0] + kb[1] * third[1] + kb[2] * third[2]
 
 
-@kernel
+@inlined
 def _bend_gradient(
     v: Floats, rest: Floats, turn_old: Floats, bending: float, limit: float, turn: Floats, moment: Floats,
     room: Floats, gradient: Floats,
@@ -187,7 +187,7 @@ def _bend_gradient(
     return 0.5 * size * size / bending, dissipated
 
 
-@kernel
+@inlined
 def bend_vectors(points: Floats, bend: Ints, v: Floats) -> None:
     """Fill segments e, f and reference vector d of one bend (a, b, c, r), shape (9,) [m]."""
     for i in range(3):

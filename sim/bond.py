@@ -19,7 +19,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.compiled import kernel
+from sim.compiled import inlined, kernel
 from sim.small import cross
 
 Floats = NDArray[np.float64]
@@ -72,7 +72,7 @@ def touch_law(*, pressure: float, offset_m: float) -> Floats:
     return np.array([0.0, 1.0, 2.0, 3.0, 0.0, pressure, offset_m, 1.0])
 
 
-@kernel
+@inlined
 def envelope(opening: float, law: Floats) -> tuple[float, float, float]:
     """Return energy, force and slope of the trapezoid, per metre, at a first-time ``opening``."""
     k, d1, d2, d3 = law[0], law[1], law[2], law[3]
@@ -88,7 +88,7 @@ def envelope(opening: float, law: Floats) -> tuple[float, float, float]:
     return full, 0.0, 0.0
 
 
-@kernel
+@inlined
 def bond_response(opening: float, worst: float, law: Floats) -> tuple[float, float, float, float]:
     """Return stored and dissipated energy, force and slope, per metre, with the worst opening so far."""
     if opening > worst:
@@ -101,12 +101,12 @@ def bond_response(opening: float, worst: float, law: Floats) -> tuple[float, flo
     return stored, total - 0.5 * secant * worst * worst, secant * opening, secant
 
 
-@kernel
+@inlined
 def _dot3(a: Floats, b: Floats) -> float:
     return float(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
-@kernel
+@inlined
 def separation(variables: Floats, plane: bool, gradient: Floats, room: Floats) -> float:
     """Return the signed normal distance d_n = r.n; fill its gradient by (r, p, q).
 
@@ -145,7 +145,7 @@ def separation(variables: Floats, plane: bool, gradient: Floats, room: Floats) -
     return float(dn)
 
 
-@kernel
+@inlined
 def _wall_curvature(p: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
     """Fill the second derivatives of d_n = r.p / |p|, shape (9, 9)."""
     size = np.sqrt(_dot3(p, p))
@@ -159,7 +159,7 @@ def _wall_curvature(p: Floats, dn: float, gradient: Floats, hessian: Floats) -> 
             hessian[3 + i, 3 + j] = -(t_i * n_j + n_i * t_j) / size - dn * part / (size * size)
 
 
-@kernel
+@inlined
 def _plane_curvature(variables: Floats, dn: float, gradient: Floats, hessian: Floats) -> None:
     """Fill the second derivatives of d_n = V / J, shape (9, 9)."""
     r, p, q = variables[0], variables[1], variables[2]
@@ -195,7 +195,7 @@ def _plane_curvature(variables: Floats, dn: float, gradient: Floats, hessian: Fl
             hessian[a, b] = value / size
 
 
-@kernel
+@inlined
 def separation_curvature(
     variables: Floats, plane: bool, dn: float, gradient: Floats, hessian: Floats
 ) -> None:
@@ -207,15 +207,33 @@ def separation_curvature(
         _wall_curvature(variables[1], dn, gradient, hessian)
 
 
-@kernel
+@inlined
+def _combine(points: Floats, nodes: Ints, weights: Floats) -> tuple[float, float, float]:
+    """Return one weighted sum of six nodes."""
+    x, y, z = 0.0, 0.0, 0.0
+    for s in range(6):
+        x += weights[s] * points[nodes[s], 0]
+        y += weights[s] * points[nodes[s], 1]
+        z += weights[s] * points[nodes[s], 2]
+    return x, y, z
+
+
+@inlined
 def _variables(points: Floats, nodes: Ints, coefficients: Floats, variables: Floats) -> None:
     """Fill r, p, q of one bond from its six nodes."""
     for v in range(3):
-        for i in range(3):
-            value = 0.0
-            for s in range(6):
-                value += coefficients[v, s] * points[nodes[s], i]
-            variables[v, i] = value
+        variables[v, 0], variables[v, 1], variables[v, 2] = _combine(points, nodes, coefficients[v])
+
+
+@inlined
+def _normal_distance(points: Floats, nodes: Ints, coefficients: Floats, plane: bool) -> float:
+    """Return d_n of `separation` alone."""
+    r0, r1, r2 = _combine(points, nodes, coefficients[0])
+    p0, p1, p2 = _combine(points, nodes, coefficients[1])
+    if plane:
+        q0, q1, q2 = _combine(points, nodes, coefficients[2])
+        p0, p1, p2 = p1 * q2 - p2 * q1, p2 * q0 - p0 * q2, p0 * q1 - p1 * q0
+    return float((r0 * p0 + r1 * p1 + r2 * p2) / np.sqrt(p0 * p0 + p1 * p1 + p2 * p2))
 
 
 @kernel
@@ -250,8 +268,7 @@ def bond_forces(
     gradient = np.empty((3, 3))
     room = np.empty((3, 3))
     for k in range(nodes.shape[0]):
-        _variables(points, nodes[k], coefficients[k], variables)
-        dn = separation(variables, plane[k], gradient, room)
+        dn = _normal_distance(points, nodes[k], coefficients[k], plane[k])
         size, rho = law[k, LENGTH], law[k, RHO]
         gap = dn - law[k, OFFSET]
         pressed = touching[k] and gap < 0.0
@@ -262,6 +279,8 @@ def bond_forces(
             normal_force[k] = stored[k] = 0.0
             dissipated[k] = bond_response(0.0, worst_old[k], law[k])[1] * size
             continue
+        _variables(points, nodes[k], coefficients[k], variables)
+        separation(variables, plane[k], gradient, room)
         r = variables[0]
         open_ = max(gap, 0.0)
         effective = np.sqrt(open_ * open_ + rho * max(_dot3(r, r) - dn * dn, 0.0))
@@ -280,21 +299,20 @@ def bond_forces(
         for i in range(3):
             gradient[0, i] += secant * rho * r[i]
         for s in range(6):
+            c0, c1, c2 = coefficients[k, 0, s], coefficients[k, 1, s], coefficients[k, 2, s]
             for i in range(3):
-                value = 0.0
-                for v in range(3):
-                    value += coefficients[k, v, s] * gradient[v, i]
+                value = c0 * gradient[0, i] + c1 * gradient[1, i] + c2 * gradient[2, i]
                 forces[nodes[k, s], i] += value * size
 
 
-@kernel
+@inlined
 def _secant(effective: float, force: float, worst_old: float, law: Floats) -> float:
     if effective > 1.0e-12:
         return float(force / effective)
     return float(law[STIFFNESS]) if worst_old < law[END] else 0.0
 
 
-@kernel
+@inlined
 def bond_curvature(
     variables: Floats, plane: bool, law: Floats, worst_old: float, touching: bool, soften: bool, h9: Floats
 ) -> None:
@@ -363,34 +381,3 @@ def bond_stiffness(
                 for b in range(18):
                     value = c[0, s] * half[i, b] + c[1, s] * half[3 + i, b] + c[2, s] * half[6 + i, b]
                     stiffness[k, 3 * s + i, b] = value * size
-
-
-@kernel
-def scatter_dense(nodes: Ints, blocks: Ints, active: Bools, stiffness: Floats, values: Floats) -> None:
-    """Add dense element matrices (k, 3 m, 3 m) to block values; ``blocks`` (k, m, m), complement = transpose.
-
-    Slots with node -1 are passed over.
-    """
-    m = nodes.shape[1]
-    for k in range(nodes.shape[0]):
-        if not active[k]:
-            continue
-        for p in range(m):
-            if nodes[k, p] < 0:
-                continue
-            for q in range(p + 1):
-                if nodes[k, q] < 0:
-                    continue
-                code = blocks[k, p, q]
-                swap = code < 0
-                block = ~code if swap else code
-                same = p != q and nodes[k, p] == nodes[k, q]
-                for i in range(3):
-                    for j in range(3):
-                        value = stiffness[k, 3 * p + i, 3 * q + j]
-                        if swap:
-                            values[block, j, i] += value
-                        else:
-                            values[block, i, j] += value
-                        if same:
-                            values[block, j, i] += value

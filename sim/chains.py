@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.beam import bend_curvature, bend_forces, bend_stiffness, bend_vectors, link_forces, link_stiffness
-from sim.bond import scatter_dense
+from sim.small import scatter_dense
 from sim.state import Evaluation, State
 from sim.structure import Structure
 

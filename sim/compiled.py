@@ -76,12 +76,21 @@ LOCATORS = ",".join(
 )
 
 
+def _cached(function: Function, *, forceinline: bool) -> Function:
+    known: Any = config
+    kept = known.CACHE_LOCATOR_CLASSES
+    known.CACHE_LOCATOR_CLASSES = LOCATORS
+    try:
+        return cast(Function, njit(cache=True, forceinline=forceinline)(function))
+    finally:
+        known.CACHE_LOCATOR_CLASSES = kept
+
+
 def kernel(function: Function) -> Function:
     """Return the function compiled at its first call, or read from the cache."""
-    options: Any = config
-    kept = options.CACHE_LOCATOR_CLASSES
-    options.CACHE_LOCATOR_CLASSES = LOCATORS
-    try:
-        return cast(Function, njit(cache=True)(function))
-    finally:
-        options.CACHE_LOCATOR_CLASSES = kept
+    return _cached(function, forceinline=False)
+
+
+def inlined(function: Function) -> Function:
+    """Return a small function compiled into whatever compiled code calls it."""
+    return _cached(function, forceinline=True)

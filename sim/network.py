@@ -13,14 +13,15 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim import hinge, kernels
-from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness, scatter_dense
+from sim import kernels, tangent
+from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness
 from sim.chains import Chains
 from sim.factor import Factor, make_factor
 from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
 from sim.rubbing import Rubbing
 from sim.sheet import hinge_angle, rest_sheet
+from sim.small import scatter_dense
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
 from sim.structure import Structure
@@ -76,6 +77,8 @@ class Network:
             self.weights,
         )
         self.elastic = self._elastic()
+        top = self.heights[-1] * self.thickness * self.form_ratio
+        self._quick = kernels.quick_table(self.elastic, r.to_strain, r.to_curvature, self.metal, top)
         self.beams = Chains(structure)
         self._stiff = np.zeros((len(structure.triangles), 6, 6))
         self._moments = np.zeros(len(r.hinges))
@@ -170,35 +173,27 @@ class Network:
         ev = self.blank() if out is None else out
         ev.points[:] = points
         ev.forces[:] = 0.0
-        hinge.hinge_angles(ev.points, r.hinges, ev.angle, ev.gradient)
-        # an angle is known but for whole turns: it stays the one next to the committed angle
-        ev.angle += 2.0 * np.pi * np.rint((state.angle - ev.angle) / (2.0 * np.pi))
-        kernels.triangle_forces(
-            ev.points,
-            s.triangles,
-            r.triangle_hinges,
-            ev.angle,
-            *self._sections,
-            self.elastic,
-            state.plastic,
-            state.hardening,
-            ev.plastic,
-            ev.hardening,
-            ev.springs,
-            ev.flowing,
-            ev.triangle_stored,
-            ev.triangle_folding,
-        )
-        kernels.gather_triangle_forces(
+        kernels.sheet_forces(
             ev.points,
             s.triangles,
             r.triangle_hinges,
             r.hinges,
-            ev.gradient,
-            r.rest_length2,
+            state.angle,
+            *self._sections,
+            self._quick,
+            state.plastic,
+            state.hardening,
+            ev.plastic,
+            ev.hardening,
+            ev.filled,
             ev.springs,
-            ev.forces,
+            ev.flowing,
+            ev.triangle_stored,
+            ev.triangle_folding,
+            ev.angle,
+            ev.gradient,
             ev.moments,
+            ev.forces,
         )
         b = s.bonds
         bond_forces(
@@ -258,7 +253,7 @@ class Network:
             ev.flowing,
             self._stiff,
         )
-        kernels.assemble_triangles(
+        tangent.assemble_triangles(
             ev.points,
             s.triangles,
             r.triangle_hinges,
@@ -275,8 +270,8 @@ class Network:
             v,
         )
         if not positive:
-            hinge.hinge_moments(r.triangle_hinges, springs_guess, self._moments)
-            hinge.assemble_hinges(ev.points, r.hinges, self._moments, p.blocks[1], v)
+            tangent.hinge_moments(r.triangle_hinges, springs_guess, self._moments)
+            tangent.assemble_hinges(ev.points, r.hinges, self._moments, p.blocks[1], v)
         b = s.bonds
         bond_stiffness(
             ev.points,

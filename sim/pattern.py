@@ -18,7 +18,7 @@ class Pattern:
     """Blocks, their scalar lower-triangle order and the element maps.
 
     blocks : per element group (k, m, m), block of each local pair, ~block where stored transposed
-    means : per weighted mean (nodes, (j, j) block codes)
+    means : per weighted mean the blocks of its pairs of nodes and the two places of each pair
     diagonal : shape (n,), block of each node with itself
     rows, columns : scalar pattern, columns sorted, lower triangle;  gather : index into blocks.ravel()
     blank, unit : scalar positions of held directions (zero) and of their diagonal (unit)
@@ -26,7 +26,7 @@ class Pattern:
 
     block_count: int
     blocks: tuple[Ints, ...]
-    means: tuple[Ints, ...]
+    means: tuple[tuple[Ints, Ints, Ints], ...]
     diagonal: Ints
     rows: Ints
     columns: Ints
@@ -36,9 +36,7 @@ class Pattern:
 
     def add_outer(self, values: Floats, mean: int, weights: Floats, stiffness: Floats) -> None:
         """Add weights_i weights_j K of one weighted mean; K symmetric, shape (3, 3)."""
-        codes = self.means[mean]
-        i, j = np.tril_indices(len(weights))
-        block = np.where(codes[i, j] < 0, ~codes[i, j], codes[i, j])
+        block, i, j = self.means[mean]
         # a mean's nodes are distinct, so no block comes twice
         values[block] += (weights[i] * weights[j])[:, None, None] * stiffness
 
@@ -51,6 +49,12 @@ def _pairs(nodes: Ints) -> Ints:
     empty = np.minimum(a, b) < 0
     out: Ints = np.stack([np.where(empty, -1, high), np.where(empty, -1, low)], axis=-1)
     return out
+
+
+def _lower(codes: Ints) -> tuple[Ints, Ints, Ints]:
+    """Return block, row and column of every pair of one mean's nodes, each pair once."""
+    i, j = np.tril_indices(len(codes))
+    return np.where(codes[i, j] < 0, ~codes[i, j], codes[i, j]), i, j
 
 
 def build_pattern(count: int, groups: Sequence[Ints], means: Sequence[Ints], fixed: Bools) -> Pattern:
@@ -99,7 +103,7 @@ def build_pattern(count: int, groups: Sequence[Ints], means: Sequence[Ints], fix
     held = fixed.ravel()
     touched = held[r] | held[c]
     return Pattern(
-        len(unique), tuple(maps[: len(groups)]), tuple(m[0] for m in maps[len(groups) :]), diagonal,
+        len(unique), tuple(maps[: len(groups)]), tuple(_lower(m[0]) for m in maps[len(groups) :]), diagonal,
         r.astype(np.int64), c.astype(np.int64), source.astype(np.int64),
         np.flatnonzero(touched), np.flatnonzero(touched & (r == c)),
     )  # fmt: skip

@@ -5,13 +5,14 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.compiled import kernel
+from sim.compiled import inlined, kernel
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
 
 
-@kernel
+@inlined
 def cross(a: Floats, b: Floats, out: Floats) -> None:
     """Fill a x b."""
     out[0] = a[1] * b[2] - a[2] * b[1]
@@ -19,7 +20,7 @@ def cross(a: Floats, b: Floats, out: Floats) -> None:
     out[2] = a[0] * b[1] - a[1] * b[0]
 
 
-@kernel
+@inlined
 def dot6(a: Floats, b: Floats) -> float:
     """Return the sum of six products, added up in order."""
     value = 0.0
@@ -28,7 +29,7 @@ def dot6(a: Floats, b: Floats) -> float:
     return value
 
 
-@kernel
+@inlined
 def put(values: Floats, code: int, part: Floats) -> None:
     """Add a 3x3 part to a block, transposed where the code is a complement."""
     if code < 0:
@@ -41,3 +42,34 @@ def put(values: Floats, code: int, part: Floats) -> None:
         for i in range(3):
             for j in range(3):
                 block[i, j] += part[i, j]
+
+
+@kernel
+def scatter_dense(nodes: Ints, blocks: Ints, active: Bools, stiffness: Floats, values: Floats) -> None:
+    """Add dense element matrices (k, 3 m, 3 m) to block values; ``blocks`` (k, m, m), complement = transpose.
+
+    Slots with node -1 are passed over.
+    """
+    m = nodes.shape[1]
+    for k in range(nodes.shape[0]):
+        if not active[k]:
+            continue
+        for p in range(m):
+            if nodes[k, p] < 0:
+                continue
+            for q in range(p + 1):
+                if nodes[k, q] < 0:
+                    continue
+                code = blocks[k, p, q]
+                swap = code < 0
+                block = ~code if swap else code
+                same = p != q and nodes[k, p] == nodes[k, q]
+                for i in range(3):
+                    for j in range(3):
+                        value = stiffness[k, 3 * p + i, 3 * q + j]
+                        if swap:
+                            values[block, j, i] += value
+                        else:
+                            values[block, i, j] += value
+                        if same:
+                            values[block, j, i] += value

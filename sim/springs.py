@@ -11,12 +11,47 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import NDArray
 
+from sim.compiled import kernel
 from sim.law import Into
 from sim.state import Drive, Evaluation, Load, State
 from sim.structure import Structure
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
+
+
+@kernel
+def tie_forces(
+    points: Floats,
+    start: Ints,
+    nodes: Ints,
+    weights: Floats,
+    stiffness: Floats,
+    rest: Floats,
+    holding: Bools,
+    force: Floats,
+    stored: Floats,
+    forces: Floats,
+) -> None:
+    """Evaluate all ties: nodes and weights of tie i are ``start[i]`` to ``start[i + 1]``.
+
+    ``force`` (k, 3) [N] and ``stored`` (k,) [J] are filled, ``forces`` (n, 3) is added to.
+    """
+    for i in range(stiffness.shape[0]):
+        stored[i] = 0.0
+        for k in range(3):
+            force[i, k] = 0.0
+        if not holding[i]:
+            continue
+        for k in range(3):
+            pull = -rest[i, k]
+            for j in range(start[i], start[i + 1]):
+                pull += weights[j] * points[nodes[j], k]
+            force[i, k] = stiffness[i] * pull
+            stored[i] += 0.5 * stiffness[i] * pull * pull
+            for j in range(start[i], start[i + 1]):
+                forces[nodes[j], k] += weights[j] * force[i, k]
 
 
 class Ties:
@@ -26,6 +61,10 @@ class Ties:
 
     def __init__(self, structure: Structure, _: tuple[Drive, ...]) -> None:
         self._ties = structure.ties
+        self._start = np.cumsum([0, *(len(t.nodes) for t in self._ties)]).astype(np.int64)
+        self._nodes = np.concatenate([np.zeros(0, np.int64), *(t.nodes for t in self._ties)])
+        self._weights = np.concatenate([np.zeros(0), *(t.weights for t in self._ties)])
+        self._stiffness = np.array([t.stiffness_n_per_m for t in self._ties], dtype=float)
         self._rest = np.array([t.weights @ structure.points[t.nodes] for t in self._ties]).reshape(-1, 3)
 
     @property
@@ -35,15 +74,18 @@ class Ties:
 
     def forces(self, points: Floats, state: State, _: Load, ev: Evaluation) -> None:
         """Add what the ties that hold pull with; fill ``ev.tie_force`` (ties, 3) [N] and their energy."""
-        for i, tie in enumerate(self._ties):
-            if not state.holding[i]:
-                ev.tie_force[i] = 0.0
-                ev.tie_stored[i] = 0.0
-                continue
-            pull = tie.weights @ points[tie.nodes] - self._rest[i]
-            ev.tie_force[i] = tie.stiffness_n_per_m * pull
-            ev.tie_stored[i] = 0.5 * tie.stiffness_n_per_m * float(pull @ pull)
-            ev.forces[tie.nodes] += tie.weights[:, None] * ev.tie_force[i]
+        tie_forces(
+            points,
+            self._start,
+            self._nodes,
+            self._weights,
+            self._stiffness,
+            self._rest,
+            state.holding,
+            ev.tie_force,
+            ev.tie_stored,
+            ev.forces,
+        )
         ev.stored[self.name] = float(ev.tie_stored.sum())
 
     def stiffness(self, _: Evaluation, state: State, __: Load, into: Into) -> None:

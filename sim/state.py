@@ -116,6 +116,7 @@ class Evaluation:
         self.springs, self.flowing = np.zeros((z.triangles, 6)), np.zeros(z.triangles, bool)
         self.plastic = np.zeros((z.triangles, z.layers, 3))
         self.hardening = np.zeros((z.triangles, z.layers))
+        self.filled = np.zeros(z.triangles, bool)
         self.triangle_stored, self.triangle_folding = np.zeros(z.triangles), np.zeros(z.triangles)
         self.worst, self.opening, self.normal_force = np.zeros(z.bonds), np.zeros(z.bonds), np.zeros(z.bonds)
         self.active = np.zeros(z.bonds, bool)

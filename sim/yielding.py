@@ -16,7 +16,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.compiled import kernel
+from sim.compiled import inlined, kernel
 
 Floats = NDArray[np.float64]
 
@@ -42,8 +42,8 @@ def layer_rule() -> tuple[Floats, Floats]:
     return heights, weights
 
 
-@kernel
-def _multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, float, float]) -> float:
+@inlined
+def multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, float, float]) -> float:
     """Return the plastic multiplier: equivalent stress of both decayed modes equals the flow stress.
 
     moduli : decay of the mean and of the deviator mode, yield stress, hardening modulus
@@ -118,7 +118,7 @@ def plane_stress_return(
     d2 = 3.0 * (minus * minus + tau * tau)
     g = 0.0
     if p2 + d2 > flow * flow:
-        g = _multiplier(p2, d2, hardening_old, (0.5 * bulk, 3.0 * shear, yield_pa, hardening_pa))
+        g = multiplier(p2, d2, hardening_old, (0.5 * bulk, 3.0 * shear, yield_pa, hardening_pa))
     q_plus = 1.0 / (1.0 + 0.5 * bulk * g)
     q_minus = 1.0 / (1.0 + 3.0 * shear * g)
     plus *= q_plus

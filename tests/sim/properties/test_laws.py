@@ -10,7 +10,7 @@ import pytest
 from scipy.integrate import quad
 from scipy.spatial.transform import Rotation
 
-from sim import beam, bond, hinge, materials, sheet
+from sim import beam, bond, hinge, materials, sheet, tangent
 from sim import section as sections
 from sim.bond import END, LENGTH, OFFSET, bond_law, touch_law
 from sim.network import Drive, Load, Network
@@ -55,14 +55,24 @@ def angle_of(points):
     return angle[0], gradient[0]
 
 
+def curvature_of(points):
+    """Return the second derivatives (12, 12) put together from the kernel's lower blocks."""
+    blocks, hessian = np.empty((9, 3, 3)), np.zeros((12, 12))
+    tangent.hinge_blocks(points, HINGE[0], 1.0, blocks, np.empty((19, 3)))
+    pairs = [(0, 0), (1, 0), (1, 1), (2, 0), (2, 1), (2, 2), (3, 0), (3, 1), (3, 3)]
+    for (p, q), block in zip(pairs, blocks, strict=True):
+        hessian[3 * p : 3 * p + 3, 3 * q : 3 * q + 3] = block
+        hessian[3 * q : 3 * q + 3, 3 * p : 3 * p + 3] = block.T
+    return hessian
+
+
 @pytest.mark.parametrize("seed", range(8))
 def test_hinge_angle_is_the_plain_one_and_its_derivatives_are_its_own(seed):
     points = hinge_points(seed)
     angle, gradient = angle_of(points)
     assert angle == pytest.approx(sheet.hinge_angle(points, HINGE)[0], rel=1e-12)
     assert_near(gradient.ravel(), slope(lambda x: angle_of(x)[0], points, 1e-7), 1e-6)
-    hessian = np.empty((12, 12))
-    hinge.hinge_hessian(*points, hessian, np.empty((19, 3)))
+    hessian = curvature_of(points)
     assert_near(hessian, slope(lambda x: angle_of(x)[1].ravel(), points, 1e-7), 1e-6)
     assert_near(hessian, hessian.T, 1e-12)
 
@@ -129,7 +139,7 @@ def test_section_forces_are_the_layers_sum_and_the_slope_of_their_energy(
     resultant = np.zeros(6)
     psi, heat, flowing = sections.section_forces(
         strain, curvature, THICKNESS, 1.0, METAL, heights, weights, plastic, hardening, plastic.copy(),
-        hardening.copy(), resultant, np.empty((5, 3)),
+        hardening.copy(), resultant,
     )  # fmt: skip
     plain = layer_by_layer(strain, curvature, plastic, hardening, 1.0)
     np.testing.assert_allclose([psi, heat], plain[:2], rtol=1e-12, atol=1e-12 * plain[0])
