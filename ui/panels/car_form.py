@@ -1,11 +1,10 @@
-"""The small form: another seam, metal, skin, tip or curve of the tool; the moves are run again on it."""
+"""The form of the car and the tool: what is changed in it is solved again with the same moves."""
 
 from __future__ import annotations
 
 import msgspec
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QDoubleSpinBox,
     QFormLayout,
     QGridLayout,
@@ -17,13 +16,13 @@ from PySide6.QtWidgets import (
 )
 
 from sim.plan import Car, Tool
+from sim.problems import PlanError
 from sim.units import Units, force, length, length_si
+from ui.panels.car_fields import CarFields, number_box
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
+from ui.state.car_fields import change_words, changed, one_line
 from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
-
-SEAMS = (("bonded", "bonded, a bead all along"), ("welded", "spot welded"))
-METALS = (("steel", "steel"), ("alloy", "aluminium alloy"))
 
 
 class CarForm(QWidget):
@@ -46,26 +45,24 @@ class CarForm(QWidget):
         super().__init__()
         self.setObjectName("column")
         self._car, self._tool, self._units = Car(), Tool(), Units.METRIC
-        self.seam, self.metal = self._combo(SEAMS), self._combo(METALS)
-        self.skin, self.tip_width = self._number(), self._number()
+        self.fields = CarFields()
+        self.seam, self.metal = self.fields.boxes["seam"], self.fields.boxes["metal"]
+        self.skin, self.tip_width = self.fields.numbers["skin_thickness_m"], number_box()
         self.rows = [(QLineEdit(), QLineEdit()) for _ in range(POINT_COUNT)]
         self._heads = label("", "quiet"), label("", "quiet")
         self.use = button("Use this curve")
         back = button("Back to the plan", "primary")
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        for words, field in (
-            ("Seam", self.seam),
-            ("Metal", self.metal),
-            ("Skin", self.skin),
-            ("Tip width", self.tip_width),
-        ):
-            form.addRow(label(words, "quiet"), field)
+        form.addRow(label("Tip width", "quiet"), self.tip_width)
         inside = QWidget()
         inside.setObjectName("column")
         column = QVBoxLayout(inside)
         column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
-        column.addWidget(label("The car and the tool", "heading"))
+        column.addWidget(label("The car", "heading"))
+        column.addWidget(self.fields)
+        column.addSpacing(GRID)
+        column.addWidget(label("The tool", "heading"))
         column.addLayout(form)
         column.addSpacing(GRID)
         column.addWidget(label("Force the tool can give at each opening", "heading", wrap=True))
@@ -88,21 +85,6 @@ class CarForm(QWidget):
         self._connect()
         back.clicked.connect(self.done)
 
-    def _combo(self, choices: tuple[tuple[str, str], ...]) -> QComboBox:
-        made = QComboBox()
-        made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        made.setMinimumContentsLength(6)
-        for value, words in choices:
-            made.addItem(words, value)
-        return made
-
-    def _number(self) -> QDoubleSpinBox:
-        made = QDoubleSpinBox()
-        made.setMinimumWidth(60)
-        made.setKeyboardTracking(False)
-        made.setAlignment(Qt.AlignmentFlag.AlignRight)
-        return made
-
     def _curve(self) -> QGridLayout:
         grid = QGridLayout()
         grid.setVerticalSpacing(2)
@@ -117,29 +99,18 @@ class CarForm(QWidget):
         return grid
 
     def _connect(self) -> None:
-        self.seam.activated.connect(lambda i: self._wish_car("seam", self.seam.itemData(i)))
-        self.metal.activated.connect(lambda i: self._wish_car("metal", self.metal.itemData(i)))
-        self.skin.valueChanged.connect(
-            lambda v: self._wish_car("skin_thickness_m", round(length_si(v, self._units), 7))
-        )
+        self.fields.wished.connect(self._wish_car)
         self.tip_width.valueChanged.connect(self._wish_width)
         self.use.clicked.connect(self._wish_curve)
 
     def show_form(self, car: Car, tool: Tool, units: Units) -> None:
         """Show a car and a tool; what the fields say is not taken for a wish meanwhile."""
         self._car, self._tool, self._units = car, tool, units
-        fields = (self.seam, self.metal, self.skin, self.tip_width)
-        for field in fields:
-            field.blockSignals(True)
-        self.seam.setCurrentIndex(self.seam.findData(car.seam))
-        self.metal.setCurrentIndex(self.metal.findData(car.metal))
+        self.fields.show_car(car, units)
         metric = units is Units.METRIC
-        self._set(
-            self.skin, car.skin_thickness_m, (0.0004, 0.0020), 2 if metric else 4, 0.05 if metric else 0.002
-        )
+        self.tip_width.blockSignals(True)
         self._set(self.tip_width, tool.tip_width_m, (0.005, 0.150), 0 if metric else 2, 5 if metric else 0.25)
-        for field in fields:
-            field.blockSignals(False)
+        self.tip_width.blockSignals(False)
         self._heads[0].setText(f"opening, {length(0.0, units)[1]}")
         self._heads[1].setText(f"force, {force(0.0, units)[1]}")
         for pair, texts in zip(self.rows, as_text(tool, units), strict=False):
@@ -157,10 +128,14 @@ class CarForm(QWidget):
         field.setValue(length(value_m, self._units)[0])
 
     def _wish_car(self, name: str, value: object) -> None:
-        words = {"seam": "Changed the seam", "metal": "Changed the metal"}.get(
-            name, "Changed the skin's thickness"
-        )
-        self.car_wished.emit(msgspec.structs.replace(self._car, **{name: value}), words)
+        try:
+            car = changed(self._car, name, value)
+        except PlanError as problem:
+            self.trouble.emit(one_line(problem))
+            self.fields.show_car(self._car, self._units)
+            return
+        self.trouble.emit("")
+        self.car_wished.emit(car, change_words(name))
 
     def _wish_width(self, value: float) -> None:
         width = round(length_si(value, self._units), 5)

@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QFocusEvent, QImage, QKeyEvent
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from sim.builds import BUILDS
 from sim.plan import Car, Tool
 from sim.record import Clearance, Rung
 from sim.units import Units, length
@@ -145,6 +146,33 @@ def test_showing_the_form_is_no_wish_and_a_change_is_one(qtbot):
     form.metal.setCurrentIndex(1)
     form.metal.activated.emit(1)
     assert wishes[2][0] == Car(seam="welded", skin_thickness_m=0.0009, metal="alloy")
+
+
+def test_the_form_refuses_in_a_sentence_and_shows_the_car_as_it_is(qtbot):
+    form = CarForm()
+    qtbot.addWidget(form)
+    wishes, troubles = [], []
+    form.car_wished.connect(lambda car, label: wishes.append((car, label)))
+    form.trouble.connect(troubles.append)
+    form.show_form(BUILDS["composite skin (illustrative, assumed)"], Tool(), Units.METRIC)
+    boxes = form.fields.boxes
+    assert "assumed" in form.fields.note.text()
+    assert boxes["metal"].currentText().endswith("(illustrative, assumed)")
+    boxes["build"].setCurrentIndex(0)
+    boxes["build"].activated.emit(0)
+    assert wishes == []
+    assert "illustrative" in troubles[-1]
+    assert boxes["build"].currentData() == "composite skin (illustrative, assumed)"
+    welded = boxes["build"].findData("welded steel")
+    boxes["build"].activated.emit(welded)
+    assert wishes == [(BUILDS["welded steel"], "Took a ready build")]
+    form.show_form(BUILDS["welded steel"], Tool(), Units.METRIC)
+    assert boxes["metal"].findData("composite") == -1
+    assert form.fields.numbers["seam_energy_j_per_m"].isHidden()
+    assert not form.fields.numbers["weld_peel_n"].isHidden()
+    assert form.fields.numbers["weld_peel_n"].suffix() == "\u00a0kN"
+    form.fields.numbers["weld_peel_n"].setValue(2.0)
+    assert wishes[-1][0].weld_peel_n == 2000.0
 
 
 def test_a_bad_curve_is_a_sentence_and_a_good_one_a_tool(qtbot):
