@@ -3,11 +3,15 @@
 Nothing here rests on an outside source: it compares the program with itself.
 """
 
+from pathlib import Path
+
 import msgspec
 import pytest
 
+import assets
 from sim.builds import BUILDS
 from sim.plan import BeadGap, BeltPoint, Car, EdgePoint, Plan, Spread, Squeeze, Tool
+from sim.planfile import dumps_plan, load_plan, loads_plan
 from sim.problems import PlanError
 from sim.twins import WORDS, Difference, _spoken, builds_told, differences, felt, told, twin, value_text
 
@@ -134,3 +138,31 @@ def test_the_twins_differ_in_what_they_declare_and_in_nothing_else():
     }
     for name, paths in declared.items():
         assert {d.path for d in felt(base, BUILDS[name])} == paths
+
+
+READY = Path(assets.__file__).parent / "plans"
+PAIRS = {
+    ("first-bite-lip", "first-bite-bend"): {"moves[0].door.depth_m"},
+    ("first-bite-lip", "first-bite-strong"): {"moves[0].tool.force_n"},
+    ("first-bite-bend", "first-bite-wide"): {
+        "moves[0].tool.tip_width_m", "moves[0].tool.opening_m", "moves[0].tool.force_n", "moves[0].tool.arm_m",
+    },
+    ("three-doors-bonded", "three-doors-welded"): {"car.seam"},
+    ("three-doors-bonded", "three-doors-alloy"): {
+        "car.metal", "car.skin_thickness_m", "car.inner_thickness_m",
+    },
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("pair", PAIRS, ids="-".join)
+def test_ready_plans_differ_in_what_they_contrast_and_in_nothing_else(pair):
+    one, other = (load_plan(READY / f"{name}.toml") for name in pair)
+    assert {d.path for d in felt(one, other)} == PAIRS[pair]
+    if pair[1] == "first-bite-strong":
+        assert other.moves[0].tool.force_n == tuple(2.0 * f for f in one.moves[0].tool.force_n)
+
+
+@pytest.mark.parametrize("name", sorted({name for pair in PAIRS for name in pair}))
+def test_ready_plans_come_back_from_their_file_as_they_are(name):
+    text = (READY / f"{name}.toml").read_text(encoding="utf-8")
+    assert dumps_plan(loads_plan(text), text) == text
