@@ -145,7 +145,8 @@ PAIRS = {
     ("first-bite-lip", "first-bite-bend"): {"moves[0].door.depth_m"},
     ("first-bite-lip", "first-bite-strong"): {"moves[0].tool.force_n"},
     ("first-bite-bend", "first-bite-wide"): {
-        "moves[0].tool.tip_width_m", "moves[0].tool.opening_m", "moves[0].tool.force_n", "moves[0].tool.arm_m",
+        "moves[0].tool.tip_width_m", "moves[0].tool.opening_m", "moves[0].tool.force_n",
+        "moves[0].tool.arm_m",
     },
     ("three-doors-bonded", "three-doors-welded"): {"car.seam"},
     ("three-doors-bonded", "three-doors-alloy"): {
