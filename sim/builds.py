@@ -121,6 +121,13 @@ def car_words(car: Car) -> str:
     return car.name
 
 
+def labelled(car: Car, words: str) -> str:
+    """Return words about a car; those about an illustrative build begin by saying so."""
+    if ILLUSTRATIVE not in car.build:
+        return words
+    return f"{ILLUSTRATIVE[0].upper()}{ILLUSTRATIVE[1:]}: {words}" if words else f"({ILLUSTRATIVE})"
+
+
 def car_notes(car: Car) -> tuple[str, ...]:
     """Return what must be said beside any result of a car, in sentences; empty for most."""
     if ILLUSTRATIVE not in car.build:

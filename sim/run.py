@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import ladder, outcome
-from sim.builds import car_notes
+from sim.builds import car_notes, labelled
 from sim.door_model import DoorModel, build_model
 from sim.drawn import drawn_out
 from sim.frames import FrameMaker, seam_share_m
@@ -299,7 +299,9 @@ class MoveRun:
             events=tuple(self._events),
             metal=metal if not self._tally_failed else ("not settled", *metal),
             plan_effect=self._plan_effect(start, end, metal),
-            sentence=outcome.sentence(start, end, self._peak_latch, self._events, self.push),
+            sentence=labelled(
+                self.model.car, outcome.sentence(start, end, self._peak_latch, self._events, self.push)
+            ),
             ladder=self._peak_ladder(),
             ledger_j=books,
             ledger_closure_ratio=abs(books["gap"]) / work,

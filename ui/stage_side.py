@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 from PySide6.QtCore import Qt
 
+from sim.builds import labelled
 from sim.outcome import live_words
 from sim.plan import Ease, Move, Plan, Spread, Squeeze
 from sim.push import aim as aim_of
@@ -274,7 +275,8 @@ class StageSide:
 
     def save_picture(self, size: tuple[int, int], caption: str, path: Path) -> None:
         """Write the stage as a PNG picture of a size with a caption; OSError where it cannot be written."""
-        save_png(screenshot(self._stage, size, caption), path)
+        words = labelled(self._session.plan.car, caption)
+        save_png(screenshot(self._stage, size, words), path)
 
     def _last_said(self) -> str:
         """Return what was said last, while it is still true of the plan."""

@@ -6,7 +6,7 @@ Nothing here rests on an outside source: it compares the program with itself.
 import msgspec
 import pytest
 
-from sim.builds import BUILDS, ILLUSTRATIVE, build_defaults, car_notes, car_words
+from sim.builds import BUILDS, ILLUSTRATIVE, build_defaults, car_notes, car_words, labelled
 from sim.carcheck import RANGES, check_car, hem_length_m
 from sim.door_model import build_model
 from sim.plan import BeadGap, Car, Plan
@@ -121,6 +121,9 @@ def test_an_illustrative_build_says_so_whatever_it_is_renamed_to():
         assert ILLUSTRATIVE in BUILDS[name].name
         assert ILLUSTRATIVE in car_words(plain)
         assert "assumed" in car_notes(plain)[0]
+        assert labelled(plain, "It bent.") == "Illustrative, assumed: It bent."
+        assert ILLUSTRATIVE in labelled(plain, "")
+    assert labelled(Car(), "It bent.") == "It bent."
     assert car_notes(Car()) == ()
     assert car_words(Car()) == Car().name
 

@@ -5,6 +5,9 @@ Sources
 Variance of the mean of a field with correlation exp(-d / l) over a length T:
 2 (l / T)^2 (T / l - 1 + exp(-T / l)) of the point variance [vanmarcke-1983], from memory, derived again.
 Mean and variance of a lognormal variable: any textbook of statistics.
+Least strengths of a spot weld, t in mm, S in MPa: shear (-6.36e-7 S^2 + 6.58e-4 S + 1.674) S 4 t^1.5 N,
+cross tension 1250 t^2.2 N [aws-welds-2013]; shop values are two to three times these; all from memory.
+That a spot peels off well below what it holds in shear: common practice, no source.
 Plastic moment of a sheet per metre, sigma_y t^2 / 4: textbook.  The turn of an unrolled hem is assumed.
 """
 
@@ -73,6 +76,17 @@ def test_a_mixed_seam_holds_what_bead_and_spots_hold_together():
     # the hem is counted once: its length is the bead's
     model = build_model(car(lattice_spacing_m=COARSE, seam="mixed", weld_pitch_m=0.2))
     assert seam_share_m(model).sum() == pytest.approx(model.mesh.hem_station_m[-1])
+
+
+def test_a_spot_s_strength_lies_between_the_least_allowed_and_three_times_it():
+    thin_mm, tensile_mpa = 0.7, 300.0
+    shear_n = (-6.36e-7 * tensile_mpa**2 + 6.58e-4 * tensile_mpa + 1.674) * tensile_mpa * 4.0 * thin_mm**1.5
+    peel_n = 1250.0 * thin_mm**2.2
+    plug_n = math.pi * 4.0 * math.sqrt(thin_mm) * thin_mm * 0.577 * tensile_mpa  # shear round the nugget
+    assert shear_n == pytest.approx(plug_n, rel=0.03)  # the remembered formula against the computed one
+    assert shear_n < Car().weld_shear_n < 3.0 * shear_n
+    assert peel_n < Car().weld_peel_n < 3.0 * peel_n
+    assert Car().weld_peel_n < 0.74 * Car().weld_shear_n
 
 
 # ---- the random field --------------------------------------------------------------------------------------
