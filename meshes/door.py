@@ -11,18 +11,22 @@ import numpy.typing as npt
 
 from meshes import section
 from meshes.door_shape import FRAME_TOP_SHARE, DoorShape
-from meshes.lattice import Lattice, quad_patch, split_cells
+from meshes.graded import Sides, graded_patch, graded_shares, graded_unit
+from meshes.lattice import Lattice, split_cells
 from meshes.nearest import nearest_on_triangles
 from meshes.part import FloatArray, Frozen, IntArray, Surface, frozen_floats, frozen_ids
 
 __all__ = ["DoorMesh", "DoorShape", "build_door"]
 
-PARTS = ("outer_skin", "shut_face", "inner_panel", "latch_patch", "hinge_patch")
+PARTS = ("outer_skin", "shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")
 INNER_PARTS = PARTS[1:]
 """Parts of the inner structure: together one manifold pan, open at the belt."""
 
-CORE_NODES = 5
-"""Nodes in which the latch's force enters its patch."""
+FRAME_FOOT_M = 0.05
+"""How far the window frame's feet reach down the shut face below the belt."""
+
+FOOT_SPOTS = 9
+"""Points along either side of a fitting's foot whose load is shared onto nodes."""
 
 MIDDLE_RADIUS_M = 0.12
 """Nodes nearer than this to the middle of the panel speak for "the middle of the panel"."""
@@ -81,6 +85,36 @@ class DoorMesh(Frozen):
         bend = self.surface.points[self.wall[-1], 1]
         return 1.0 if float(bend.mean()) < 0 else -1.0
 
+    def fitting_weights(
+        self, edge: str, height_m: float, depth_m: float, half_height_m: float, half_depth_m: float
+    ) -> tuple[IntArray, FloatArray]:
+        """Return nodes and weights (sum 1) of a rigid fitting's foot on the shut face, the same on any lattice.
+
+        Parameters
+        ----------
+        height_m, depth_m
+            Middle of the foot: height z (upright edges), depth below the lip.
+        half_height_m, half_depth_m
+            Half its sides.
+
+        Returns
+        -------
+        nodes, weights
+            Shapes (k,): the rectangle's points shared onto the nodes of the triangles they lie on.
+        """
+        spots = (np.arange(FOOT_SPOTS) + 0.5) / FOOT_SPOTS * 2.0 - 1.0
+        station = self.edge_station(edge, height_m)
+        points = [
+            self.section_point(station + half_height_m * up, depth_m + half_depth_m * deep)[1]
+            for up in spots
+            for deep in spots
+        ]
+        triangle, weights, _ = self.locate(np.array(points), ("shut_face", "latch_patch", "hinge_patch"))
+        nodes, place = np.unique(self.surface.triangles[triangle], return_inverse=True)
+        total = np.bincount(place.ravel(), weights.ravel())
+        kept = total > 1e-12
+        return nodes[kept], total[kept] / total[kept].sum()
+
     def fitting_centre(self, edge: str, height_m: float) -> FloatArray:
         """Return the point [m], shape (3,), half-way down the shut face of the hinge or latch edge."""
         station = self.edge_station(edge, height_m)
@@ -130,16 +164,16 @@ class DoorMesh(Frozen):
 def build_door(shape: DoorShape) -> DoorMesh:
     """Return the mesh of a right-hand front door; raises MeshError as `DoorShape.check` does."""
     shape.check()
-    columns, rows = shape.counts
-    skin = quad_patch(shape.corners_at_depth(0.0), columns, rows, shape.skin_bulge)
-    panel = quad_patch(shape.corners_at_depth(shape.shut_face_depth_m), columns, rows)
+    unit = _unit(shape)
+    skin = graded_patch(shape.corners_at_depth(0.0), unit, shape.skin_bulge)
+    panel = graded_patch(shape.corners_at_depth(shape.shut_face_depth_m), unit)
     hem_skin = _hem_chain(skin)
     wall, depth, wall_points = _wall(skin, panel, hem_skin, shape)
     points = np.concatenate((skin.points, panel.points, wall_points))
-    chains, own = _beams(shape, points, wall, skin, len(points))
+    chains, own = _beams(shape, points, unit, wall, len(points))
     points = np.concatenate((points, own))
-    triangles, part = _triangles(shape, points, skin, panel, wall)
-    sets = _node_sets(shape, points, skin, panel, wall)
+    triangles, part = _triangles(shape, points, unit, skin, panel, wall)
+    sets = _node_sets(shape, points, unit, skin, panel, wall)
     surface = Surface(points, triangles, part, PARTS, sets, chains)
     steps = np.linalg.norm(np.diff(points[hem_skin], axis=0), axis=1)
     return DoorMesh(
@@ -150,8 +184,45 @@ def build_door(shape: DoorShape) -> DoorMesh:
         np.concatenate(([0.0], np.cumsum(steps))),
         wall,
         depth,
-        _edge_slices(rows, columns),
+        _edge_slices(unit),
     )
+
+
+def _unit(shape: DoorShape) -> Lattice:
+    """Return the lattice skin and inner panel are laid out on; fittings end on nodes at any spacing."""
+    a, b, c, d = shape.flat_corners
+    size, height = shape.grading, shape.height_m
+
+    def ends(middle_m: float, patch_m: float) -> list[float]:
+        return [(middle_m - 0.5 * patch_m) / height, (middle_m + 0.5 * patch_m) / height]
+
+    hinges = ends(shape.lower_hinge_height_m, shape.hinge_patch_m)
+    hinges += ends(shape.upper_hinge_height_m, shape.hinge_patch_m)
+    latch = ends(shape.latch_height_m, shape.latch_patch_m)
+    right = graded_shares(b, c, size, latch)
+    sides = Sides(graded_shares(a, d, size, hinges), right, graded_shares(a, b, size), graded_shares(d, c, size))
+    return graded_unit(shape.flat_corners, sides, size, _wrap_nodes(shape, right))
+
+
+def _wrap_nodes(shape: DoorShape, right: FloatArray) -> FloatArray | None:
+    """Return the (s, t) of the rows in which the latch's patch goes round the inner bend, shape (k, 2)."""
+    if shape.latch_wrap_m <= 0.0:
+        return None
+    count = max(1, round(shape.latch_wrap_m / shape.grading.fine_m))
+    rows = right[_near(right * shape.height_m, shape.latch_height_m, shape.latch_patch_m)]
+    share = np.arange(1, count + 1) / count
+    return np.array([[1.0 - _wrap_share(shape, t) * part, t] for t in rows for part in share])
+
+
+def _wrap_share(shape: DoorShape, t: FloatArray | float) -> FloatArray | float:
+    """Return the wrap's width as a share of the inner panel's at a height share."""
+    a, b, c, d = shape.corners_at_depth(shape.shut_face_depth_m)[:, 0]
+    return shape.latch_wrap_m / ((1.0 - t) * (b - a) + t * (c - d))
+
+
+def _near(heights_m: FloatArray, middle_m: float, patch_m: float) -> npt.NDArray[np.bool_]:
+    near: npt.NDArray[np.bool_] = np.abs(heights_m - middle_m) <= 0.5 * patch_m + 1e-9
+    return near
 
 
 def _hem_chain(lattice: Lattice) -> IntArray:
@@ -160,11 +231,12 @@ def _hem_chain(lattice: Lattice) -> IntArray:
     return np.concatenate((edge["left"][::-1], edge["bottom"][1:-1], edge["right"]))
 
 
-def _edge_slices(rows: int, columns: int) -> dict[str, tuple[int, int]]:
+def _edge_slices(unit: Lattice) -> dict[str, tuple[int, int]]:
+    left, bottom, right = (len(unit.boundary[side]) - 1 for side in ("left", "bottom", "right"))
     return {
-        "hinge_edge": (0, rows),
-        "sill_edge": (rows, rows + columns),
-        "latch_edge": (rows + columns, 2 * rows + columns),
+        "hinge_edge": (0, left),
+        "sill_edge": (left, left + bottom),
+        "latch_edge": (left + bottom, left + bottom + right),
     }
 
 
@@ -184,7 +256,7 @@ def _wall(
 
 
 def _triangles(
-    shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice, wall: IntArray
+    shape: DoorShape, points: FloatArray, unit: Lattice, skin: Lattice, panel: Lattice, wall: IntArray
 ) -> tuple[IntArray, IntArray]:
     """Return all triangles with outward normals, and the part of each."""
     walls = split_cells(wall)
@@ -193,8 +265,13 @@ def _triangles(
     )
     wall_part = part[len(skin.triangles) : len(skin.triangles) + len(walls)]
     names = ("latch_patch", "hinge_patch", "hinge_patch")
-    for part_name, columns in zip(names, _fittings(shape, points, wall), strict=True):
+    for part_name, columns in zip(names, _fittings(shape, points, unit, wall), strict=True):
         wall_part[np.isin(walls, wall[:, columns]).all(axis=1)] = PARTS.index(part_name)
+    if shape.latch_wrap_m > 0.0:
+        centre = unit.points[unit.triangles].mean(axis=1)
+        wrapped = centre[:, 0] > 1.0 - _wrap_share(shape, centre[:, 1])
+        wrapped &= _near(centre[:, 1] * shape.height_m, shape.latch_height_m, shape.latch_patch_m)
+        part[len(skin.triangles) + len(walls) :][wrapped] = PARTS.index("latch_wrap")
     skin_out = skin.triangles[:, ::-1]  # anticlockwise in (x, z) looks along -y
     triangles = np.concatenate((skin_out, walls, panel.triangles + len(skin.points)))
     return triangles, part
@@ -203,18 +280,16 @@ def _triangles(
 def _patch_columns(
     points: FloatArray, wall: IntArray, edge: tuple[int, int], height_m: float, patch_m: float
 ) -> IntArray:
-    """Return the hem indices nearest to a height that span about the patch's height, two at least."""
+    """Return the hem indices of an edge within a patch's height."""
     index = np.arange(edge[0], edge[1] + 1)
-    heights = points[wall[0, index], 2]
-    intervals = max(1, round(patch_m / float(np.ptp(heights)) * (len(index) - 1)))
-    away = np.round(np.abs(heights - height_m), 9)
-    return index[np.sort(np.argsort(away, kind="stable")[: intervals + 1])]
+    return index[_near(points[wall[0, index], 2], height_m, patch_m)]
 
 
-def _fittings(shape: DoorShape, points: FloatArray, wall: IntArray) -> tuple[IntArray, IntArray, IntArray]:
+def _fittings(
+    shape: DoorShape, points: FloatArray, unit: Lattice, wall: IntArray
+) -> tuple[IntArray, IntArray, IntArray]:
     """Return the hem indices of the patches of latch, lower hinge and upper hinge."""
-    columns, rows = shape.counts
-    slices = _edge_slices(rows, columns)
+    slices = _edge_slices(unit)
     hinge, latch = slices["hinge_edge"], slices["latch_edge"]
     return (
         _patch_columns(points, wall, latch, shape.latch_height_m, shape.latch_patch_m),
@@ -224,43 +299,21 @@ def _fittings(shape: DoorShape, points: FloatArray, wall: IntArray) -> tuple[Int
 
 
 def _node_sets(
-    shape: DoorShape, points: FloatArray, skin: Lattice, panel: Lattice, wall: IntArray
+    shape: DoorShape, points: FloatArray, unit: Lattice, skin: Lattice, panel: Lattice, wall: IntArray
 ) -> dict[str, IntArray]:
-    columns, rows = shape.counts
-    slices = _edge_slices(rows, columns)
     shift = len(skin.points)
-    latch, lower, upper = (wall[:, found] for found in _fittings(shape, points, wall))
-    middle = len(wall) // 2
-    front, rear = (
-        _patch_columns(points, wall, slices[edge], shape.bar_height_m, 0.0)
-        for edge in ("hinge_edge", "latch_edge")
-    )
+    latch, lower, upper = (wall[:, found].ravel() for found in _fittings(shape, points, unit, wall))
     return {
         "hem_lip": _hem_chain(skin),
         "inner_bend": wall[-1],
-        "latch_plate": latch.ravel(),
-        "latch_core": _core(points, latch, shape.latch_height_m),
-        "lower_hinge": lower.ravel(),
-        "upper_hinge": upper.ravel(),
-        "lower_hinge_core": _core(points, lower, shape.lower_hinge_height_m),
-        "upper_hinge_core": _core(points, upper, shape.upper_hinge_height_m),
+        "latch_plate": latch,
+        "lower_hinge": lower,
+        "upper_hinge": upper,
         "belt_outer_lip": skin.boundary["top"],
         "belt_inner_lip": panel.boundary["top"] + shift,
         "skin_mid": _middle(skin),
         "inner_mid": _middle(panel) + shift,
-        "bar_foot_front": wall[:2, front].ravel(),
-        "bar_foot_rear": wall[:2, rear].ravel(),
-        "frame_foot_front": wall[middle, :2],
-        "frame_foot_rear": wall[middle, -2:],
     }
-
-
-def _core(points: FloatArray, patch: IntArray, height_m: float) -> IntArray:
-    """Return the nodes of a patch nearest to its middle: half-way down the shut face, at the given height."""
-    ids = patch.ravel()
-    depth = -points[ids, 1]
-    away = np.hypot(depth - 0.5 * depth.max(), points[ids, 2] - height_m)
-    return np.sort(ids[np.argsort(np.round(away, 9), kind="stable")[:CORE_NODES]])
 
 
 def _middle(lattice: Lattice) -> IntArray:
@@ -272,16 +325,21 @@ def _middle(lattice: Lattice) -> IntArray:
 
 
 def _beams(
-    shape: DoorShape, points: FloatArray, wall: IntArray, skin: Lattice, first_free: int
+    shape: DoorShape, points: FloatArray, unit: Lattice, wall: IntArray, first_free: int
 ) -> tuple[dict[str, IntArray], FloatArray]:
     """Return the chains, and the positions of the nodes that belong to them alone."""
     bar = _bar_points(shape)
     frame = _frame_points(shape, points, wall)
     bar_ids = first_free + np.arange(len(bar))
     frame_ids = first_free + len(bar) + np.arange(len(frame))
-    rear, front = wall[len(wall) // 2, -2:], wall[len(wall) // 2, :2]
-    outer = skin.boundary["top"]
-    inner = outer + len(skin.points)
+    middle = wall[len(wall) // 2]
+    height = points[middle, 2]
+    foot = height >= shape.height_m - FRAME_FOOT_M - 1e-9
+    half = len(middle) // 2
+    rear = middle[half:][foot[half:]]
+    front = middle[:half][foot[:half]]
+    outer = unit.boundary["top"]
+    inner = outer + len(unit.points)
     chains = {
         "bar": bar_ids,
         "belt_outer_strip": outer,

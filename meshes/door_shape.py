@@ -8,11 +8,15 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from meshes.lattice import bilinear, patch_counts
+from meshes.graded import Grading
+from meshes.lattice import ROW_RATIO, bilinear, patch_counts
 from meshes.part import FloatArray, MeshError
 
 MAX_NODES = 12_000
 """Most nodes of the two sheets: beyond this a move takes minutes on a plain desktop machine."""
+
+SPACING_GROWTH = 0.5
+"""Spacing gained per metre of distance from the edges where the lattice is finer."""
 
 MIN_ROWS = 6
 """Least number of node rows over the height: fewer cannot show a fold beside a flat."""
@@ -41,10 +45,12 @@ _RANGES: dict[str, tuple[float, float]] = {
     "upper_hinge_height_m": (0.02, 1.1),
     "latch_patch_m": (0.02, 0.3),
     "hinge_patch_m": (0.02, 0.3),
+    "latch_wrap_m": (0.0, 0.2),
     "frame_height_m": (0.05, 0.8),
     "frame_rake_m": (0.0, 1.2),
     "frame_lean_m": (-0.1, 0.4),
     "spacing_m": (0.005, 0.2),
+    "fine_ratio": (0.3, 1.0),
 }
 
 
@@ -78,8 +84,12 @@ class DoorShape:
         Heights of the stiff patches of the shut face that carry them.
     frame_height_m, frame_rake_m, frame_lean_m
         Window frame: top above the belt, front upright's top rearward of its foot, top inboard of the feet.
+    latch_wrap_m
+        How far the latch's patch reaches round the inner bend onto the inner panel.
     spacing_m
-        Wanted distance between neighbouring nodes.
+        Wanted distance between neighbouring nodes, away from the latch and hinge edges.
+    fine_ratio
+        Spacing along the latch and hinge edges, where tips, fittings and seam meet, over `spacing_m`.
     """
 
     length_m: float = 1.05
@@ -97,12 +107,14 @@ class DoorShape:
     latch_height_m: float = 0.36
     lower_hinge_height_m: float = 0.16
     upper_hinge_height_m: float = 0.50
-    latch_patch_m: float = 0.09
+    latch_patch_m: float = 0.16
     hinge_patch_m: float = 0.07
+    latch_wrap_m: float = 0.06
     frame_height_m: float = 0.40
     frame_rake_m: float = 0.48
     frame_lean_m: float = 0.12
     spacing_m: float = 0.045
+    fine_ratio: float = 0.6
 
     def check(self) -> None:
         """Raise MeshError with parameter, allowed range and remedy if the door cannot be meshed."""
@@ -176,26 +188,37 @@ class DoorShape:
             )
 
     @property
-    def counts(self) -> tuple[int, int]:
-        """Intervals of the skin's lattice along (length, height)."""
-        return patch_counts(0.5 * (self.length_m + self.sill_length_m), self.height_m, self.spacing_m)
-
-    @property
     def row_count(self) -> int:
-        """Node rows of the skin from sill to belt."""
-        return self.counts[1] + 1
+        """Node rows of the skin from sill to belt, away from the finer edges."""
+        return patch_counts(self.length_m, self.height_m, self.spacing_m)[1] + 1
 
     @property
     def wall_intervals(self) -> int:
-        """Intervals of the shut face from lip to inner bend, two or more."""
-        return max(2, round(self.shut_face_depth_m / self.spacing_m))
+        """Intervals of the shut face from lip to inner bend: an even number, so a row lies half-way."""
+        return 2 * max(1, round(0.5 * self.shut_face_depth_m / (self.fine_ratio * self.spacing_m)))
 
     @property
     def sheet_node_count(self) -> int:
-        """Nodes of outer skin and inner structure together (bar and frame come on top)."""
-        columns, rows = self.counts
-        panel = (rows + 1) * (columns + 1) + (rows + 1) // 2
-        return 2 * panel + self.wall_intervals * (2 * rows + columns + 1)
+        """About how many nodes outer skin and inner structure have together (bar and frame come on top)."""
+        grading = self.grading
+        s, t = np.meshgrid((np.arange(60) + 0.5) / 60, (np.arange(40) + 0.5) / 40)
+        flat = bilinear(self.flat_corners, s.ravel(), t.ravel())
+        inside = self.length_m * self.height_m * float(np.mean(grading(flat) ** -2.0)) / ROW_RATIO
+        hem = 2.0 * self.height_m / grading.fine_m + self.sill_length_m / self.spacing_m
+        border = hem + self.length_m / self.spacing_m
+        return round(2.0 * inside + border + self.wall_intervals * hem)
+
+    @property
+    def flat_corners(self) -> FloatArray:
+        """Corners of the outline in the hem's plane, (x, z) [m], shape (4, 2), in the order of `corners_at_depth`."""
+        return self.corners_at_depth(0.0)[:, [0, 2]]
+
+    @property
+    def grading(self) -> Grading:
+        """The spacing asked for over the door: finer along the latch and hinge edges."""
+        a, b, c, d = self.flat_corners
+        fine = self.fine_ratio * self.spacing_m
+        return Grading(self.spacing_m, fine, SPACING_GROWTH, np.array([[a, d], [b, c]]))
 
     def corners_at_depth(self, depth_m: float) -> FloatArray:
         """Return the corners [m] of the door's outline at a depth below the hem plane, shape (4, 3).
@@ -245,4 +268,5 @@ def _require(
 ) -> None:
     """Raise MeshError unless low <= value <= high."""
     if not (math.isfinite(value) and low <= value <= high):
-        raise MeshError(name, f"is {value} m, allowed are {low:.4g} to {high:.4g} m; {remedy}")
+        unit = "" if name.endswith("_ratio") else " m"
+        raise MeshError(name, f"is {value}{unit}, allowed are {low:.4g} to {high:.4g}{unit}; {remedy}")

@@ -29,10 +29,12 @@ Ints = NDArray[np.int64]
 
 # floors of UN R11 / GTR 1 [un-regulation-2010]; z assumed equal to the transverse floor
 HINGE_SET_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)  # for both hinges together
-PAD_STRENGTH_N, PAD_ENERGY_J = 150.0, 2.0  # assumed: soft mastic, lets go early
+HOUSING_HALF_M = 0.035  # half the side of a latch's or hinge leaf's foot on the shut face, assumed
+PAD_STRENGTH_N_PER_M, PAD_ENERGY_J_PER_M = 3.3e3, 44.0  # along the bar, assumed: soft mastic, lets go early
 TOUCH_STIFFNESS_N_PER_M = 2.0e6  # penalty of sheet on sheet, per node
 
 BAR_DIAMETER_M, BAR_WALL_M = 0.032, 0.002  # tube, worked example of the tube table
+BAR_FOOT_M = (0.030, 0.035, 0.025)  # bracket: depth of its middle, half height, half depth (assumed)
 BAR_FOOT_LIMIT_N = 25.0e3  # assumed: three spot welds and a folded bracket
 STRIP = (1.05e7, 1.0e3, 125.0)  # E A, E I, Mp of each belt strip: pressed channel 30 x 12 x 1, assumed
 FRAME = (3.1e7, 4.2e3, 280.0)  # window frame: plastic at about 0.7 kN on a 0.4 m upright, estimated
@@ -83,6 +85,7 @@ def _sections(car: Car) -> tuple[Section, ...]:
         Section("inner_panel", car.inner_thickness_m, inner, "folding inner", PRESSED_FORM_RATIO),
         Section("latch_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("hinge_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
+        Section("latch_wrap", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
     )
 
 
@@ -157,13 +160,14 @@ def _touching(car: Car, mesh: DoorMesh, points: Floats) -> list[Bonds]:
     skin = np.array([n for n in mesh.surface.nodes_of(("outer_skin",)) if n not in hem], dtype=np.int64)
     bar = mesh.surface.chains["bar"][1:-1]
     radius = 0.5 * BAR_DIAMETER_M
-    inner = ("inner_panel",)
+    inner = ("inner_panel", "latch_wrap")
+    step = float(np.linalg.norm(points[bar[1]] - points[bar[0]]))
     touch = touch_law(pressure=TOUCH_STIFFNESS_N_PER_M, offset_m=0.0)
     out = [_face_bonds(mesh, points, skin, inner, touch, "touch", above=True, offset=2.0e-3)]
     if car.bar:
         pad = bond_law(
-            strength=PAD_STRENGTH_N,
-            energy=PAD_ENERGY_J,
+            strength=PAD_STRENGTH_N_PER_M * step,
+            energy=PAD_ENERGY_J_PER_M * step,
             shear_ratio=1.0,
             rise_m=3.0e-3,
             pressure=TOUCH_STIFFNESS_N_PER_M,
@@ -177,23 +181,37 @@ def _limit(floor: Sequence[float], ratio: float) -> Floats:
     return np.array(floor) * ratio
 
 
-def _mean(name: str, nodes: Ints, limit: Floats) -> Tie:
-    return Tie(name, nodes, np.full(len(nodes), 1.0 / len(nodes)), FITTING_STIFFNESS_N_PER_M, limit)
+def _foot(mesh: DoorMesh, edge: str, height_m: float) -> tuple[Ints, Floats]:
+    """Return nodes and weights of a latch's or hinge's housing: it takes the shut face along, half-way down."""
+    depth = 0.5 * mesh.shape.shut_face_depth_m
+    return mesh.fitting_weights(edge, height_m, depth, HOUSING_HALF_M, HOUSING_HALF_M)
+
+
+def _latch_foot(mesh: DoorMesh) -> tuple[Ints, Floats]:
+    return _foot(mesh, "latch_edge", mesh.shape.latch_height_m)
+
+
+def _bar_foot(mesh: DoorMesh, foot: str) -> tuple[Ints, Floats]:
+    """Return nodes and weights of the bracket that carries one end of the bar."""
+    edge = "hinge_edge" if foot == "front" else "latch_edge"
+    shape = mesh.shape
+    return mesh.fitting_weights(edge, shape.bar_height_m, *BAR_FOOT_M)
 
 
 def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     """Return latch, hinges and bar feet; a strength ratio below one would be below the law's floor."""
-    sets = mesh.surface.nodes
-    ties = latch_ties(car, sets["latch_core"])
-    for name in ("upper", "lower"):
-        limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
-        ties.append(_mean(f"{name} hinge", sets[f"{name}_hinge"], limit))
+    shape = mesh.shape
+    ties = latch_ties(car, _latch_foot(mesh))
+    limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
+    for name, height in (("upper", shape.upper_hinge_height_m), ("lower", shape.lower_hinge_height_m)):
+        foot = _foot(mesh, "hinge_edge", height)
+        ties.append(Tie(f"{name} hinge", *foot, FITTING_STIFFNESS_N_PER_M, limit))
     bar = mesh.surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
-        seat = sets[f"bar_foot_{foot}"]
+        seat, share = _bar_foot(mesh, foot)
         limit = np.full(3, BAR_FOOT_LIMIT_N if car.bar else np.inf)
         nodes = np.concatenate([[end], seat]).astype(np.int64)
-        weights = np.concatenate([[1.0], np.full(len(seat), -1.0 / len(seat))])
+        weights = np.concatenate([[1.0], -share])
         ties.append(Tie(f"bar foot {foot}", nodes, weights, 2.0e7, limit, "bar feet"))
     return tuple(ties)
 
@@ -214,7 +232,8 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
     points = np.array(surface.points, dtype=float)
     bar = surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
-        points[end] = points[surface.nodes[f"bar_foot_{foot}"]].mean(axis=0)
+        nodes, weights = _bar_foot(mesh, foot)
+        points[end] = weights @ points[nodes]
     bonds = Bonds.join([seam_bonds(car, mesh), *_touching(car, mesh, points)])
     return Structure(
         points,
@@ -228,7 +247,7 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
         rim_y_m=points[mesh.wall[-1], 1].copy(),
         outboard_sign=mesh.outboard_sign,
         names=dict(surface.nodes),
-        sliders=latch_sliders(car, surface.nodes["latch_core"]),
+        sliders=latch_sliders(car, _latch_foot(mesh)),
     )
 
 

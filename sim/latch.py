@@ -53,22 +53,19 @@ def pawl_holds(car: Car) -> bool:
     return car.latch != "open"
 
 
-def latch_ties(car: Car, core: Ints) -> list[Tie]:
-    """Return the pawl's tie of the latch's core nodes to the striker, if the pawl is in."""
+def latch_ties(car: Car, foot: tuple[Ints, Floats]) -> list[Tie]:
+    """Return the pawl's tie of the latch's foot, nodes and weights, to the striker, if the pawl is in."""
     if not pawl_holds(car):
         return []
     floor = HALF_LATCH_FLOOR_N if car.latch == "half" else LATCH_FLOOR_N
     limit = np.array(floor) * car.latch_strength_ratio
-    return [Tie("latch", core, _even(core), FITTING_STIFFNESS_N_PER_M, limit)]
+    return [Tie("latch", *foot, FITTING_STIFFNESS_N_PER_M, limit)]
 
 
-def latch_sliders(car: Car, core: Ints) -> tuple[Slider, ...]:
+def latch_sliders(car: Car, foot: tuple[Ints, Floats]) -> tuple[Slider, ...]:
     """Return the friction of a wedged striker, if it is wedged."""
     if car.latch_wedge_n <= 0.0:
         return ()
     friction = friction_n(car.latch_wedge_n)
-    return (Slider(WEDGED, core, _even(core), FITTING_STIFFNESS_N_PER_M, friction, FORK_DEPTH_M),)
+    return (Slider(WEDGED, *foot, FITTING_STIFFNESS_N_PER_M, friction, FORK_DEPTH_M),)
 
-
-def _even(core: Ints) -> Floats:
-    return np.full(len(core), 1.0 / len(core))

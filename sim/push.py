@@ -298,4 +298,4 @@ def _part_word(part: str) -> str:
 
 
 def _inner() -> tuple[str, ...]:
-    return ("shut_face", "inner_panel", "latch_patch", "hinge_patch")
+    return ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")

@@ -24,7 +24,7 @@ from sim.problems import PlanError
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-INNER_PARTS = ("shut_face", "inner_panel", "latch_patch", "hinge_patch")
+INNER_PARTS = ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")
 SAMPLES_ALONG, SAMPLES_DEEP = 9, 5
 
 

@@ -106,7 +106,7 @@ def latch_and_hinges(mesh: DoorMesh, points: Floats) -> list[Rigid]:
     out = np.array([0.0, sign, 0.0])
     parts = []
     latch = sets["latch_plate"]
-    centre = points[sets["latch_core"]].mean(axis=0)
+    centre = points[latch].mean(axis=0)
     rear = np.array([1.0, 0.0, 0.0])
     axes = np.array([rear, out, [0.0, 0.0, 1.0]])
     box = _block(centre - 0.026 * rear, (0.022, 0.034, 0.042), axes)
@@ -115,7 +115,7 @@ def latch_and_hinges(mesh: DoorMesh, points: Floats) -> list[Rigid]:
     parts.append(Rigid(_striker(centre, rear, out, gap + 0.006), none, np.zeros((0, 3))))
     for name in ("lower_hinge", "upper_hinge"):
         ids = sets[name]
-        at = points[sets[f"{name}_core"]].mean(axis=0)
+        at = points[ids].mean(axis=0)
         door_half, body_half = _hinge(at, axes, gap)
         parts.append(Rigid(door_half, ids, points[ids]))
         parts.append(Rigid(body_half, none, np.zeros((0, 3))))

@@ -33,7 +33,7 @@ RADIUS_M, LEAST_RADIUS_M = 0.024, 0.0035
 """Of a strand with all of the force of a push, and of the thinnest."""
 FULL_N, THIN_RATIO = 4000.0, 0.7
 """Force of a push that is drawn at full width, and how much thinner the weakest is drawn."""
-HOLDS = ("latch_plate", "latch_core", "upper_hinge", "upper_hinge_core", "lower_hinge", "lower_hinge_core")
+HOLDS = ("latch_plate", "upper_hinge", "lower_hinge")
 """Node sets of what holds the door."""
 RINGS = 4
 """Rings of a tube for each step from cell to cell."""

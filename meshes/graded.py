@@ -1,0 +1,226 @@
+"""Lattices graded by a size field: near-equilateral triangles on a four-sided flat patch, finer where asked.
+
+The points of a patch repel one another like bars under pressure until each bar has the length its place asks
+for; then they are joined by Delaunay's rule.
+
+Source: Persson and Strang, A Simple Mesh Generator in MATLAB, SIAM Review 46 (2004) 329-345 (from memory).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.spatial import Delaunay
+
+from meshes.lattice import Lattice, bilinear
+from meshes.part import FloatArray, IntArray, MeshError
+
+Size = Callable[[FloatArray], FloatArray]
+"""Wanted spacing [m] at flat points of shape (n, 2); returns shape (n,)."""
+
+ROUNDS = 120
+PRESSURE = 1.15  # bars want to be this much longer than asked, so that points spread to the boundary
+STEP = 0.2
+REJOIN_SHARE = 0.1  # a new triangulation is due once a point has moved this share of its spacing
+CLEAR_RATIO = 0.55  # interior points nearer to the boundary than this share of the spacing are dropped
+SEED = 20
+
+
+@dataclass(frozen=True)
+class Grading:
+    """Spacing finer near some segments, growing with the distance from them.
+
+    coarse_m : spacing far away;  fine_m : on the segments;  growth : spacing gained per metre of distance
+    segments : ends of straight pieces in the flat plane, shape (k, 2, 2) [m]
+    """
+
+    coarse_m: float
+    fine_m: float
+    growth: float
+    segments: FloatArray
+
+    def __call__(self, flat: FloatArray) -> FloatArray:
+        """Return the wanted spacing [m] at flat points, shape (n,)."""
+        away = np.full(len(flat), np.inf)
+        for first, last in self.segments:
+            along = last - first
+            share = np.clip((flat - first) @ along / (along @ along), 0.0, 1.0)
+            away = np.minimum(away, np.linalg.norm(flat - first - share[:, None] * along, axis=1))
+        wanted: FloatArray = np.minimum(self.coarse_m, self.fine_m + self.growth * away)
+        return wanted
+
+
+def graded_shares(first: FloatArray, last: FloatArray, size: Size, stops: Sequence[float] = ()) -> FloatArray:
+    """Return shares 0 .. 1 of nodes along a straight side, spaced as the field asks, shape (k,).
+
+    Every share in ``stops`` becomes a node, so that a part of the sheet can end there on any lattice.
+    """
+    length = float(np.linalg.norm(last - first))
+    marks = np.unique(np.round([0.0, *stops, 1.0], 12))
+    if marks[0] < 0.0 or marks[-1] > 1.0:
+        raise MeshError("stops", "leave the side; keep every fitting between the corners")
+    pieces = [np.zeros(1)]
+    for low, high in zip(marks[:-1], marks[1:], strict=True):
+        share = np.linspace(low, high, 65)
+        density = length / size(first + share[:, None] * (last - first))
+        total = np.concatenate(([0.0], np.cumsum(0.5 * (density[1:] + density[:-1]) * np.diff(share))))
+        count = max(1, round(float(total[-1])))
+        pieces.append(np.interp(np.arange(1, count + 1) / count * total[-1], total, share))
+        pieces[-1][-1] = high
+    return np.concatenate(pieces)
+
+
+@dataclass(frozen=True)
+class Sides:
+    """Shares of the nodes along the four sides of a patch: left and right upwards, bottom and top rightwards."""
+
+    left: FloatArray
+    right: FloatArray
+    bottom: FloatArray
+    top: FloatArray
+
+
+def graded_unit(corners: FloatArray, sides: Sides, size: Size, kept: FloatArray | None = None) -> Lattice:
+    """Return the lattice on the unit square, points (s, t, 0), near-equilateral on the flat patch it maps to.
+
+    Parameters
+    ----------
+    corners
+        Flat corners [m] at (s, t) = (0, 0), (1, 0), (1, 1), (0, 1), shape (4, 2).
+    kept
+        Interior points (s, t) that must be nodes, shape (k, 2).
+    """
+    rim, boundary = _rim(sides)
+    held = rim if kept is None else np.concatenate((rim, kept))
+    start = _interior(corners, size, held)
+    unit = _relaxed(corners, size, held, start)
+    triangles = Delaunay(_flat(corners, unit)).simplices.astype(np.int64)
+    triangles = _anticlockwise(_flat(corners, unit), triangles)
+    return Lattice(np.column_stack((unit, np.zeros(len(unit)))), triangles, boundary)
+
+
+def graded_patch(
+    corners: FloatArray, unit: Lattice, bulge: Callable[[FloatArray, FloatArray], FloatArray] | None = None
+) -> Lattice:
+    """Return a unit lattice laid on a bilinear patch [m] of corners (4, 3), with an offset in y added."""
+    s, t = unit.points[:, 0], unit.points[:, 1]
+    points = bilinear(corners, s, t)
+    if bulge is not None:
+        points[:, 1] += bulge(s, t)
+    return Lattice(points, unit.triangles, unit.boundary)
+
+
+def _rim(sides: Sides) -> tuple[FloatArray, dict[str, IntArray]]:
+    """Return the boundary's (s, t), shape (k, 2), and the node ids of each side, corners in both."""
+    b, t = len(sides.bottom), len(sides.top)
+    left, right = sides.left[1:-1], sides.right[1:-1]
+    parts = (
+        np.column_stack((sides.bottom, np.zeros(b))),
+        np.column_stack((sides.top, np.ones(t))),
+        np.column_stack((np.zeros(len(left)), left)),
+        np.column_stack((np.ones(len(right)), right)),
+    )
+    bottom, top = np.arange(b), b + np.arange(t)
+    own_left = b + t + np.arange(len(left))
+    own_right = b + t + len(left) + np.arange(len(right))
+    boundary = {
+        "left": np.concatenate((bottom[:1], own_left, top[:1])),
+        "right": np.concatenate((bottom[-1:], own_right, top[-1:])),
+        "bottom": bottom,
+        "top": top,
+    }
+    return np.concatenate(parts), boundary
+
+
+def _flat(corners: FloatArray, unit: FloatArray) -> FloatArray:
+    return bilinear(corners, unit[:, 0], unit[:, 1])
+
+
+def _interior(corners: FloatArray, size: Size, held: FloatArray) -> FloatArray:
+    """Return first interior points (s, t): rows of a fine lattice thinned to the density asked for, (n, 2)."""
+    flat = _flat(corners, held)
+    fine = float(size(flat).min())
+    width = float(np.ptp(corners[:, 0]))
+    height = float(np.ptp(corners[:, 1]))
+    columns, rows = int(width / fine) + 1, int(height / (fine * np.sqrt(0.75))) + 1
+    i, j = np.meshgrid(np.arange(columns + 1), np.arange(1, rows), indexing="ij")
+    unit = np.column_stack((((i + 0.5 * (j % 2)) / columns).ravel(), (j / rows).ravel()))
+    unit = unit[(unit[:, 0] > 0.0) & (unit[:, 0] < 1.0)]
+    keep = np.random.default_rng(SEED).random(len(unit)) < (fine / size(_flat(corners, unit))) ** 2
+    unit = unit[keep]
+    clear = CLEAR_RATIO * size(_flat(corners, unit))
+    away = np.linalg.norm(_flat(corners, unit)[:, None] - flat[None], axis=2).min(axis=1)
+    inside: FloatArray = unit[away > clear]
+    return inside
+
+
+def _relaxed(corners: FloatArray, size: Size, held: FloatArray, interior: FloatArray) -> FloatArray:
+    """Return all points (s, t), the held ones first, once the bars between them have come to rest."""
+    fixed = len(held)
+    unit = np.concatenate((held, interior))
+    flat = _flat(corners, unit)
+    joined = np.full_like(flat, np.inf)
+    for _ in range(ROUNDS):
+        wanted = size(flat)
+        if np.max(np.linalg.norm(flat - joined, axis=1) / wanted) > REJOIN_SHARE:
+            triangles = Delaunay(flat).simplices
+            ends = np.sort(np.concatenate((triangles[:, :2], triangles[:, 1:], triangles[:, ::2])), axis=1)
+            bars = np.unique(ends, axis=0)
+            joined = flat.copy()
+        bar = flat[bars[:, 0]] - flat[bars[:, 1]]
+        length = np.linalg.norm(bar, axis=1)
+        asked = size(0.5 * (flat[bars[:, 0]] + flat[bars[:, 1]]))
+        asked *= PRESSURE * np.sqrt(np.sum(length**2) / np.sum(asked**2))
+        push = (np.maximum(asked - length, 0.0) / length)[:, None] * bar
+        total = np.zeros_like(flat)
+        np.add.at(total, bars[:, 0], push)
+        np.add.at(total, bars[:, 1], -push)
+        total[:fixed] = 0.0
+        flat = _inside(corners, flat + STEP * total, size, fixed)
+    return np.concatenate((held, _inverse(corners, flat[fixed:])))
+
+
+def _inside(corners: FloatArray, flat: FloatArray, size: Size, fixed: int) -> FloatArray:
+    """Return the points with loose ones kept clear of the sides by half their spacing."""
+    loose = flat[fixed:]
+    clear = 0.5 * size(loose)
+    for k in range(4):
+        first, last = corners[k], corners[(k + 1) % 4]
+        along = (last - first) / np.linalg.norm(last - first)
+        inward = np.array([-along[1], along[0]])
+        short = np.maximum(clear - (loose - first) @ inward, 0.0)
+        loose = loose + short[:, None] * inward
+    return np.concatenate((flat[:fixed], loose))
+
+
+def _inverse(corners: FloatArray, flat: FloatArray) -> FloatArray:
+    """Return (s, t) of flat points by Newton's method on the bilinear map, shape (n, 2)."""
+    unit = np.full_like(flat, 0.5)
+    a, b, c, d = corners
+    for _ in range(12):
+        s, t = unit[:, :1], unit[:, 1:]
+        miss = _flat(corners, unit) - flat
+        ds = (1 - t) * (b - a) + t * (c - d)
+        dt = (1 - s) * (d - a) + s * (c - b)
+        det = ds[:, 0] * dt[:, 1] - ds[:, 1] * dt[:, 0]
+        unit = unit - np.column_stack(
+            (
+                (dt[:, 1] * miss[:, 0] - dt[:, 0] * miss[:, 1]) / det,
+                (ds[:, 0] * miss[:, 1] - ds[:, 1] * miss[:, 0]) / det,
+            )
+        )
+    return unit
+
+
+def _anticlockwise(flat: FloatArray, triangles: IntArray) -> IntArray:
+    """Return the triangles turned anticlockwise, without those of three nodes on one straight side."""
+    a, b, c = (flat[triangles[:, corner]] for corner in range(3))
+    area = 0.5 * ((b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0])
+    longest = np.max([np.linalg.norm(b - a, axis=1), np.linalg.norm(c - b, axis=1)], axis=0)
+    whole = np.abs(area) > 1e-4 * longest**2
+    turned = triangles.copy()
+    turned[area < 0] = triangles[area < 0][:, ::-1]
+    result: IntArray = turned[whole]
+    return result
