@@ -246,6 +246,14 @@ class DoorShape:
             ]
         )
 
+    def edge_distance(self, x_m: FloatArray, z_m: FloatArray) -> FloatArray:
+        """Return the fore-and-aft distance [m] of points (x, z) to the nearer of latch and hinge edge, shape (n,)."""
+        a, b, c, d = self.flat_corners[:, 0]
+        share = np.asarray(z_m, dtype=np.float64) / self.height_m
+        front, rear = a + share * (d - a), b + share * (c - b)
+        nearer: FloatArray = np.minimum(np.abs(x_m - front), np.abs(rear - x_m))
+        return nearer
+
     def skin_bulge(self, s: FloatArray, t: FloatArray) -> FloatArray:
         """Return how far [m] the skin stands out of the hem plane at (s, t), each from 0 to 1, shape (n,)."""
         crown = 4.0 * s * (1.0 - s) * (1.0 - (1.0 - t) ** 2)

@@ -24,6 +24,7 @@ ROUNDS = 120
 PRESSURE = 1.15  # bars want to be this much longer than asked, so that points spread to the boundary
 STEP = 0.2
 REJOIN_SHARE = 0.1  # a new triangulation is due once a point has moved this share of its spacing
+THINNED = 0.9  # the boundary holds points too
 CLEAR_RATIO = 0.55  # interior points nearer to the boundary than this share of the spacing are dropped
 SEED = 20
 
@@ -148,7 +149,8 @@ def _interior(corners: FloatArray, size: Size, held: FloatArray) -> FloatArray:
     i, j = np.meshgrid(np.arange(columns + 1), np.arange(1, rows), indexing="ij")
     unit = np.column_stack((((i + 0.5 * (j % 2)) / columns).ravel(), (j / rows).ravel()))
     unit = unit[(unit[:, 0] > 0.0) & (unit[:, 0] < 1.0)]
-    keep = np.random.default_rng(SEED).random(len(unit)) < (fine / size(_flat(corners, unit))) ** 2
+    share = THINNED * (fine / size(_flat(corners, unit))) ** 2
+    keep = np.random.default_rng(SEED).random(len(unit)) < share
     unit = unit[keep]
     clear = CLEAR_RATIO * size(_flat(corners, unit))
     away = np.linalg.norm(_flat(corners, unit)[:, None] - flat[None], axis=2).min(axis=1)

@@ -41,6 +41,8 @@ FRAME = (3.1e7, 4.2e3, 280.0)  # window frame: plastic at about 0.7 kN on a 0.4 
 # swages and flanged holes make an inner panel several times stiffer in bending than its flat sheet;
 # its layers stand this many times further apart (assumed)
 PRESSED_FORM_RATIO = 4.0
+# the inner panel is thicker in its latch and hinge zones: 1.0-1.5 mm against 0.6-0.8 (from memory)
+ZONE_RATIO, ZONE_M = 1.5, 0.12  # thickness there over the rest; reach from the latch and hinge edges, assumed
 PATCH_THICKNESS_M = 0.0025  # latch and hinge reinforcement (2.5 mm at 350 MPa, assumed)
 
 
@@ -86,7 +88,21 @@ def _sections(car: Car) -> tuple[Section, ...]:
         Section("latch_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("hinge_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("latch_wrap", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
+        Section("zone shut face", ZONE_RATIO * car.inner_thickness_m, inner, "folding inner"),
+        Section("zone inner panel", ZONE_RATIO * car.inner_thickness_m, inner, "folding inner", PRESSED_FORM_RATIO),
     )
+
+
+def _triangle_sections(mesh: DoorMesh, sections: Sequence[Section]) -> Ints:
+    """Return each triangle's section: its part's, or the thicker one of the latch and hinge zones, shape (m,)."""
+    out = np.array(mesh.surface.triangle_part, dtype=np.int64)
+    centre = mesh.surface.points[mesh.surface.triangles].mean(axis=1)
+    away = mesh.shape.edge_distance(centre[:, 0], centre[:, 2])
+    names = [section.name for section in sections]
+    for part in ("shut_face", "inner_panel"):
+        zone = (out == names.index(part)) & (away <= ZONE_M)
+        out[zone] = names.index(f"zone {part.replace('_', ' ')}")
+    return out
 
 
 def _beams(car: Car, mesh: DoorMesh) -> tuple[Beam, ...]:
@@ -234,12 +250,13 @@ def door_structure(car: Car, mesh: DoorMesh) -> Structure:
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
         nodes, weights = _bar_foot(mesh, foot)
         points[end] = weights @ points[nodes]
+    sections = _sections(car)
     bonds = Bonds.join([seam_bonds(car, mesh), *_touching(car, mesh, points)])
     return Structure(
         points,
         surface.triangles,
-        surface.triangle_part,
-        _sections(car),
+        _triangle_sections(mesh, sections),
+        sections,
         _beams(car, mesh),
         bonds,
         _ties(car, mesh),

@@ -30,6 +30,7 @@ MAY_BE_ZERO = {
     "bar_end_gap_m",
     "frame_rake_m",
     "frame_lean_m",
+    "latch_wrap_m",
 }
 MAY_BE_NEGATIVE = {"latch_lean_m", "frame_lean_m"}
 
@@ -85,7 +86,8 @@ def test_a_door_without_bulge_or_lean_is_a_box() -> None:
         for part in door.surface.part_names
     }
     np.testing.assert_allclose(area["outer_skin"], 0.66, rtol=1e-12)
-    np.testing.assert_allclose(area["inner_panel"], 0.66, rtol=1e-12)
+    np.testing.assert_allclose(area["inner_panel"] + area["latch_wrap"], 0.66, rtol=1e-12)
+    np.testing.assert_allclose(area["latch_wrap"], flat.latch_patch_m * flat.latch_wrap_m, rtol=1e-10)
     np.testing.assert_allclose(
         area["shut_face"] + area["latch_patch"] + area["hinge_patch"], 0.1 * (1.0 + 2 * 0.66), rtol=1e-12
     )
@@ -168,14 +170,15 @@ def test_the_wall_grid_runs_from_flange_to_inner_bend(door: DoorMesh) -> None:
     assert np.array_equal(np.unique(walls), np.unique(door.wall))
     assert len(walls) == 2 * (door.wall.shape[0] - 1) * (door.wall.shape[1] - 1)
     bend = set(door.wall[-1].tolist())
-    assert bend <= set(door.surface.nodes_of(["inner_panel"]).tolist())
-    assert not set(door.wall[:-1].ravel().tolist()) & set(door.surface.nodes_of(["inner_panel"]).tolist())
+    inner = set(door.surface.nodes_of(["inner_panel", "latch_wrap"]).tolist())
+    assert bend <= inner
+    assert not set(door.wall[:-1].ravel().tolist()) & inner
 
 
 def test_belt_lips_run_from_hinge_to_latch_and_are_strips(door: DoorMesh) -> None:
     for lip, strip in (("belt_outer_lip", "belt_outer_strip"), ("belt_inner_lip", "belt_inner_strip")):
         place = door.surface.points[door.surface.nodes[lip]]
-        np.testing.assert_array_equal(place[:, 2], door.shape.height_m)
+        np.testing.assert_allclose(place[:, 2], door.shape.height_m, rtol=1e-15)
         assert (np.diff(place[:, 0]) > 0).all()
         assert np.array_equal(door.surface.chains[strip], door.surface.nodes[lip])
     outer = door.surface.points[door.surface.nodes["belt_outer_lip"], 1]
@@ -189,17 +192,21 @@ def test_bar_and_frame_own_their_nodes_and_the_frame_is_clamped_into_the_inner_s
     surface = door.surface
     sheet = set(np.unique(surface.triangles).tolist())
     bar, frame = surface.chains["bar"], surface.chains["frame"]
-    own = [*bar.tolist(), *frame[2:-2].tolist()]
+    middle = door.wall[len(door.wall) // 2]
+    foot = [k for k, node in enumerate(frame) if node in sheet]
+    rear = [k for k in foot if k < len(frame) // 2]
+    own = [*bar.tolist(), *(node for node in frame.tolist() if node not in sheet)]
     assert len(set(own)) == len(own)
-    assert not set(own) & sheet
     assert sorted(own) == list(range(len(sheet), surface.node_count))
-    middle = len(door.wall) // 2
-    assert frame[:2].tolist() == door.wall[middle, -2:].tolist()
-    assert frame[-2:].tolist() == door.wall[middle, :2].tolist()
+    assert frame[rear].tolist() == middle[-len(rear) :].tolist()
+    assert frame[len(frame) - len(foot) + len(rear) :].tolist() == middle[: len(foot) - len(rear)].tolist()
+    for ends in (frame[rear], frame[len(frame) - len(foot) + len(rear) :]):
+        assert len(ends) >= 2  # clamped, not hinged
+        assert np.ptp(surface.points[ends, 2]) <= 0.05 + 1e-9
     height = surface.points[frame, 2]
     np.testing.assert_allclose(height.max(), door.shape.height_m + door.shape.frame_height_m, rtol=1e-12)
     steps = np.linalg.norm(np.diff(surface.points[frame], axis=0), axis=1)
-    assert 0.5 * door.shape.spacing_m < steps.min() <= steps.max() < 1.5 * door.shape.spacing_m
+    assert 0.4 * door.shape.spacing_m < steps.min() <= steps.max() < 1.5 * door.shape.spacing_m
 
 
 def test_the_bar_keeps_its_gap_to_the_skin_and_stays_between_the_walls(door: DoorMesh) -> None:
@@ -209,36 +216,37 @@ def test_the_bar_keeps_its_gap_to_the_skin_and_stays_between_the_walls(door: Doo
     assert distance.max() < 1e-3  # chords of the faceted skin: h^2 / 8 R
     assert (weights > -1e-12).all()
     assert (np.diff(place[:, 0]) > 0).all()
-    for name in ("bar_foot_front", "bar_foot_rear"):
-        foot = door.surface.nodes[name]
-        end = place[0 if name == "bar_foot_front" else -1]
-        assert 3 <= len(foot) <= 5
-        assert np.isin(foot, door.wall).all()
-        assert np.linalg.norm(door.surface.points[foot] - end, axis=1).max() < 2.5 * door.shape.spacing_m
 
 
-def test_fittings_sit_on_their_edges_at_their_heights(door: DoorMesh) -> None:
+@pytest.mark.parametrize("spacing", [0.03, 0.045, 0.06])
+def test_fittings_sit_on_their_edges_at_their_heights_on_any_lattice(spacing: float) -> None:
+    door = build_door(DoorShape(spacing_m=spacing))
     points, nodes, shape = door.surface.points, door.surface.nodes, door.shape
-    for plate, core, edge, height in (
-        ("latch_plate", "latch_core", "latch_edge", shape.latch_height_m),
-        ("lower_hinge", "lower_hinge_core", "hinge_edge", shape.lower_hinge_height_m),
-        ("upper_hinge", "upper_hinge_core", "hinge_edge", shape.upper_hinge_height_m),
+    for plate, edge, height, patch in (
+        ("latch_plate", "latch_edge", shape.latch_height_m, shape.latch_patch_m),
+        ("lower_hinge", "hinge_edge", shape.lower_hinge_height_m, shape.hinge_patch_m),
+        ("upper_hinge", "hinge_edge", shape.upper_hinge_height_m, shape.hinge_patch_m),
     ):
         first, last = door.edges[edge]
         assert np.isin(nodes[plate], door.wall[:, first : last + 1]).all()
         assert len(nodes[plate]) % len(door.wall) == 0  # whole columns, from flange to bend
-        assert set(nodes[core].tolist()) <= set(nodes[plate].tolist())
-        assert 4 <= len(nodes[core]) <= 6
-        assert abs(points[nodes[plate], 2].mean() - height) < 0.6 * shape.spacing_m
-        assert abs(points[nodes[core], 2].mean() - height) < 0.6 * shape.spacing_m
+        hem = points[np.intersect1d(nodes[plate], door.wall[0]), 2]
+        np.testing.assert_allclose([hem.min(), hem.max()], [height - patch / 2, height + patch / 2], rtol=1e-9)
         centre = door.fitting_centre(edge, height)
         np.testing.assert_allclose(
             centre[[1, 2]], [-0.5 * shape.shut_face_depth_m, height], rtol=0, atol=1e-3
         )
+        foot, weights = door.fitting_weights(edge, height, 0.05, 0.03, 0.03)
+        assert np.isin(foot, nodes[plate]).all() or patch < 0.06 + 2 * spacing
+        np.testing.assert_allclose(weights.sum(), 1.0, rtol=1e-12)
+        np.testing.assert_allclose(weights @ points[foot], centre, rtol=0, atol=1e-3)
     patch = door.surface.triangles_of("latch_patch")
     assert set(np.unique(patch).tolist()) == set(nodes["latch_plate"].tolist())
     area = triangle_areas_and_normals(points, patch)[0].sum()
-    assert abs(area / (shape.latch_patch_m * shape.shut_face_depth_m) - 1) < 0.4  # to half a row of nodes
+    leaning = np.hypot(shape.shut_face_depth_m, shape.shut_face_inset_m)
+    np.testing.assert_allclose(area, shape.latch_patch_m * leaning, rtol=0.01)
+    wrap = triangle_areas_and_normals(points, door.surface.triangles_of("latch_wrap"))[0].sum()
+    np.testing.assert_allclose(wrap, shape.latch_patch_m * shape.latch_wrap_m, rtol=0.02)
 
 
 def test_middles_are_in_the_middle(door: DoorMesh) -> None:
@@ -255,36 +263,30 @@ def test_sheets_are_near_equilateral_at_every_spacing(
     spacing: float, angles_deg: Callable, edge_counts: Callable
 ) -> None:
     door = build_door(DoorShape(spacing_m=spacing))
-    for part in ("outer_skin", "inner_panel"):
-        triangles = door.surface.triangles_of(part)
+    for parts in (("outer_skin",), ("inner_panel", "latch_wrap")):
+        triangles = np.concatenate([door.surface.triangles_of(part) for part in parts])
         angle = angles_deg(door.surface.points, triangles)
-        assert (
-            angle.min() > 25.0
-        )  # half triangles at the sides have 30 degrees, a raked side takes some of it
-        away = ~np.isin(triangles, np.concatenate((door.hem_skin, door.wall[-1]))).any(axis=1)
-        assert angle[away].min() > 52.0
-        assert angle[away].max() < 68.0
+        assert angle.min() > 25.0
+        assert angle.max() < 120.0
+        assert np.mean((angle > 45.0) & (angle < 80.0)) > 0.85
         edges, _ = edge_counts(triangles)
-        length = np.linalg.norm(np.diff(door.surface.points[edges], axis=1)[:, 0], axis=1)
-        assert length.min() > 0.44 * spacing
-        assert length.max() < 1.1 * spacing
-        np.testing.assert_allclose(np.median(length), spacing, rtol=0.05)
+        ends = door.surface.points[edges]
+        length = np.linalg.norm(np.diff(ends, axis=1)[:, 0], axis=1)
+        wanted = door.shape.grading(ends.mean(axis=1)[:, [0, 2]])
+        assert (length / wanted).min() > 0.5
+        assert (length / wanted).max() < 1.75
+        np.testing.assert_allclose(np.median(length / wanted), 1.0, rtol=0.08)
     walls = door.surface.points[door.surface.triangles_of("shut_face")]
-    assert (
-        np.linalg.norm(walls - np.roll(walls, 1, axis=1), axis=2).max() < 1.6 * spacing
-    )  # a square's diagonal
+    assert np.linalg.norm(walls - np.roll(walls, 1, axis=1), axis=2).max() < 1.6 * spacing
 
 
-@pytest.mark.parametrize(("spacing", "nodes"), [(0.03, 2101), (0.045, 998), (0.06, 606)])
+@pytest.mark.parametrize(("spacing", "nodes"), [(0.03, 2574), (0.045, 1208), (0.06, 666)])
 def test_node_counts(spacing: float, nodes: int) -> None:
-    """Regression: solving time rides on these; an equilateral lattice of that area is within 10 %."""
+    """Regression: solving time rides on these; the estimate the limit is checked with is within 10 %."""
     door = build_door(DoorShape(spacing_m=spacing))
     sheet = np.unique(door.surface.triangles)
-    assert len(sheet) == nodes == door.shape.sheet_node_count
-    area = inspect_surface(door.surface).area_m2
-    density = 2 / (np.sqrt(3) * spacing**2)
-    border = len(door.hem_skin) + len(door.surface.nodes["belt_outer_lip"]) - 2  # half of it on either sheet
-    assert abs(len(sheet) / (area * density + border) - 1) < 0.10
+    assert len(sheet) == nodes
+    assert abs(door.shape.sheet_node_count / nodes - 1) < 0.10
 
 
 def test_the_same_shape_gives_the_same_bits() -> None:
