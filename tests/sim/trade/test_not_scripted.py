@@ -79,7 +79,8 @@ OTHER_PART = {
     "shut_face": "inner_panel",
     "inner_panel": "hinge_patch",
     "latch_patch": "shut_face",
-    "hinge_patch": "latch_patch",
+    "hinge_patch": "latch_wrap",
+    "latch_wrap": "latch_patch",
 }
 OTHER_TIE = {
     "latch": "upper hinge",
