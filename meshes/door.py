@@ -88,7 +88,7 @@ class DoorMesh(Frozen):
     def fitting_weights(
         self, edge: str, height_m: float, depth_m: float, half_height_m: float, half_depth_m: float
     ) -> tuple[IntArray, FloatArray]:
-        """Return nodes and weights (sum 1) of a rigid fitting's foot on the shut face, the same on any lattice.
+        """Return nodes and weights (sum 1) of a rigid fitting's foot on the shut face, on any lattice.
 
         Parameters
         ----------
@@ -200,7 +200,9 @@ def _unit(shape: DoorShape) -> Lattice:
     hinges += ends(shape.upper_hinge_height_m, shape.hinge_patch_m)
     latch = ends(shape.latch_height_m, shape.latch_patch_m)
     right = graded_shares(b, c, size, latch)
-    sides = Sides(graded_shares(a, d, size, hinges), right, graded_shares(a, b, size), graded_shares(d, c, size))
+    sides = Sides(
+        graded_shares(a, d, size, hinges), right, graded_shares(a, b, size), graded_shares(d, c, size)
+    )
     return graded_unit(shape.flat_corners, sides, size, _wrap_nodes(shape, right))
 
 
@@ -217,7 +219,8 @@ def _wrap_nodes(shape: DoorShape, right: FloatArray) -> FloatArray | None:
 def _wrap_share(shape: DoorShape, t: FloatArray | float) -> FloatArray | float:
     """Return the wrap's width as a share of the inner panel's at a height share."""
     a, b, c, d = shape.corners_at_depth(shape.shut_face_depth_m)[:, 0]
-    return shape.latch_wrap_m / ((1.0 - t) * (b - a) + t * (c - d))
+    width: FloatArray | float = (1.0 - t) * (b - a) + t * (c - d)
+    return shape.latch_wrap_m / width
 
 
 def _near(heights_m: FloatArray, middle_m: float, patch_m: float) -> npt.NDArray[np.bool_]:

@@ -210,7 +210,7 @@ class DoorShape:
 
     @property
     def flat_corners(self) -> FloatArray:
-        """Corners of the outline in the hem's plane, (x, z) [m], shape (4, 2), in the order of `corners_at_depth`."""
+        """Corners of the outline in the hem's plane, (x, z) [m], shape (4, 2), ordered as `corners_at_depth`."""
         return self.corners_at_depth(0.0)[:, [0, 2]]
 
     @property
@@ -247,7 +247,7 @@ class DoorShape:
         )
 
     def edge_distance(self, x_m: FloatArray, z_m: FloatArray) -> FloatArray:
-        """Return the fore-and-aft distance [m] of points (x, z) to the nearer of latch and hinge edge, shape (n,)."""
+        """Return how far fore and aft points lie from the nearer of latch and hinge edge [m], shape (n,)."""
         a, b, c, d = self.flat_corners[:, 0]
         share = np.asarray(z_m, dtype=np.float64) / self.height_m
         front, rear = a + share * (d - a), b + share * (c - b)

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from scipy.spatial import Delaunay
@@ -63,7 +64,7 @@ def graded_shares(first: FloatArray, last: FloatArray, size: Size, stops: Sequen
     if marks[0] < 0.0 or marks[-1] > 1.0:
         raise MeshError("stops", "leave the side; keep every fitting between the corners")
     pieces = [np.zeros(1)]
-    for low, high in zip(marks[:-1], marks[1:], strict=True):
+    for low, high in pairwise(marks):
         share = np.linspace(low, high, 65)
         density = length / size(first + share[:, None] * (last - first))
         total = np.concatenate(([0.0], np.cumsum(0.5 * (density[1:] + density[:-1]) * np.diff(share))))
@@ -75,7 +76,7 @@ def graded_shares(first: FloatArray, last: FloatArray, size: Size, stops: Sequen
 
 @dataclass(frozen=True)
 class Sides:
-    """Shares of the nodes along the four sides of a patch: left and right upwards, bottom and top rightwards."""
+    """Shares of the nodes along a patch's sides: left and right upwards, bottom and top rightwards."""
 
     left: FloatArray
     right: FloatArray
@@ -140,7 +141,7 @@ def _flat(corners: FloatArray, unit: FloatArray) -> FloatArray:
 
 
 def _interior(corners: FloatArray, size: Size, held: FloatArray) -> FloatArray:
-    """Return first interior points (s, t): rows of a fine lattice thinned to the density asked for, (n, 2)."""
+    """Return first interior points (s, t): a fine lattice thinned to the density asked for, (n, 2)."""
     flat = _flat(corners, held)
     fine = float(size(flat).min())
     width = float(np.ptp(corners[:, 0]))

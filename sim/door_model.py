@@ -89,12 +89,14 @@ def _sections(car: Car) -> tuple[Section, ...]:
         Section("hinge_patch", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("latch_wrap", PATCH_THICKNESS_M, materials.PATCH_STEEL, "folding inner"),
         Section("zone shut face", ZONE_RATIO * car.inner_thickness_m, inner, "folding inner"),
-        Section("zone inner panel", ZONE_RATIO * car.inner_thickness_m, inner, "folding inner", PRESSED_FORM_RATIO),
+        Section(
+            "zone inner panel", ZONE_RATIO * car.inner_thickness_m, inner, "folding inner", PRESSED_FORM_RATIO
+        ),
     )
 
 
 def _triangle_sections(mesh: DoorMesh, sections: Sequence[Section]) -> Ints:
-    """Return each triangle's section: its part's, or the thicker one of the latch and hinge zones, shape (m,)."""
+    """Return each triangle's section: its part's, or that of the thicker latch and hinge zones, shape (m,)."""
     out = np.array(mesh.surface.triangle_part, dtype=np.int64)
     centre = mesh.surface.points[mesh.surface.triangles].mean(axis=1)
     away = mesh.shape.edge_distance(centre[:, 0], centre[:, 2])
@@ -198,7 +200,7 @@ def _limit(floor: Sequence[float], ratio: float) -> Floats:
 
 
 def _foot(mesh: DoorMesh, edge: str, height_m: float) -> tuple[Ints, Floats]:
-    """Return nodes and weights of a latch's or hinge's housing: it takes the shut face along, half-way down."""
+    """Return nodes and weights of a latch's or hinge's housing, half-way down the shut face."""
     depth = 0.5 * mesh.shape.shut_face_depth_m
     return mesh.fitting_weights(edge, height_m, depth, HOUSING_HALF_M, HOUSING_HALF_M)
 
@@ -220,8 +222,8 @@ def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     ties = latch_ties(car, _latch_foot(mesh))
     limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
     for name, height in (("upper", shape.upper_hinge_height_m), ("lower", shape.lower_hinge_height_m)):
-        foot = _foot(mesh, "hinge_edge", height)
-        ties.append(Tie(f"{name} hinge", *foot, FITTING_STIFFNESS_N_PER_M, limit))
+        leaf = _foot(mesh, "hinge_edge", height)
+        ties.append(Tie(f"{name} hinge", *leaf, FITTING_STIFFNESS_N_PER_M, limit))
     bar = mesh.surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
         seat, share = _bar_foot(mesh, foot)

@@ -52,7 +52,9 @@ class FrameMaker:
         self.model, self.network, self.move_index = model, network, move_index
         self.seam = seam_mask(network)
         self.share = seam_share_m(model)
-        inner = model.mesh.surface.nodes_of(("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap"))
+        inner = model.mesh.surface.nodes_of(
+            ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")
+        )
         self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
         self.names = model.structure.names
 

@@ -68,4 +68,3 @@ def latch_sliders(car: Car, foot: tuple[Ints, Floats]) -> tuple[Slider, ...]:
         return ()
     friction = friction_n(car.latch_wedge_n)
     return (Slider(WEDGED, *foot, FITTING_STIFFNESS_N_PER_M, friction, FORK_DEPTH_M),)
-

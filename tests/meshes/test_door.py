@@ -231,7 +231,9 @@ def test_fittings_sit_on_their_edges_at_their_heights_on_any_lattice(spacing: fl
         assert np.isin(nodes[plate], door.wall[:, first : last + 1]).all()
         assert len(nodes[plate]) % len(door.wall) == 0  # whole columns, from flange to bend
         hem = points[np.intersect1d(nodes[plate], door.wall[0]), 2]
-        np.testing.assert_allclose([hem.min(), hem.max()], [height - patch / 2, height + patch / 2], rtol=1e-9)
+        np.testing.assert_allclose(
+            [hem.min(), hem.max()], [height - patch / 2, height + patch / 2], rtol=1e-9
+        )
         centre = door.fitting_centre(edge, height)
         np.testing.assert_allclose(
             centre[[1, 2]], [-0.5 * shape.shut_face_depth_m, height], rtol=0, atol=1e-3
