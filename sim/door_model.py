@@ -35,7 +35,6 @@ TOUCH_STIFFNESS_N_PER_M = 2.0e6  # penalty of sheet on sheet, per node
 
 BAR_DIAMETER_M, BAR_WALL_M = 0.032, 0.002  # tube, worked example of the tube table
 BAR_FOOT_M = (0.030, 0.035, 0.025)  # bracket: depth of its middle, half height, half depth (assumed)
-BAR_FOOT_LIMIT_N = 25.0e3  # assumed: three spot welds and a folded bracket
 STRIP = (1.05e7, 1.0e3, 125.0)  # E A, E I, Mp of each belt strip: pressed channel 30 x 12 x 1, assumed
 FRAME = (3.1e7, 4.2e3, 280.0)  # window frame: plastic at about 0.7 kN on a 0.4 m upright, estimated
 # swages and flanged holes make an inner panel several times stiffer in bending than its flat sheet;
@@ -227,7 +226,7 @@ def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     bar = mesh.surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
         seat, share = _bar_foot(mesh, foot)
-        limit = np.full(3, BAR_FOOT_LIMIT_N if car.bar else np.inf)
+        limit = np.full(3, car.bar_foot_strength_n if car.bar else np.inf)
         nodes = np.concatenate([[end], seat]).astype(np.int64)
         weights = np.concatenate([[1.0], -share])
         ties.append(Tie(f"bar foot {foot}", nodes, weights, 2.0e7, limit, "bar feet"))

@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from meshes.occupant import clearance
 from sim import ladder
 from sim.bond import END, LENGTH
+from sim.crush import Press
 from sim.door_model import DoorModel
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
@@ -15,6 +16,7 @@ from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
 from sim.push import Push
 from sim.record import Clearance, Event, Frame
+from sim.rigid import Pressing
 from sim.rubbing import FORCE
 
 Floats = NDArray[np.float64]
@@ -59,7 +61,12 @@ class FrameMaker:
         self.names = model.structure.names
 
     def frame(
-        self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...], torn_m: float = 0.0
+        self,
+        point: Point,
+        push: Push | Press | None,
+        increment: int,
+        events: tuple[Event, ...],
+        torn_m: float = 0.0,
     ) -> Frame:
         """Return the frame of a converged point."""
         ev, state, model = point.evaluation, point.state, self.model
@@ -75,6 +82,7 @@ class FrameMaker:
         sliders = zip(model.structure.sliders, ev.read.get(FORCE, ()), strict=False)
         reactions |= {s.name: _triple(-force) for s, force in sliders}
         reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
+        tips = _contacts(self.network, push, point)
         path = NO_PATH if push is None else load_path(self.network, ev, push.direction).strongest()
         return Frame(
             move_index=self.move_index,
@@ -85,15 +93,17 @@ class FrameMaker:
             seam_damage=damage,
             load=sheet_load(self.network, ev),
             ledger_j=point.ledger.as_dict(),
-            ladder=ladder.rungs(model, self.network, state, ev, push, point.travel_m),
+            ladder=ladder.rungs(
+                model, self.network, state, ev, push if isinstance(push, Push) else None, point.travel_m
+            ),
             clearance=self.clearance(state.points),
             parted_length_m=parted,
             torn_length_m=torn_m,
             latch_demand_ratio=latch,
             skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
             inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
-            drive_points=_pad_points(push, state.points),
-            drive_forces=_pad_forces(push, point.force_n),
+            drive_points=tips[0],
+            drive_forces=tips[1],
             reactions=reactions,
             iterations=point.iterations,
             events=events,
@@ -101,6 +111,7 @@ class FrameMaker:
             path_pairs=path.pairs,
             path_flow_n=path.flow_n,
             triangles=self.network.structure.triangles if torn_m > 0.0 else None,
+            barrier=push.barrier if isinstance(push, Press) else None,
         )
 
     def clearance(self, points: Floats) -> Clearance:
@@ -119,6 +130,13 @@ class FrameMaker:
 
 def _triple(v: Floats) -> tuple[float, float, float]:
     return float(v[0]), float(v[1]), float(v[2])
+
+
+def _contacts(network: Network, push: Push | Press | None, point: Point) -> tuple[Floats, Floats]:
+    if isinstance(push, Press):
+        law = next(law for law in network.laws if isinstance(law, Pressing))
+        return push.contact(law, point)
+    return _pad_points(push, point.state.points), _pad_forces(push, point.force_n)
 
 
 def _pad_points(push: Push | None, points: Floats) -> Floats:

@@ -25,6 +25,7 @@ GAP_FLOOR_J, GAP_SHARE = (
     0.01,
 )  # gap of one step allowed before it is halved: a floor plus a share of its work
 ENERGY_MADE_J = 1.0  # a step that gains more than this counts as failed
+BRANCH_HALVINGS = 20
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
 
@@ -84,7 +85,7 @@ class Stepper:
 
     def load(self, travel_m: float, state: State) -> Load:
         """Return the load of one step that starts from a state."""
-        return Load((travel_m,) * len(self.network.drives), None, self.viscous_n_per_m, state.points)
+        return Load((travel_m,) * self.network.travel_count, None, self.viscous_n_per_m, state.points)
 
     def first_point(self, state: State, ledger: Ledger) -> Point:
         """Return the point before any travel."""
@@ -114,7 +115,14 @@ class Stepper:
         self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float
     ) -> Point:
         state = self.network.commit(start.state, ev)
-        ledger = start.ledger.plus(work, ev.stored_j, lines)
+        stored = ev.stored_j
+        if not _same_contacts(state, start.state):
+            # a contact that was pressing when it slid off takes its energy with it
+            load = self.load(travel_m, state)
+            left = max(stored - self.network.evaluate(ev.points, state, load).stored_j, 0.0)
+            lines["released in a jump"] = lines.get("released in a jump", 0.0) + left
+            stored -= left
+        ledger = start.ledger.plus(work, stored, lines)
         return Point(
             state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m
         )
@@ -181,7 +189,14 @@ class Stepper:
         except NotPositiveError:
             return plain, 0.0
         step = self.network.factor.solve(-self.network.residual(held).ravel()).reshape(-1, 3)
-        branch = self.network.evaluate(start.state.points + step, start.state, load)
+        # next to its end a branch is so soft that the whole step leaves it: shorter, until it leads down
+        for _ in range(BRANCH_HALVINGS):
+            branch = self.network.evaluate(start.state.points + step, start.state, load)
+            if branch.potential_j <= held.potential_j:
+                break
+            step *= 0.5
+        else:
+            branch = held
         drop = branch.potential_j - ev.potential_j
         if drop <= 0.0:
             return plain, 0.0
@@ -224,6 +239,10 @@ class Stepper:
         lines[group] = lines.get(group, 0.0) + own
         after = replace(point, state=state, ledger=point.ledger)
         return self._accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
+
+
+def _same_contacts(a: State, b: State) -> bool:
+    return np.array_equal(a.on_rim, b.on_rim) and np.array_equal(a.touching, b.touching)
 
 
 def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, Point] | None:

@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.pattern import Pattern
+from sim.small import scatter_dense
 from sim.state import Drive, Evaluation, Load, State
 from sim.structure import Structure
 
@@ -37,6 +38,11 @@ class Into:
     def nodes(self, nodes: Ints, stiffness: Floats) -> None:
         """Add a stiffness [N/m] to nodes, each named once: shape (3, 3) for all or (k, 3, 3)."""
         self.values[self.pattern.diagonal[nodes]] += stiffness
+
+    def triangles(self, rows: Ints, corners: Ints, stiffness: Floats) -> None:
+        """Add stiffnesses (k, 9, 9) [N/m] to the corners (k, 3) of some of the structure's triangles."""
+        blocks = np.ascontiguousarray(self.pattern.blocks[0][rows, :3, :3])  # corners come first in a patch
+        scatter_dense(corners, blocks, np.ones(len(rows), dtype=np.bool_), stiffness, self.values)
 
 
 class Law(Protocol):

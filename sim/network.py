@@ -19,6 +19,7 @@ from sim.chains import Chains
 from sim.factor import Factor, make_factor
 from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
+from sim.rigid import Barrier, Pressing
 from sim.rubbing import Rubbing
 from sim.sheet import hinge_angle, rest_sheet
 from sim.small import scatter_dense
@@ -50,6 +51,7 @@ class Network:
     def __init__(self, structure: Structure, drives: Sequence[Drive] = ()) -> None:
         self.structure = structure
         self.drives = tuple(drives)
+        self.barrier: Barrier | None = None
         sections = structure.sections
         pick = structure.triangle_section
         metal = np.array(
@@ -105,6 +107,8 @@ class Network:
     def _compile(self) -> None:
         s = self.structure
         self.laws: tuple[Law, ...] = tuple(make(s, self.drives) for make in LAWS)
+        if self.barrier is not None:
+            self.laws += (Pressing(self.barrier, s, self.rest.area, len(self.drives)),)
         self._first = np.cumsum([0, *(len(law.means) for law in self.laws)]).tolist()
         means = [nodes for law in self.laws for nodes in law.means]
         groups = [self.rest.patch, self.rest.hinges, s.bonds.nodes, self.beams.links, self.beams.bends]
@@ -124,7 +128,7 @@ class Network:
             len(self.beams.bends),
             len(s.ties),
             len(s.rim),
-            len(self.drives),
+            self.travel_count,
             LAYER_COUNT,
         )
 
@@ -132,11 +136,24 @@ class Network:
         """Return an evaluation to be filled."""
         return Evaluation(self._sizes)
 
+    @property
+    def travel_count(self) -> int:
+        """How many travels a load prescribes: one per drive, and the barrier's as the last."""
+        return len(self.drives) + (self.barrier is not None)
+
     def with_drives(self, drives: Sequence[Drive]) -> Network:
         """Return this network with other tool contacts (a new pattern, the same rest data)."""
         other = object.__new__(Network)
         other.__dict__.update(self.__dict__)
-        other.drives = tuple(drives)
+        other.drives, other.barrier = tuple(drives), None
+        other._compile()
+        return other
+
+    def with_barrier(self, barrier: Barrier) -> Network:
+        """Return this network with a rigid body that presses on it, in place of all tool contacts."""
+        other = object.__new__(Network)
+        other.__dict__.update(self.__dict__)
+        other.drives, other.barrier = (), barrier
         other._compile()
         return other
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from sim.crush import Press
 from sim.push import Push
 from sim.record import Event, Frame
 
@@ -93,12 +94,20 @@ def _clearance_words(start: Frame, end: Frame) -> str:
     return f"{abs(change) * 1e3:.0f} mm {way} clearance"
 
 
-def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push | None) -> str:
+def sentence(
+    start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push | Press | None
+) -> str:
     """Return the sentence after a move: what moved, what let go, what it cost or gained, and why."""
     if push is None:
         moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
         way = "out" if moved > 0.0 else "in"
         return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {way}."
+    if isinstance(push, Press):
+        return _crush_sentence(start, end, events, push)
+    return _push_sentence(start, end, peak_latch, events, push)
+
+
+def _push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push) -> str:
     parted = end.parted_length_m - start.parted_length_m
     kinds = [event.kind for event in events]
     clearance = _clearance_words(start, end)
@@ -137,6 +146,20 @@ def sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event
     if abs(skin) > limit("moved_m"):
         what = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {side}"
     return f"{what}, nothing let go; {costs}. {why}"
+
+
+def _crush_sentence(start: Frame, end: Frame, events: Sequence[Event], press: Press) -> str:
+    moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
+    way = "out" if moved > 0.0 else "in"
+    gone = [f"{e.part} at {e.opening_m * 1e3:.0f} mm" for e in events if e.kind.endswith(" free")]
+    let_go = f"what let go: {', '.join(gone)}" if gone else "nothing let go"
+    parted = end.parted_length_m - start.parted_length_m
+    seam = f"; {parted * 1e3:.0f} mm of seam parted" if parted >= limit("parted_m") else ""
+    return (
+        f"The {press.seats[0].removesuffix(' on the outer skin')} went in {end.opening_m * 1e3:.0f} mm; "
+        f"{let_go}{seam}; {_clearance_words(start, end)}. The skin's middle moved {abs(moved) * 1e3:.0f} mm "
+        f"{way}; the car's pillars and rocker cannot yield in this model."
+    )
 
 
 def _why(seat: str, share: float, *, freed: bool) -> str:

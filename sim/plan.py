@@ -122,13 +122,36 @@ class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sque
     words: str = ""
 
 
+class Crush(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="crush", tag_field="move"):
+    """Press a rigid body into the side: how a door gets wrecked, and how its strength is tested.
+
+    shape : "cylinder" (upright), "face" (flat, square to its line) or "pole" (upright, ends half balls)
+    size_m : diameter, or width of the face [m];  tall_m : from its lower to its upper end [m]
+    height_m : of its lower end above the door's lowest point [m]
+    along_m : its middle, from the hinge edge [m]
+    skew_rad : its line, 0 = straight inboard, positive = also towards the rear
+    travel_m : how far it goes after it first touches the metal [m]
+    stop_at : event kinds that end the move early
+    """
+
+    shape: Literal["cylinder", "face", "pole"] = "cylinder"
+    size_m: float = 0.305
+    tall_m: float = 0.56
+    height_m: float = 0.127
+    along_m: float = 0.5
+    skew_rad: float = 0.0
+    travel_m: float = 0.15
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
 class Ease(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ease", tag_field="move"):
     """Let the tool off: the metal springs back to what is left of its shape."""
 
     words: str = ""
 
 
-Move = Spread | Squeeze | Ease
+Move = Spread | Squeeze | Crush | Ease
 
 
 class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -160,6 +183,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     latch_wedge_n : force that wedges the striker in the fork [N];  handle_n : pull on the handle [N]
     latch_strength_ratio, hinge_strength_ratio : over the floors of UN R11 / GTR 1 (hinge sets
         often hold 15-40 kN, an estimate of the trade; 2.25 is 25 kN)
+    bar_foot_strength_n : force at which a foot of the bar lets go of the shut face [N]
     lattice_spacing_m : size of the network's triangles [m]
     """
 
@@ -187,6 +211,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     latch_strength_ratio: float = 1.25
     hinge_strength_ratio: float = 2.25
     bar: bool = True
+    bar_foot_strength_n: float = 25.0e3
     hem_width_m: float = 0.010
     shut_face_depth_m: float = 0.100
     lattice_spacing_m: float = 0.045

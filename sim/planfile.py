@@ -19,7 +19,7 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
-from sim.plan import SCHEMA_VERSION, Car, Ease, Plan, Spread, Squeeze
+from sim.plan import SCHEMA_VERSION, Car, Crush, Ease, Plan, Spread, Squeeze
 from sim.problems import PlanError
 
 # unit endings a person may try; the plan's names carry SI units only
@@ -28,6 +28,8 @@ _CAR = msgspec.inspect.type_info(Car)
 CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
+
+ANGLES = ("tilt", "skew")  # fields that are degrees in a file and radians in a plan
 
 
 def check_plan(plan: Plan) -> Plan:
@@ -59,11 +61,12 @@ def _check_version(raw: dict[str, Any]) -> None:
 
 def _degrees_to_radians(raw: dict[str, Any]) -> None:
     for move in raw.get("moves", []):
-        if isinstance(move, dict) and "tilt_deg" in move:
-            value = move.pop("tilt_deg")
-            if isinstance(value, bool) or not isinstance(value, int | float):
-                raise PlanError("moves[].tilt_deg", f"is {value!r}; use a number of degrees")
-            move["tilt_rad"] = math.radians(value)
+        for name in ANGLES:
+            if isinstance(move, dict) and f"{name}_deg" in move:
+                value = move.pop(f"{name}_deg")
+                if isinstance(value, bool) or not isinstance(value, int | float):
+                    raise PlanError(f"moves[].{name}_deg", f"is {value!r}; use a number of degrees")
+                move[f"{name}_rad"] = math.radians(value)
 
 
 def _start_from_build(raw: dict[str, Any]) -> None:
@@ -170,8 +173,9 @@ def plan_to_raw(plan: Plan) -> dict[str, Any]:
     """Return the plan as plain values, with angles in degrees."""
     raw: dict[str, Any] = msgspec.to_builtins(plan)
     for move in raw["moves"]:
-        if "tilt_rad" in move:
-            move["tilt_deg"] = round(math.degrees(move.pop("tilt_rad")), 9)
+        for name in ANGLES:
+            if f"{name}_rad" in move:
+                move[f"{name}_deg"] = round(math.degrees(move.pop(f"{name}_rad")), 9)
         if move.get("against", 0) is None:
             del move["against"]
     return raw
@@ -243,12 +247,16 @@ _ALWAYS = (
     "height_m",
     "tilt_deg",
     "opening_m",
+    "shape",
+    "size_m",
+    "skew_deg",
+    "travel_m",
 )
 
 
 def _default_of(value: dict[str, Any]) -> dict[str, Any]:
     """Return the defaults of a move or place by its tag, as plain values."""
-    kinds: dict[str, Any] = {"spread": Spread(), "squeeze": Squeeze(), "ease": Ease()}
+    kinds: dict[str, Any] = {"spread": Spread(), "squeeze": Squeeze(), "crush": Crush(), "ease": Ease()}
     if "move" in value:
         return plan_to_raw(Plan(moves=(kinds[value["move"]],)))["moves"][0]  # type: ignore[no-any-return]
     return {}

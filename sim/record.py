@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.network import State
+from sim.rigid import Barrier
 
 Floats = NDArray[np.float64]
 
@@ -82,6 +83,7 @@ class Frame:
     state: State | None = None
     path_pairs: NDArray[np.int64] = field(default_factory=lambda: np.zeros((0, 2), np.int64))
     path_flow_n: Floats = field(default_factory=lambda: np.zeros(0))
+    barrier: Barrier | None = None  # the rigid body of a crush, ``opening_m`` along its line
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
 
 

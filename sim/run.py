@@ -11,13 +11,14 @@ from numpy.typing import NDArray
 
 from sim import ladder, outcome
 from sim.builds import car_notes, labelled
+from sim.crush import Press, drawn_back, increments, make_press
 from sim.door_model import DoorModel, build_model
 from sim.drawn import drawn_out
 from sim.frames import FrameMaker, seam_share_m
 from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
 from sim.ledger import Ledger
 from sim.network import Network, State
-from sim.plan import Ease, Move, Plan, Spread, Squeeze
+from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
@@ -43,7 +44,7 @@ class Begin:
 
     state: State
     ledger: Ledger
-    engaged: Push | None = None
+    engaged: Push | Press | None = None
     opening_m: float = 0.0
     model: DoorModel | None = None  # the model as torn so far; None is the untorn one
     torn_m: float = 0.0
@@ -72,7 +73,11 @@ class MoveRun:
         self.model = model if begin.model is None else begin.model
         self.move, self.begin, self.move_index = move, begin, move_index
         self._torn_m = begin.torn_m
-        self.push = None if isinstance(move, Ease) else make_push(model, move)
+        self.push: Push | Press | None = None
+        if isinstance(move, Crush):
+            self.push = make_press(self.model, move, begin.state.points)
+        elif not isinstance(move, Ease):
+            self.push = make_push(model, move)
         self._cancelled = cancelled
         self._stopping = False
         self._frames: list[Frame] = []
@@ -105,7 +110,10 @@ class MoveRun:
             self._finish(rest)
             return
         start = self._let_off() if self.begin.engaged is not None else self._rest_point(self.begin)
-        yield from self._spread(start, self.push)
+        if isinstance(self.push, Press):
+            yield from self._crush(start, self.push)
+        else:
+            yield from self._spread(start, self.push)
 
     def _rest_point(self, begin: Begin) -> Point:
         stepper = self._stepper(self.model.network)
@@ -124,7 +132,9 @@ class MoveRun:
         assert push is not None
         return let_off(self.model, push, begin, self._stepper)
 
-    def _emit(self, point: Point, push: Push | None, increment: int, events: tuple[Event, ...] = ()) -> Frame:
+    def _emit(
+        self, point: Point, push: Push | Press | None, increment: int, events: tuple[Event, ...] = ()
+    ) -> Frame:
         frame = FrameMaker(self.model, self._network, self.move_index).frame(
             point, push, increment, events, self._torn_m
         )
@@ -160,6 +170,22 @@ class MoveRun:
                 break
         self.push = push
         self._finish(point)
+
+    def _crush(self, rest: Point, press: Press) -> Iterator[Frame]:
+        network = self.model.network
+        self.push = press = press.touching(rest.state.points, network.structure.triangles)
+        stepper = self._stepper(network.with_barrier(press.barrier))
+        before = stepper.first_point(rest.state, rest.ledger)
+        yield self._emit(before, press, 0)
+        stop_at = set(self.move.stop_at) if isinstance(self.move, Crush) else set()
+        for grid, point in increments(press, stepper, before, lambda: self._stopping):
+            events = self._find_events(before, point, press, halt="", tore=False)
+            frame = self._emit(point, press, grid, events)
+            before = self._point = point
+            yield frame
+            if stop_at & {event.kind for event in events}:
+                break
+        self._finish(before)
 
     def _step(self, stepper: Stepper, before: Point, target: float, push: Push) -> tuple[Point, str]:
         """Return the next point and what holds the tips up: nothing, the tool's limit or the sheet's edge."""
@@ -216,7 +242,7 @@ class MoveRun:
         return np.setdiff1d(zone, push.nodes)
 
     def _find_events(
-        self, before: Point, point: Point, push: Push, *, halt: str, tore: bool
+        self, before: Point, point: Point, push: Push | Press, *, halt: str, tore: bool
     ) -> tuple[Event, ...]:
         force = float(np.max(point.force_n, initial=0.0))
         at = point.travel_m
@@ -245,6 +271,8 @@ class MoveRun:
             kind = "folding out" if moved > 0.0 else "folding in"
             if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
                 events.append(Event(kind, part, at, force))
+        if isinstance(push, Press):
+            return tuple(events)
         if halt == "cutting" and "tip shearing through" not in {e.kind for e in self._events}:
             events.append(Event("tip shearing through", push.pads[0].part, at, force))
         if tore:
@@ -325,6 +353,8 @@ class MoveRun:
     def _plan_effect(self, start: Frame, end: Frame, metal: tuple[str, ...]) -> str:
         if self._tally_failed:
             return "not settled"
+        if isinstance(self.push, Press):
+            return "wrecked"
         return "eased" if self.push is None else outcome.plan_word(start, end, metal)
 
     def settle(self) -> None:
@@ -355,13 +385,20 @@ class MoveRun:
 
 def let_off(
     model: DoorModel,
-    push: Push | None,
+    push: Push | Press | None,
     begin: Begin,
     make: Callable[[Network], Stepper],
 ) -> Point:
     """Return the metal at rest after the tips have been drawn back until they no longer push."""
     if push is None:
         return make(model.network).first_point(begin.state, begin.ledger)
+    if isinstance(push, Press):
+        stepper = make(model.network.with_barrier(push.barrier))
+        held = stepper.network.evaluate(
+            begin.state.points, begin.state, stepper.load(begin.opening_m, begin.state)
+        )
+        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
+        return drawn_back(stepper, point)
     drive = push.drive(begin.state.points)
     stepper = make(model.network.with_drives([drive]))
     # the held tips stand where they push with the force they had: find that travel first

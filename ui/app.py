@@ -112,6 +112,7 @@ class App:
         scrub.run_wished.connect(acting.run_to)
         scrub.position_wished.connect(session.timeline.go)
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
+                 (window.plan.crush_wished, "add_crush"),
                  (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
                  (scrub.stop_wished, "stop"), (scrub.play_wished, "play"),
                  (scrub.go_on_wished, "go_on"))  # fmt: skip

@@ -8,10 +8,11 @@ from collections import OrderedDict
 from collections.abc import Callable, Iterator
 
 from meshes.part import MeshError
+from sim.crush import RANGES
 from sim.door_model import DoorModel, build_model
 from sim.ledger import Ledger
 from sim.newton import CancelledError
-from sim.plan import Car, Move, Plan, Squeeze
+from sim.plan import Car, Crush, Move, Plan, Squeeze
 from sim.problems import PlanError
 from sim.push import opening_left
 from sim.record import Frame, MoveRecord
@@ -139,7 +140,10 @@ class Bench:
     def _push(self, request: Request, model: DoorModel) -> None:
         plan, index = request.plan, request.last
         move = plan.moves[index]
-        limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else opening_left(model, move)
+        if isinstance(move, Crush):
+            limit = RANGES["travel_m"][1]
+        else:
+            limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else opening_left(model, move)
         wide = plan.with_move(index, opened(move, limit))
         held = self._taken_up(request, wide)
         if held is None:

@@ -138,10 +138,11 @@ def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     PlanError
         When the door cannot be meshed or a move cannot be made; no move has been solved then.
     """
+    from sim import crush
     from sim import run as runs
 
     ready_model(plan)
-    progress = Progress(expected_frames(plan, runs.STEP_M))
+    progress = Progress(expected_frames(plan, runs.STEP_M, crush.CRUSH_STEP_M))
     try:
         return runs.solve_plan(plan, on_frame=progress.step)
     finally:
@@ -160,12 +161,13 @@ def write(folder: Path, plan: Plan, records: Sequence[MoveRecord]) -> None:
         raise
 
 
-def expected_frames(plan: Plan, step_m: float) -> list[int]:
+def expected_frames(plan: Plan, step_m: float, crush_step_m: float) -> list[int]:
     """Return how many frames each move will have if nothing stops it early."""
     counts = []
     for move in plan.moves:
         reach = getattr(move, "opening_m", None) or getattr(move, "closing_m", 0.0)
-        counts.append(1 + max(0, round(reach / step_m)))
+        pressed = getattr(move, "travel_m", 0.0)
+        counts.append(1 + max(0, round(reach / step_m + pressed / crush_step_m)))
     return counts
 
 
@@ -207,11 +209,11 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
 
     headless.prepare()
     from sim import builds, push
-    from sim.plan import Ease
+    from sim.plan import Spread, Squeeze
     from sim.results import MODEL_VERSION
     from ui.scene import picture as figures
 
-    pushes = [move for move in plan.moves if not isinstance(move, Ease)]
+    pushes = [move for move in plan.moves if isinstance(move, Spread | Squeeze)]
     aim = push.aim(model, pushes[0]) if pushes else None
     words = figures.PictureWords(
         sentence=told(records),

@@ -47,8 +47,8 @@ def ready_model(plan: Plan) -> DoorModel:
     PlanError
         When it cannot; nothing has been solved then.
     """
-    from sim import door_model, push
-    from sim.plan import Ease
+    from sim import crush, door_model, push
+    from sim.plan import Crush, Ease
 
     try:
         model = door_model.build_model(plan.car)
@@ -59,7 +59,10 @@ def ready_model(plan: Plan) -> DoorModel:
         if isinstance(move, Ease):
             continue
         try:
-            push.make_push(model, move)
+            if isinstance(move, Crush):
+                crush.make_press(model, move)
+            else:
+                push.make_push(model, move)
         except PlanError as error:
             raise error.inside(f"moves[{index}]") from error
     return model

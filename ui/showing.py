@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from sim.plan import Ease, Move, Plan, Spread, Squeeze
+from sim.plan import Crush, Move, Plan, Spread, Squeeze
 from sim.units import force_text, length_text
 from ui.main_window import MainWindow
 from ui.panels.look import Look
@@ -72,7 +72,7 @@ class Showing:
         plan, units = session.plan, session.view.options.units
         ready = next((name for name, made in self.ready.items() if alike(made, plan)), "")
         window.plan.show_plan(plan.title, cards(session), ready)
-        tool = next((move.tool for move in plan.moves if not isinstance(move, Ease)), Spread().tool)
+        tool = next((move.tool for move in plan.moves if isinstance(move, Spread | Squeeze)), Spread().tool)
         window.form.show_form(plan.car, tool, units)
         window.show_steps(
             tuple(step.label for step in session.document.steps), session.document.history.position
@@ -104,6 +104,7 @@ class Showing:
         session, window = self.session, self.window
         history = session.document.history
         verb = "Close the tips" if isinstance(session.move, Squeeze) else "Open the tips"
+        verb = "Press it in" if isinstance(session.move, Crush) else verb
         verb = "Let go to stop" if session.queue.holding else verb
         window.scrub.show_able(
             can_open=session.can_open or session.queue.holding,

@@ -14,8 +14,10 @@ import numpy as np
 from PySide6.QtCore import Qt
 
 from sim.builds import labelled
+from sim.crush import make_press
 from sim.outcome import live_words
-from sim.plan import Ease, Move, Plan, Spread, Squeeze
+from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
+from sim.problems import PlanError
 from sim.push import aim as aim_of
 from sim.push import seat_at
 from sim.record import Aim, Clearance
@@ -110,7 +112,19 @@ class StageSide:
                 self._say(_sentence(self._aim.problems[0]))
         else:
             self._stage.show_aim(None)
+            self._show_barrier(move)
         self.show_section()
+
+    def _show_barrier(self, move: Move | None) -> None:
+        """Show the body of a crush that has yet to begin; once under way it comes with the moment."""
+        model, frame = self._session.model, self._session.timeline.frame
+        if not isinstance(move, Crush) or not self._session.aiming or model is None or frame is None:
+            return
+        try:
+            self._stage.show_barrier(make_press(model, move, frame.points).barrier)
+        except PlanError as problem:
+            self._stage.show_barrier(None)
+            self._say(_sentence(str(problem)))
 
     def _move_shown(self) -> Move | None:
         session = self._session
@@ -123,7 +137,7 @@ class StageSide:
         """Show the section through the selected move's tip, its seat and the skin's share."""
         move, model, panel = self._session.move, self._session.model, self._window.section
         units = self._session.view.options.units
-        panel.setVisible(not isinstance(move, Ease))  # nothing to set: the cards have the room
+        panel.setVisible(not isinstance(move, Crush | Ease))  # nothing to set: the cards have the room
         if model is None or not isinstance(move, Spread | Squeeze):
             panel.show_section(None, 0.0)
             panel.show_words(seat="", split="", share=None, depth="", tilt="")
@@ -302,7 +316,7 @@ def _sentence(words: str) -> str:
 
 def _switch_words(move: Move, units: Units) -> tuple[str, str]:
     """Return depth and tilt in words; a dash where the move has none."""
-    if isinstance(move, Ease | Squeeze):
+    if not isinstance(move, Spread):
         return "\u2013", "\u2013"
     depth = getattr(move.door, "depth_m", None)
     lip = getattr(move.door, "lip", "")

@@ -74,13 +74,14 @@ class PlanPanel(QWidget):
     ----------
     ready_wished : emitted with "edge" or "contrast"
     picked, unwanted : emitted with the index of a move
-    spread_wished, ease_wished, form_wished : emitted by the buttons below the cards
+    spread_wished, crush_wished, ease_wished, form_wished : emitted by the buttons below the cards
     """
 
     ready_wished = Signal(str)
     picked = Signal(int)
     unwanted = Signal(int)
     spread_wished = Signal()
+    crush_wished = Signal()
     ease_wished = Signal()
     form_wished = Signal()
 
@@ -126,16 +127,19 @@ class PlanPanel(QWidget):
 
     def _buttons(self) -> QHBoxLayout:
         self.add = button("Spread", "bare", "Add a spread after the last move")
+        self.crush = button("Crush", "bare", "Add: a rigid body pressed into the side, as in an accident")
         self.ease = button("Let off", "bare", "Add: let the tool off, the metal springs back")
         self.form = button("Car, tool \u203a", "bare", "Change the car and the tool")
         row = QHBoxLayout()
         row.setSpacing(0)
         row.addWidget(label("Add", "quiet"))
         row.addWidget(self.add)
+        row.addWidget(self.crush)
         row.addWidget(self.ease)
         row.addStretch(1)
         row.addWidget(self.form)
         self.add.clicked.connect(self.spread_wished)
+        self.crush.clicked.connect(self.crush_wished)
         self.ease.clicked.connect(self.ease_wished)
         self.form.clicked.connect(self.form_wished)
         return row

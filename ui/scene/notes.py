@@ -8,8 +8,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.record import Aim, Clearance, Frame
+from sim.rigid import Barrier
 from sim.units import Units, length_text
 from ui.scene import ghost, tubes
+from ui.scene.barrier import barrier_solid
 from ui.scene.cast import Cast
 from ui.scene.colours import IN, LOAD, OUT, Theme, rgb
 from ui.scene.door_scene import DoorScene
@@ -20,6 +22,7 @@ from ui.scene.section import cut_faces, cut_segments
 Floats = NDArray[np.float64]
 
 TIP_OPACITY = 0.55
+BARRIER_OPACITY = 0.35
 COVERED_OPACITY = 0.28
 """Of the load path where metal covers it."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
@@ -42,6 +45,8 @@ class Notes:
         self.aim: Aim | None = None
         self.tool: object | None = None
         self.share = True
+        self.barrier: Barrier | None = None
+        self.barrier_m = 0.0
         self.clearance: Clearance | None = None
         self.path_frame: Frame | None = None
         self.cut_height_m: float | None = None
@@ -52,7 +57,7 @@ class Notes:
     def start_over(self, door: DoorScene) -> None:
         """Belong to another door, and say nothing about it yet."""
         self.door = door
-        self.aim = self.tool = self.clearance = self.path_frame = None
+        self.aim = self.tool = self.clearance = self.path_frame = self.barrier = None
         self._path = LoadPath(door.model)
         self._way.hide()
         self._gap.hide()
@@ -93,6 +98,16 @@ class Notes:
             colour = rgb(OUT if out else IN)
             self.cast.solid("share", *arrow[0]).paint(colour)
             self._way.say(self.words["out" if out else "in"], arrow[1], colour, theme)
+
+    def show_barrier(self, barrier: Barrier | None, travel_m: float, theme: Theme) -> None:
+        """Show the rigid body of a crush where it stands along its line [m], or nothing."""
+        self.barrier, self.barrier_m = barrier, travel_m
+        self.cast.drop("barrier")
+        if barrier is None or self.door is None:
+            return
+        solid = self.cast.solid("barrier", *barrier_solid(barrier, travel_m))
+        solid.set_opacity(BARRIER_OPACITY)
+        solid.paint(rgb(theme.outline))
 
     # beside the metal -------------------------------------------------------------------------------------
 

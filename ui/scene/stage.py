@@ -13,6 +13,7 @@ from numpy.typing import ArrayLike, NDArray
 from vtkmodules.vtkRenderingCore import vtkLight
 
 from sim.record import Aim, Clearance, Frame
+from sim.rigid import Barrier
 from ui.scene import cameras, surroundings
 from ui.scene.cast import Cast
 from ui.scene.colours import THEMES, ColourMode, Theme, rgb, word_of
@@ -117,6 +118,9 @@ class Stage:
         self.door.move(np.asarray(points, dtype=np.float64), damage, load)
         self._picker_is_stale = True
         self._paint_door()
+        self.notes.show_barrier(
+            None if frame is None else frame.barrier, 0.0 if frame is None else frame.opening_m, self.theme
+        )
         if self.notes.cut_height_m is not None:
             self._show_cut()
         self.request_frame()
@@ -150,6 +154,11 @@ class Stage:
         self.notes.show_aim(aim, tool, self.theme, share=share)
         self.request_frame()
 
+    def show_barrier(self, barrier: Barrier | None) -> None:
+        """Show the rigid body of a crush where it first touches the metal, or nothing."""
+        self.notes.show_barrier(barrier, 0.0, self.theme)
+        self.request_frame()
+
     def show_start_ghost(self, on: bool) -> None:
         """Show or hide the outline of the start shape."""
         self.notes.show_start(on, self.theme)
@@ -174,6 +183,7 @@ class Stage:
     def _say_again(self) -> None:
         notes, theme = self.notes, self.theme
         notes.show_aim(notes.aim, notes.tool, theme, share=notes.share)
+        notes.show_barrier(notes.barrier, notes.barrier_m, theme)
         notes.show_clearance(notes.clearance, theme)
         notes.show_start("start" in self.cast, theme)
         self._show_cut()

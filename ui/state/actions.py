@@ -29,6 +29,7 @@ PLAN: tuple[Row, ...] = (
     ("play", "Play the moments", "P"),
     ("-", "", ""),
     ("add_spread", "Add a spread", ""),
+    ("add_crush", "Add a crush by a rigid body", ""),
     ("add_ease", "Add: let the tool off", ""),
     ("form", "Change the car and the tool", "Ctrl+T"),
     ("-", "", ""),

@@ -5,7 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from sim.plan import BeltPoint, EdgePoint, Move, Spread, Squeeze
+from sim.crush import SHAPE_WORDS
+from sim.plan import BeltPoint, Crush, EdgePoint, Move, Spread, Squeeze
 from sim.units import Units, length_text
 from ui.state.session import Session
 from ui.state.solve_queue import Job
@@ -40,6 +41,8 @@ def title_of(move: Move) -> str:
     """Return what a move does and where, in a few words."""
     if isinstance(move, Squeeze):
         return "Squeeze across the panel"
+    if isinstance(move, Crush):
+        return f"Crush by a {SHAPE_WORDS[move.shape]}"
     if isinstance(move, Spread):
         if isinstance(move.door, BeltPoint):
             return "Spread at the belt"
@@ -60,6 +63,10 @@ def place_of(move: Move, units: Units) -> str:
     if isinstance(move, Squeeze):
         along, up = length_text(move.along_m, units), length_text(move.height_m, units)
         return f"{along} from the hinge edge, {up} up; closes {length_text(opening_of(move), units)}"
+    if isinstance(move, Crush):
+        size, along, up = (length_text(v, units) for v in (move.size_m, move.along_m, move.height_m))
+        goes = length_text(move.travel_m, units)
+        return f"{size} wide, {along} from the hinge edge, lower end {up} up; goes in {goes}"
     if not isinstance(move, Spread):
         return "The metal springs back to what is left of its shape"
     if isinstance(move.door, EdgePoint):

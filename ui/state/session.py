@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import msgspec
 
-from sim.plan import Car, Ease, Move, Plan, Squeeze, Tool
+from sim.plan import Car, Crush, Ease, Move, Plan, Spread, Squeeze, Tool
 from sim.units import length_text
 from ui.state.answers import Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
 from ui.state.document import Document
@@ -158,8 +158,9 @@ class Session:
         closing = isinstance(self.move, Squeeze)
         if self.queue.standing is Standing.STOPPING:
             return "Letting go"
-        verb = "Closing" if closing else "Opening"
-        return f"{verb} the tips" if self.queue.standing is Standing.RUNNING else "Getting ready"
+        verb = "Closing the tips" if closing else "Opening the tips"
+        verb = "Pressing in" if isinstance(self.move, Crush) else verb
+        return verb if self.queue.standing is Standing.RUNNING else "Getting ready"
 
     # --- wishes ------------------------------------------------------------------------------------------
 
@@ -246,7 +247,7 @@ class Session:
     def change_tool(self, tool: Tool, label: str) -> None:
         """Use another tool in every move that has one, and work them out again."""
         moves = tuple(
-            move if isinstance(move, Ease) else msgspec.structs.replace(move, tool=tool)
+            msgspec.structs.replace(move, tool=tool) if isinstance(move, Spread | Squeeze) else move
             for move in self.plan.moves
         )
         if moves == self.plan.moves:
@@ -329,7 +330,8 @@ class Session:
     def _commit_push(self, answer: MoveReady) -> None:
         reached = opening_of(answer.plan.moves[answer.move])
         verb = "Closed" if isinstance(answer.plan.moves[answer.move], Squeeze) else "Opened"
-        label = f"{verb} the tips to {length_text(reached, self.view.options.units)}"
+        verb = "Pressed in" if isinstance(answer.plan.moves[answer.move], Crush) else f"{verb} the tips"
+        label = f"{verb} to {length_text(reached, self.view.options.units)}"
         if answer.plan == self.document.committed:
             self._show_records()
         else:

@@ -12,7 +12,19 @@ from numpy.typing import NDArray
 
 from meshes.body import BodyStub
 from meshes.door import DoorMesh
-from sim.plan import BeltPoint, BodyPoint, EdgePoint, FacePoint, Lip, Move, Place, Spread, Squeeze, Tool
+from sim.plan import (
+    BeltPoint,
+    BodyPoint,
+    Crush,
+    EdgePoint,
+    FacePoint,
+    Lip,
+    Move,
+    Place,
+    Spread,
+    Squeeze,
+    Tool,
+)
 
 Seat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
 
@@ -79,7 +91,9 @@ def deepen(move: Move, by_m: float, limit: Reach) -> Move:
 def tilted(move: Move, by_rad: float) -> Move:
     """Return the move with its push turned outboard by `by_rad`."""
     if not isinstance(move, Spread):
-        raise CannotSteer("Tilt belongs to tips in a gap; a squeeze closes square to the panel.")
+        raise CannotSteer(
+            "Tilt belongs to tips in a gap; a squeeze closes square to the panel and a crush keeps its line."
+        )
     low, high = TILT_RANGE_RAD
     steps = round((move.tilt_rad + by_rad) / TILT_STEP_RAD)
     return msgspec.structs.replace(move, tilt_rad=min(max(steps * TILT_STEP_RAD, low), high))
@@ -90,13 +104,17 @@ def slid(move: Move, by_m: float, limit: Reach) -> Move:
     if isinstance(move, Spread):
         along = round(limit.along(move.door.along_m + by_m), 6)
         return msgspec.structs.replace(move, door=msgspec.structs.replace(move.door, along_m=along))
-    if isinstance(move, Squeeze):
+    if isinstance(move, Squeeze | Crush):
         return msgspec.structs.replace(move, height_m=round(move.height_m + by_m, 6))
     raise CannotSteer("Letting the tool off has no place on the door.")
 
 
 def placed(move: Move, place: Place) -> Move:
     """Return the move with tip one at `place`; a face makes it a squeeze, an edge or the belt a spread."""
+    if isinstance(move, Crush):
+        if not isinstance(place, FacePoint):
+            raise CannotSteer("A crush has no tips; click the skin to set where along the car it presses.")
+        return msgspec.structs.replace(move, along_m=place.along_m)
     tool, words = (move.tool if isinstance(move, (Spread, Squeeze)) else Tool()), move.words
     if isinstance(place, FacePoint):
         if isinstance(move, Squeeze):
@@ -143,6 +161,8 @@ def second_seats(move: Move) -> tuple[Seat, ...]:
     """Return the seats tip two may take; CannotSteer, saying why, for a move that leaves no choice."""
     if isinstance(move, Squeeze):
         raise CannotSteer("A squeeze sets tip two by itself: on the inner panel, across from tip one.")
+    if isinstance(move, Crush):
+        raise CannotSteer("A crush has no tips; click the skin to set where along the car it presses.")
     if not isinstance(move, Spread):
         raise CannotSteer("Letting the tool off has no tips to place.")
     return SEATS[_edge_of(move.door)]

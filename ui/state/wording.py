@@ -15,6 +15,7 @@ EFFECT_WORDS = {
     "lost ground": "Lost ground: less room than before",
     "stop here": "Stop here: the sheet tears",
     UNSETTLED: "Not settled: do not teach from it",
+    "wrecked": "Wrecked: the metal lies as the body left it",
     "eased": "Eased: the tool is off",
 }
 """What a move meant for the plan, as it is told."""

@@ -196,7 +196,7 @@ def test_a_result_that_is_not_settled_says_so_first():
 
 
 def test_every_plan_word_of_the_mechanics_is_explained():
-    words = {"gained", "spent", "lost ground", "stop here", "not settled", "eased"}
+    words = {"gained", "spent", "lost ground", "stop here", "not settled", "eased", "wrecked"}
     assert set(wording.EFFECT_WORDS) == words
     for word, told in wording.EFFECT_WORDS.items():
         assert told.lower().startswith(f"{word}: ")
