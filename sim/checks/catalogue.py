@@ -11,6 +11,9 @@ from itertools import product
 from sim.checks import (
     bending,
     bonds,
+    collapse,
+    cracks,
+    facts,
     fittings,
     free_edges,
     laps,
@@ -18,8 +21,11 @@ from sim.checks import (
     peel,
     plastic,
     plates,
+    runs,
+    sections,
     shells,
     stability,
+    tools,
 )
 from sim.checks.row import CONSERVATION, Row
 from sim.checks.specimens import ANGLES_DEG, NotSolvedError
@@ -130,6 +136,8 @@ def _yielding() -> Iterator[Check]:
         for clamps in (False, True):
             yield Check(family, partial(plastic.tube_collapse, case, clamps=clamps))
     yield from _each(family, plastic.clamped_tube_stiffness, [(plastic.TUBES[0],)])
+    yield from _each(family, collapse.collapse, ((*case, 8) for case in collapse.CASES))
+    yield from _each(family, collapse.collapse, ((*case, 16) for case in collapse.CASES), fast=False)
 
 
 def _seams() -> Iterator[Check]:
@@ -140,6 +148,15 @@ def _seams() -> Iterator[Check]:
     yield from _each(family, bonds.ellipse, product(bonds.LAWS, (0.0, 0.1, 0.7, 1.0)))
     yield from _each(family, laps.lap, product(laps.JOINTS, (10, 20)))
     yield from _each(family, laps.lap_settles, product(laps.JOINTS))
+    yield from _each(family, sections.bent_lap, product(sections.JOINTS, (4, 6)))
+    family = "running cracks"
+    yield from _each(family, cracks.split_compliance, product(cracks.SPLITS, (1, 2)))
+    for function in (cracks.split_load, cracks.split_books):
+        yield from _each(family, function, [("thick", 8)])
+        yield from _each(family, function, (("thick", 16), ("skin", 8)), fast=False)
+    yield from _each(family, cracks.split_settles, [("thick",)], fast=False)
+    for function in (sections.notched_compliance, sections.notched_load):
+        yield from _each(family, function, ((6,), (8,)), fast=False)
     family = "peeling"
     yield from _each(family, peel.right_angle_load, ((0.045,), (0.0225,)))
     yield from _each(family, peel.right_angle_seam, ((0.045,), (0.0225,)))
@@ -159,10 +176,45 @@ def _rules() -> Iterator[Check]:
     yield from _each(family, fittings.untouched_latch, (("along",), ("across",)))
 
 
+def _tools() -> Iterator[Check]:
+    family = "tool"
+    function: Callable[..., Row]
+    for function in (tools.highest, tools.lowest, tools.type_force, tools.type_distance, tools.stall):
+        yield Check(family, function)
+    yield from _each(family, tools.virtual_work, ((0.005,), (0.120,)))
+
+
+def _every_run() -> Iterator[Check]:
+    family = "every run"
+    for function in (runs.forces, runs.moments, runs.books, runs.mirror):
+        yield from _each(family, function, product(runs.DEPTH_M, (0.06,)))
+        yield from _each(family, function, product(runs.DEPTH_M, (0.045,)), fast=False)
+    yield from _each(family, runs.rigid, product((0.3, 2.0), (0.06,)))
+
+
+def _trade() -> Iterator[Check]:
+    family = "facts of the trade"
+    function: Callable[..., Row]
+    for function in (facts.lip_parts_seam, facts.lip_spares_latch):
+        yield from _each(family, function, product(facts.LATCH_SEATS, ("wide", "narrow")), fast=False)
+    yield from _each(family, facts.lip_at_hinge, product(facts.HINGE_SEATS), fast=False)
+    yield from _each(family, facts.deep_frees_latch, product(facts.LATCH_SEATS), fast=False)
+    yield from _each(family, facts.more_force_same_verdict, ((1.2,), (2.0,), (4.0,)), fast=False)
+    yield from _each(family, facts.belt_moves_skin_out, product(facts.BELT_SEATS), fast=False)
+    rest = (
+        facts.wide_needs_more,
+        facts.open_latch_jams_only,
+        facts.spots_let_go_in_steps,
+        facts.alloy_tears_more,
+    )
+    for function in rest:
+        yield Check(family, function, fast=False)
+
+
 @cache
 def catalogue() -> tuple[Check, ...]:
     """Return every check, family by family."""
-    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _rules)
+    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _rules, _tools, _every_run, _trade)
     return tuple(check for make in makers for check in make())
 
 

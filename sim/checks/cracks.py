@@ -139,7 +139,8 @@ def _split_network(case: Split, cells: int, grown_m: float) -> tuple[Network, fl
         size,
     )
     laws = np.tile(law, (len(bonded), 1))
-    bonds = pairs(upper[bonded], lower[bonded], (2 * count, 2 * count + 1), laws, x[bonded])
+    stations: Floats = size * bonded.astype(np.float64)
+    bonds = pairs(upper[bonded], lower[bonded], (2 * count, 2 * count + 1), laws, stations)
     stretch = STEEL_PA * case.width_m * case.height_m
     beams = tuple(Beam("arm", chain, stretch, case.bending, 1.0e9) for chain in (upper, lower))
     structure = Structure(
@@ -175,9 +176,7 @@ def opened(name: str, cells: int) -> Opened:
         travel += 0.01 * limit
     if stepper.tally.failed:
         raise specimens.NotSolvedError(f"the {case.name} did not open steadily")
-    return Opened(
-        compliance, peak, point.ledger.work_j, point.ledger.stored_j, _parted_j(network, point)
-    )
+    return Opened(compliance, peak, point.ledger.work_j, point.ledger.stored_j, _parted_j(network, point))
 
 
 def _parted_j(network: Network, point: Point) -> float:
