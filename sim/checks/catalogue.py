@@ -13,6 +13,7 @@ from sim.checks import (
     bonds,
     collapse,
     cracks,
+    crush,
     facts,
     fittings,
     free_edges,
@@ -174,6 +175,10 @@ def _rules() -> Iterator[Check]:
     family = "latch and hinges"
     yield from _each(family, fittings.fitting, fittings.FLOOR_N)
     yield from _each(family, fittings.untouched_latch, (("along",), ("across",)))
+    family = "side-door crush"
+    yield from _each(family, crush.known_curve, product(crush.STAGES))
+    for function in (crush.door_least, crush.door_most):
+        yield from _each(family, function, product(crush.STAGES), fast=False)
 
 
 def _tools() -> Iterator[Check]:
@@ -186,9 +191,10 @@ def _tools() -> Iterator[Check]:
 
 def _every_run() -> Iterator[Check]:
     family = "every run"
-    for function in (runs.forces, runs.moments, runs.books, runs.mirror):
+    for function in (runs.forces, runs.moments, runs.books):
         yield from _each(family, function, product(runs.DEPTH_M, (0.06,)))
         yield from _each(family, function, product(runs.DEPTH_M, (0.045,)), fast=False)
+    yield from _each(family, runs.mirror, product(runs.DEPTH_M, (0.06, 0.045)), fast=False)
     yield from _each(family, runs.rigid, product((0.3, 2.0), (0.06,)))
 
 

@@ -21,6 +21,7 @@ from sim.door_model import build_model
 from sim.ledger import Ledger
 from sim.network import Load, Network
 from sim.plan import Car, EdgePoint, Spread
+from sim.push import Push
 from sim.record import Frame
 from sim.run import Begin, MoveRun
 
@@ -55,7 +56,7 @@ def _outside(run: MoveRun) -> tuple[float, float, float]:
     """
     point, push, structure = run._point, run.push, run._network.structure
     assert point is not None
-    assert push is not None
+    assert isinstance(push, Push)
     x, ev = point.state.points, point.evaluation
     forces = np.zeros_like(x)
     for tie, pull in zip(structure.ties, ev.tie_force, strict=True):

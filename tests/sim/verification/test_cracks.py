@@ -2,7 +2,7 @@
 
 Sources
 -------
-[kanninen-1973] arms on an elastic foundation: from memory; derived again here by solving the two ends' equations.
+[kanninen-1973] arms on an elastic foundation: from memory; derived again here from its equation.
 [russell-1982] end-notched bar: from memory; figures computed from the formula.
 [goland-reissner-1944] lap whose sheets bend: from memory; figures computed from the formula.
 """
