@@ -109,7 +109,7 @@ def test_a_file_that_cannot_be_written_is_refused(checked, tmp_path):
     [
         # the latch of a car set to the floor holds a tenth too little
         (
-            "import sim.door_model as d; d.LATCH_FLOOR_N = (9.9e3, 9.0e3, 9.0e3)",
+            "import sim.latch as d; d.LATCH_FLOOR_N = (9.9e3, 9.0e3, 9.0e3)",
             "latch fully latched pulled along",
         ),
         # sheets read their curvature a tenth too small
