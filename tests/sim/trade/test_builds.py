@@ -112,3 +112,11 @@ def test_a_welded_seam_lets_the_force_fall_further(along_m):
     for answer in (welded, bonded):
         assert answer.result.latch_demand_ratio < 0.5
         assert "latch free" not in answer.result.metal
+
+
+# Fact: behind the inner bend the latch is what gives, whatever the seam.
+@pytest.mark.parametrize("along_m", SEATS)
+def test_behind_the_bend_a_welded_door_frees_its_latch_with_its_welds_whole(along_m):
+    answer = deep(along_m, seam="welded")
+    assert answer.first.kind == "latch free"
+    assert "weld broken" not in {event.kind for event in answer.result.events}
