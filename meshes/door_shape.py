@@ -210,7 +210,7 @@ class DoorShape:
 
     @property
     def flat_corners(self) -> FloatArray:
-        """Corners of the outline in the hem's plane, (x, z) [m], shape (4, 2), ordered as `corners_at_depth`."""
+        """Corners of the outline in the hem's plane, (x, z) [m], shape (4, 2), as in `corners_at_depth`."""
         return self.corners_at_depth(0.0)[:, [0, 2]]
 
     @property

@@ -95,7 +95,7 @@ def _sections(car: Car) -> tuple[Section, ...]:
 
 
 def _triangle_sections(mesh: DoorMesh, sections: Sequence[Section]) -> Ints:
-    """Return each triangle's section: its part's, or that of the thicker latch and hinge zones, shape (m,)."""
+    """Return each triangle's section: its part's, or the thicker latch and hinge zones', shape (m,)."""
     out = np.array(mesh.surface.triangle_part, dtype=np.int64)
     centre = mesh.surface.points[mesh.surface.triangles].mean(axis=1)
     away = mesh.shape.edge_distance(centre[:, 0], centre[:, 2])
