@@ -107,7 +107,7 @@ def springs(structure: Structure) -> tuple[Spring, ...]:
 def _summed(nodes: Ints, weights: Floats) -> tuple[Ints, Floats]:
     """Return each node once, with the sum of its weights, where that is not zero."""
     unique, place = np.unique(nodes, return_inverse=True)
-    total = np.bincount(place.ravel(), weights)
+    total: Floats = np.bincount(place.ravel(), weights).astype(np.float64)
     keep = np.abs(total) > SMALL
     return unique[keep].astype(np.int64), total[keep]
 
@@ -123,9 +123,10 @@ def _axes(normal: Floats) -> Floats:
 
 @dataclass(frozen=True)
 class _Nodes:
-    """Numbering of the file: the model's nodes that bear something, middles of edges, nodes of beams on sheets.
+    """Numbering of the file: the model's nodes that bear something, middles of edges, beams on sheets.
 
-    number : shape (n,), of the model's nodes, -1 where nothing is;  points : shape (k, 3), in the file's order
+    number : shape (n,), of the model's nodes, -1 where nothing is
+    points : shape (k, 3), in the file's order
     middle : by the edge's two nodes;  own : of a beam's node that stands on a sheet, by the model's node
     """
 
@@ -200,7 +201,10 @@ def _shells(s: Structure, nodes: _Nodes) -> list[str]:
                 row += [nodes.middle[min(p, q), max(p, q)] for p, q in ((a, b), (b, c), (c, a))]
             lines.append(", ".join(str(n) for n in (t + 1, *row)))
         lines += _metal(section)
-        lines += [f"*SHELL SECTION, ELSET={name}, MATERIAL={name}", f"{section.form_ratio * section.thickness_m:.9g}"]
+        lines += [
+            f"*SHELL SECTION, ELSET={name}, MATERIAL={name}",
+            f"{section.form_ratio * section.thickness_m:.9g}",
+        ]
     return lines
 
 
@@ -271,10 +275,15 @@ def _springs(s: Structure, held: Sequence[Spring], nodes: _Nodes, *, first: int)
             terms = [(start + k, i + 1, -1.0)]
             for node, weight in zip(spring.nodes, spring.weights, strict=True):
                 parts = weight * spring.axes[i]
-                terms += [(int(nodes.number[node]), j + 1, float(parts[j])) for j in range(3) if abs(parts[j]) > SMALL]
+                terms += [
+                    (int(nodes.number[node]), j + 1, float(parts[j]))
+                    for j in range(3)
+                    if abs(parts[j]) > SMALL
+                ]
             equations += ["*EQUATION", str(len(terms))]
             equations += [
-                ", ".join(f"{n}, {d}, {c:.9g}" for n, d, c in terms[m : m + 4]) for m in range(0, len(terms), 4)
+                ", ".join(f"{n}, {d}, {c:.9g}" for n, d, c in terms[m : m + 4])
+                for m in range(0, len(terms), 4)
             ]
             stiffness = float(spring.stiffness_n_per_m[i])
             by_stiffness.setdefault((i + 1, stiffness), []).append(start + k)
@@ -298,7 +307,7 @@ def _step(load: NodeLoad, nodes: _Nodes) -> list[str]:
 
 
 def file_number(structure: Structure) -> Ints:
-    """Return the number in the file of each of the model's nodes, shape (n,), -1 for one that bears nothing."""
+    """Return the number in the file of each of the model's nodes, shape (n,); -1 bears nothing."""
     return _nodes(structure, quadratic=False).number
 
 

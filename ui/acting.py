@@ -53,7 +53,7 @@ class Acting:
             "event_back": lambda: session.timeline.go_to_mark(-1),
             "event_on": lambda: session.timeline.go_to_mark(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
-            "picture": self.filing.ask_picture, "quit": self.window.close,
+            "picture": self.filing.ask_picture, "mesh": self.filing.ask_mesh, "quit": self.window.close,
             "edge": lambda: self.filing.show_ready("edge"),
             "contrast": lambda: self.filing.show_ready("contrast"),
             "caution": lambda: self.window.show_page("caution"),

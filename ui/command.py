@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, many_runs
+from ui import cars, exporting, many_runs
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -122,6 +122,24 @@ def check(*, full: bool = False, json: Path | None = None) -> int:
         return checking.check(full=full, file=json)
     except OSError as error:
         raise Refusal(f"--json {json}: {file_trouble(error)}") from error
+
+
+@app.command
+def export(plan: Path, *, out: Path, move: int | None = None, opening: float | None = None) -> int:
+    """Solve a plan and write its start and one moment for other programs: VTU, GLB, STL, CSV, shell input.
+
+    Parameters
+    ----------
+    plan
+        The plan, as a TOML file.
+    out
+        The folder for the files. It is made, or written again when it holds the files of an earlier call.
+    move
+        The move whose moment is written, from 1; the last one if left out.
+    opening
+        The moment at this opening of the tips, in metres; the move's end if left out.
+    """
+    return exporting.export(plan, out, move, opening, solve)
 
 
 app.command(many_runs.many)

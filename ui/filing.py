@@ -21,6 +21,14 @@ if TYPE_CHECKING:
     from ui.stage_side import StageSide
 
 PATTERN = "Plans (*.toml)"
+MESHES = {
+    "Mesh with its numbers (*.vtu)": ".vtu",
+    "Shapes with their parts (*.glb)": ".glb",
+    "Plain shape (*.stl)": ".stl",
+    "Table of the nodes (*.csv)": ".csv",
+    "Untouched shells for a solver (*.inp)": ".inp",
+}
+"""What the metal of a moment can be saved as, and the ending of each."""
 
 
 class Filing:
@@ -178,3 +186,27 @@ class Filing:
             self.side.save_picture((width, height), caption, Path(name))
         except OSError as problem:
             self.window.notice.say(f"{Path(name).name} could not be written: {problem}.")
+
+    # --- the metal for other programs --------------------------------------------------------------------
+
+    def ask_mesh(self) -> None:
+        """Ask where to save the metal of the moment shown, and in which format."""
+        name, chosen = QFileDialog.getSaveFileName(
+            self.window, "Save the metal of this moment", str(Path.home() / "door.vtu"), ";;".join(MESHES)
+        )
+        if name:
+            path = Path(name)
+            self.save_mesh(path if path.suffix else path.with_suffix(MESHES[chosen]))
+
+    def save_mesh(self, path: Path) -> None:
+        """Write the metal of the moment shown, in the format of the file's ending."""
+        from sim import exports
+
+        model = self.session.model
+        frame = self.session.timeline.frame or self.session.start
+        if model is None or frame is None:
+            return
+        try:
+            exports.write_moment(path, model, frame)
+        except (OSError, ValueError) as problem:
+            self.window.notice.say(f"{path.name} could not be written: {problem}.")

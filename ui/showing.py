@@ -117,6 +117,7 @@ class Showing:
         window.show_able({
             "undo": history.can_undo, "redo": history.can_redo, "run": session.can_run,
             "go_on": session.can_go_on_from_here, "picture": drawn,
+            "mesh": session.model is not None,
         })  # fmt: skip
         window.actions_by_name["undo"].setText(f"Undo: {history.undo_label}" if history.can_undo else "Undo")
         window.actions_by_name["redo"].setText(f"Redo: {history.redo_label}" if history.can_redo else "Redo")

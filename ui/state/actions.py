@@ -13,6 +13,7 @@ FILE: tuple[Row, ...] = (
     ("save_as", "Save the plan as\u2026", "Ctrl+Shift+S"),
     ("-", "", ""),
     ("picture", "Save a picture of the stage\u2026", "Ctrl+P"),
+    ("mesh", "Save the metal of this moment\u2026", "Ctrl+Shift+E"),
     ("-", "", ""),
     ("quit", "Quit", "Ctrl+Q"),
 )
