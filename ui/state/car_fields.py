@@ -118,6 +118,7 @@ FIELDS: tuple[Choice | Number, ...] = (
     Number("latch_strength_ratio", "Latch's strength", "\u00d7 the rule", 2, 0.25),
     Number("hinge_strength_ratio", "Hinges' strength", "\u00d7 the rule", 2, 0.25),
     Choice("bar", "Bar", ((True, "in the door"), (False, "none"))),
+    Number("bar_foot_strength_n", "Bar's feet hold", FORCE, 1, 1.0),
 )
 """The form's fields in their order."""
 
@@ -148,6 +149,8 @@ def applies(car: Car, name: str) -> bool:
         return car.seam != "bonded"
     if name in ("seam_correlation_m", "seam_seed"):
         return car.seam_variation_ratio > 0.0
+    if name == "bar_foot_strength_n":
+        return car.bar
     return car.latch == "jammed" if name == "handle_n" else True
 
 
