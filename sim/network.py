@@ -22,7 +22,7 @@ from sim.pattern import Pattern, build_pattern
 from sim.rigid import Barrier, Pressing
 from sim.rubbing import Rubbing
 from sim.sheet import hinge_angle, rest_sheet
-from sim.small import scatter_dense
+from sim.small import scatter_dense, totals
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
 from sim.structure import Structure
@@ -230,6 +230,10 @@ class Network:
             ev.forces,
         )
         self.beams.forces(state, ev)
+        ev.element_stored_j, ev.element_spent_j = totals(
+            (ev.triangle_stored, ev.bond_stored, ev.link_stored, ev.bend_stored),
+            (ev.triangle_folding, ev.bend_folding, ev.bond_parted),
+        )
         for law in self.laws:
             law.forces(ev.points, state, load, ev)
         self.assemble_seconds += time.perf_counter() - start

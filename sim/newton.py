@@ -50,7 +50,7 @@ class Options:
     step_limit: int = 30
     window: int = 5
     slow_ratio: float = 0.75
-    memory: int = 15
+    memory: int = 25
     largest_step_m: float = 0.03
 
 

@@ -30,6 +30,33 @@ def dot6(a: Floats, b: Floats) -> float:
 
 
 @inlined
+def total(a: Floats) -> float:
+    """Return the sum of all entries, added up in eight lanes."""
+    n = a.shape[0]
+    lanes = np.zeros(8)
+    for i in range(0, n - 7, 8):
+        for j in range(8):
+            lanes[j] += a[i + j]
+    value = 0.0
+    for j in range(8):
+        value += lanes[j]
+    for i in range(n - n % 8, n):
+        value += a[i]
+    return value
+
+
+@kernel
+def totals(
+    stored: tuple[Floats, Floats, Floats, Floats], spent: tuple[Floats, Floats, Floats]
+) -> tuple[float, float]:
+    """Return the sums of stored and of spent energies [J]."""
+    return (
+        total(stored[0]) + total(stored[1]) + total(stored[2]) + total(stored[3]),
+        total(spent[0]) + total(spent[1]) + total(spent[2]),
+    )
+
+
+@inlined
 def put(values: Floats, code: int, part: Floats) -> None:
     """Add a 3x3 part to a block, transposed where the code is a complement."""
     if code < 0:

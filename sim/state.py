@@ -103,6 +103,7 @@ class Sizes:
 class Evaluation:
     """Energies and forces at one set of points (filled by `Network.evaluate`).
 
+    element_stored_j, element_spent_j : sums over triangles, bonds, links and bends [J]
     stored, spent : energy by the name of each law of `sim.law` [J]: elastic, and newly dissipated
     read : what such a law wants to be read afterwards, each under a key that begins with its own name
     """
@@ -127,6 +128,7 @@ class Evaluation:
         self.tie_force, self.tie_stored = np.zeros((z.ties, 3)), np.zeros(z.ties)
         self.rim_push = np.zeros(z.rim)
         self.drive_force = np.zeros(z.drives)
+        self.element_stored_j, self.element_spent_j = 0.0, 0.0
         self.stored: dict[str, float] = {}
         self.spent: dict[str, float] = {}
         self.read: dict[str, Floats] = {}
@@ -136,15 +138,12 @@ class Evaluation:
     @property
     def stored_j(self) -> float:
         """Elastic energy of everything, tool arms included [J]."""
-        sheets = self.triangle_stored.sum() + self.bond_stored.sum()
-        springs = sheets + self.link_stored.sum() + self.bend_stored.sum()
-        return float(sum(self.stored.values(), springs))
+        return sum(self.stored.values(), self.element_stored_j)
 
     @property
     def newly_dissipated_j(self) -> float:
         """Folding and other loss since the last commit plus all energy spent on bonds so far [J]."""
-        folding = self.triangle_folding.sum() + self.bend_folding.sum()
-        return float(sum(self.spent.values(), folding + self.bond_parted.sum()))
+        return sum(self.spent.values(), self.element_spent_j)
 
     @property
     def potential_j(self) -> float:
