@@ -46,8 +46,8 @@ def layer_rule() -> tuple[Floats, Floats]:
 def multiplier(p2: float, d2: float, old: float, moduli: tuple[float, float, float, float]) -> float:
     """Return the plastic multiplier: equivalent stress of both decayed modes equals the flow stress.
 
-    Flow stress over equivalent stress, less one, is solved for zero: with one mode alone it is a straight line
-    in the multiplier, with both nearly so, and Newton comes to it in two or three steps.
+    Flow stress over equivalent stress, less one, is solved for zero: with one mode alone it is a straight
+    line in the multiplier, with both nearly so, and Newton comes to it in two or three steps.
 
     moduli : decay of the mean and of the deviator mode, yield stress, hardening modulus
     """

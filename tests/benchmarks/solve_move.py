@@ -4,8 +4,8 @@
 
 For each lattice a push on the hem lip (100 mm) and one behind the inner bend (60 mm, with the latch let go
 when its limit is reached) on the plain grid of increments: factorisations and steps an increment, CPU
-milliseconds, their split over looking at forces, assembly, factor and solve, and the whole over CHOLMOD alone:
-for the same matrices, each factored and solved once; and for all the solves the move made with them.
+milliseconds, their split over looking at forces, assembly, factor and solve, and the whole over CHOLMOD
+alone: for the same matrices, each factored and solved once; and for all the solves the move made with them.
 """
 
 import sys
@@ -60,7 +60,7 @@ class Clock:
 
 
 def alone(refactor, solve, matrices, solves, size):
-    """Return CPU seconds of factoring the same matrices and solving with each so many times, and nothing else."""
+    """Return CPU seconds of factoring the same matrices and solving with each so many times, no more."""
     right = np.ones(size)
     start = time.process_time()
     for values, count in zip(matrices, solves, strict=True):
