@@ -16,9 +16,10 @@ from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
 
 if TYPE_CHECKING:
+    from ui.card_side import CardSide
     from ui.stage_side import StageSide
 
-WHILE_READING = ("quit", "full", "projector", "dark", "caution", "before_metal")
+WHILE_READING = ("quit", "full", "projector", "dark", "caution", "before_metal", "card")
 """Actions that also work while a text covers the stage."""
 
 
@@ -36,6 +37,7 @@ class Acting:
         self._player = player
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
+        self._card: CardSide | None = None
 
     def act(self, name: str) -> None:
         """Do what an action says; most keep out of the way while a text is being read."""
@@ -199,6 +201,14 @@ class Acting:
 
     def _do_full(self) -> None:
         self.window.setWindowState(self.window.windowState() ^ Qt.WindowState.WindowFullScreen)
+
+    def _do_card(self) -> None:
+        if self._card is None:
+            # Imported here: the checks behind the card are not needed before it is opened.
+            from ui.card_side import CardSide
+
+            self._card = CardSide(self.window)
+        self._card.open()
 
     def _do_keys(self) -> None:
         self._keys = self._keys or KeySheet(self.window)

@@ -6,9 +6,13 @@ import json
 import sys
 from pathlib import Path
 
+from sim import card
 from sim.checks import report
 from sim.checks.catalogue import bad, chosen
 from sim.checks.row import Row
+
+PAGES = (".html", ".htm")
+ENDINGS = (*PAGES, ".md")
 
 
 def compute(*, full: bool) -> list[tuple[str, list[Row]]]:
@@ -28,6 +32,32 @@ def compute(*, full: bool) -> list[tuple[str, list[Row]]]:
     return list(families.items())
 
 
+def write_card(file: Path, *, full: bool, version: str) -> int:
+    """Write the model card with its checks, as HTML or Markdown by its ending; return 0 or 1 as `check`.
+
+    Raises
+    ------
+    OSError
+        When the file cannot be written.
+    """
+    families = compute(full=full)
+    make = card.page if file.suffix.lower() in PAGES else card.markdown
+    put(file, make(card.load(), families, version))
+    rows = [row for _, members in families for row in members]
+    sys.stdout.write(f"{report.summary(rows)}\n{file}\n")
+    return int(any(bad(row) for row in rows))
+
+
+def put(file: Path, text: str) -> None:
+    """Write a file whole or not at all."""
+    part = file.with_name(file.name + ".part")
+    try:
+        part.write_text(text, encoding="utf-8")
+        part.replace(file)
+    finally:
+        part.unlink(missing_ok=True)
+
+
 def check(*, full: bool, file: Path | None) -> int:
     """Return 0 when every row holds or is known to miss, 1 when one does not; prints the table.
 
@@ -42,10 +72,5 @@ def check(*, full: bool, file: Path | None) -> int:
     if any(row.known for row in rows):
         sys.stdout.write(report.misses(rows) + "\n")
     if file is not None:
-        part = file.with_name(file.name + ".part")
-        try:
-            part.write_text(json.dumps(report.plain(families), indent=1) + "\n", encoding="utf-8")
-            part.replace(file)
-        finally:
-            part.unlink(missing_ok=True)
+        put(file, json.dumps(report.plain(families), indent=1) + "\n")
     return int(any(bad(row) for row in rows))

@@ -148,6 +148,29 @@ app.command(cars.builds)
 app.command(cars.contrast)
 
 
+@app.command
+def card(file: Path, *, full: bool = False) -> int:
+    """Write the model card: what is modelled, what is not, every number with its source, and the checks.
+
+    Parameters
+    ----------
+    file
+        Where to: a name that ends in .html or .md.
+    full
+        All checks, some minutes; without it, those that take seconds.
+    """
+    from ui import checking
+
+    if file.suffix.lower() not in checking.ENDINGS:
+        raise Refusal(f"FILE {file}: is neither a page nor Markdown; give it a name ending in .html or .md.")
+    if not file.absolute().parent.is_dir():
+        raise Refusal(f"FILE {file}: lies in a folder that does not exist; check the path.")
+    try:
+        return checking.write_card(file, full=full, version=f"Hemline {version()}")
+    except OSError as error:
+        raise Refusal(f"FILE {file}: {file_trouble(error)}") from error
+
+
 def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     """Return the model and the record of every move; says how far it is on the error stream.
 

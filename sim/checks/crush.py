@@ -66,6 +66,7 @@ def door_least(stage: str) -> Row:
         "kN",
         relation="at least",
         spacing="60 mm door",
+        known=KEPT_OUT if stage == "intermediate" else "",
     )
 
 

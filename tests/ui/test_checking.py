@@ -148,3 +148,23 @@ def test_every_installed_row_can_be_told(monkeypatch):
     rows = [check.run() for check in catalogue.catalogue()[:8]]
     told = report.table([("stretched sheet", rows)])
     assert len(told.splitlines()) == len(rows) + 3
+
+
+@pytest.mark.parametrize(("name", "begins"), [("card.md", "# Model card"), ("card.html", "<!doctype html>")])
+def test_the_card_is_written_with_its_checks(checked, tmp_path, monkeypatch, name, begins):
+    monkeypatch.setattr(catalogue, "catalogue", lambda: (Check("a family", lambda: GOOD),))
+    assert command.main(["card", str(tmp_path / name)]) == 0
+    text = (tmp_path / name).read_text(encoding="utf-8")
+    assert text.startswith(begins)
+    for words in ("peel load", "Kendall 1975", "skin steel, yield stress", "220 MPa", "not settled"):
+        assert words in text
+    assert [p.name for p in tmp_path.iterdir()] == [name]
+
+
+@pytest.mark.parametrize(("name", "remedy"), [("card.pdf", ".html or .md"), ("no/card.md", "check the path")])
+def test_a_card_that_cannot_be_written_is_refused_before_anything_is_computed(tmp_path, capsys, name, remedy):
+    assert command.main(["card", str(tmp_path / name)]) == 2
+    shown = capsys.readouterr()
+    assert remedy in shown.err
+    assert shown.err.count("\n") == 1
+    assert list(tmp_path.iterdir()) == []

@@ -155,6 +155,10 @@ QMenu {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; }}
 QMenu::item {{ padding: 4px 24px 4px 24px; }}
 QMenu::item:disabled {{ color: {fill}; }}
 QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
+QTableWidget#reading {{ background: {paper}; border: none; font-size: {body}px; }}
+QTableWidget#reading::item {{ padding: 4px 8px 4px 0; border-bottom: 1px solid {hairline}; }}
+QHeaderView, QHeaderView::section {{ background: {paper}; color: {quiet}; border: none; font-size: {small}px;
+  padding: 4px 8px 4px 0; }}
 QDialog {{ background: {paper}; color: {ink}; }}
 QToolTip {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; padding: 4px; }}
 QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}

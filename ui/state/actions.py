@@ -54,6 +54,7 @@ VIEW: tuple[Row, ...] = (
 HELP: tuple[Row, ...] = (
     ("caution", "Show the caution again", ""),
     ("before_metal", "Before metal work on a real car", ""),
+    ("card", "Model card: what this is, and who says so", "F4"),
     ("keys", "Keys", "F1"),
 )
 

@@ -16,7 +16,6 @@ from sim.checks.row import Row, settling
 
 FAST = chosen(full=False)
 SLOW = tuple(check for check in catalogue() if not check.fast)
-SLOWEST_S = 20.0
 
 
 def name(check):
@@ -39,6 +38,7 @@ def test_fast_check(check):
 
 
 @pytest.mark.slow
+@pytest.mark.timeout(1200)  # a door crushed half a metre deep is minutes of work
 @pytest.mark.parametrize("check", SLOW, ids=name)
 def test_full_check(check):
     held(check)

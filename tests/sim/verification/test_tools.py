@@ -11,7 +11,7 @@ import msgspec
 import numpy as np
 import pytest
 
-from sim.checks import collapse, runs, tools
+from sim.checks import collapse, crush, runs, tools
 from sim.plan import Tool
 
 
@@ -82,3 +82,19 @@ def test_thick_round_plates_collapse(edge, load, kilonewtons, rings):
     row = collapse.collapse(edge, load, rings)
     assert row.passed
     np.testing.assert_allclose(row.got, kilonewtons, rtol=0.15)  # the case's allowance
+
+
+# F = min(0.2 x, 25) + 0.1 max(0, x - 305) kN, x in mm [fmvss-214-2007]: areas and end value by hand
+@pytest.mark.parametrize(
+    ("stage", "kilonewtons"),
+    [
+        ("initial", (0.5 * 125.0 * 25.0 + 27.0 * 25.0) / 152.0),
+        ("intermediate", (0.5 * 125.0 * 25.0 + 180.0 * 25.0) / 305.0),
+        ("peak", 25.0 + 15.2),
+    ],
+)
+def test_means_and_peak_of_a_known_crush_curve(stage, kilonewtons):
+    row = crush.known_curve(stage)
+    assert row.passed
+    np.testing.assert_allclose(row.expected, kilonewtons, rtol=1e-4)  # the printed digits
+    np.testing.assert_allclose(row.got, kilonewtons, rtol=1e-3)  # the case's figure

@@ -1,0 +1,128 @@
+"""What the model card shows: its chapters as tables, narrowed by words, and the checks as they come in."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from sim import card
+from sim.checks import report
+from sim.checks.row import Row
+from ui.state.signal import Signal
+
+CHAPTERS = ("Modelled", "Left out", "Failures", "Lattice", "Numbers", "Checks")
+"""The card's chapters in a word each."""
+NUMBERS, CHECKS = 4, 5
+UNCHECKED = "Nothing has been checked since the program was started."
+
+
+@dataclass(frozen=True)
+class Page:
+    """One chapter as a table.
+
+    heads : of the columns;  lines : cells as words;  wide : the column that takes the room left over
+    marked : lines to be told from the others: rows that fail
+    """
+
+    heads: tuple[str, ...]
+    lines: tuple[tuple[str, ...], ...]
+    wide: int = 0
+    marked: frozenset[int] = frozenset()
+
+
+def narrowed(lines: Sequence[tuple[str, ...]], words: str) -> list[int]:
+    """Return the places of the lines that hold every word, wherever it stands, upper or lower case."""
+    wanted = words.lower().split()
+    return [k for k, line in enumerate(lines) if all(word in " ".join(line).lower() for word in wanted)]
+
+
+class ModelCard:
+    """The card and its checks.
+
+    Attributes
+    ----------
+    changed : emitted when something to be seen is another
+    """
+
+    def __init__(self) -> None:
+        self.changed: Signal[[]] = Signal()
+        self.card = card.load()
+        self.chapter = 0
+        self.words = ""
+        self.running = False
+        self.total = 0
+        self.said = UNCHECKED
+        self._rows: list[tuple[str, Row]] = []
+
+    @property
+    def rows(self) -> tuple[tuple[str, Row], ...]:
+        """The rows so far, each with its family."""
+        return tuple(self._rows)
+
+    def show(self, chapter: int) -> None:
+        """Turn to a chapter."""
+        self.chapter = chapter
+        self.changed.emit()
+
+    def search(self, words: str) -> None:
+        """Show only lines that hold these words."""
+        self.words = words
+        self.changed.emit()
+
+    def begin(self, total: int) -> None:
+        """Begin to check anew."""
+        self._rows.clear()
+        self.running, self.total = True, total
+        self.said = "Starting the checks \u2026"
+        self.chapter = CHECKS
+        self.changed.emit()
+
+    def take(self, family: str, row: Row) -> None:
+        """Take one checked row."""
+        self._rows.append((family, row))
+        self.said = f"{len(self._rows)} of {self.total} checks"
+        self.changed.emit()
+
+    def end(self, trouble: str = "") -> None:
+        """End the checks, all done, stopped or in trouble."""
+        self.running = False
+        rows = [row for _, row in self._rows]
+        self.said = report.summary(rows) if rows else UNCHECKED
+        if trouble:
+            self.said = trouble
+        elif len(rows) < self.total:
+            self.said = f"Stopped: {self.said}"
+        self.changed.emit()
+
+    def page(self) -> Page:
+        """Return the chapter now shown, narrowed by the words now sought."""
+        whole = self._whole()
+        kept = narrowed(whole.lines, self.words)
+        marked = frozenset(k for k, place in enumerate(kept) if place in whole.marked)
+        return Page(whole.heads, tuple(whole.lines[k] for k in kept), whole.wide, marked)
+
+    def _whole(self) -> Page:
+        lists = (self.card.modelled, self.card.left_out, self.card.failures)
+        if self.chapter < len(lists):
+            heading = card.CHAPTERS[self.chapter]
+            return Page((heading,), tuple((item,) for item in lists[self.chapter]))
+        if self.chapter == NUMBERS:
+            numbers = self.card.numbers
+            told = tuple((n.name, n.value, card.source_words(n), n.group) for n in numbers)
+            return Page((*card.NUMBER_HEADS, "belongs to"), told, 2)
+        if self.chapter == CHECKS:
+            rows = [row for _, row in self._rows]
+            if not self.running:  # what fails is what a reviewer asks for first
+                rows.sort(key=lambda row: (row.passed, bool(row.known)))
+            lines = tuple(check_cells(row) for row in rows)
+            marked = frozenset(k for k, row in enumerate(rows) if not row.passed)
+            return Page(
+                ("claim", "who says so", "lattice", "expected", "got", "error", "verdict"), lines, 0, marked
+            )
+        return Page(card.SPACING_HEADS, tuple(card.spacing_cells(line) for line in self.card.spacing), 0)
+
+
+def check_cells(row: Row) -> tuple[str, ...]:
+    """Return a checked row's cells, its unit with what was got."""
+    claim, authority, lattice, expected, got, unit, error, verdict = report.cells(row)
+    return claim, authority, lattice, expected, f"{got} {unit}".strip(), error, verdict
