@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QCloseEvent, QFont, QFontMetrics
+from PySide6.QtGui import QCloseEvent, QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QButtonGroup,
@@ -57,6 +57,7 @@ class CardSheet(QDialog):
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.table.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # widths stay as they are
         self.table.setWordWrap(True)
         self.table.setShowGrid(False)
         self.table.setObjectName("reading")
@@ -167,6 +168,11 @@ class CardSheet(QDialog):
         if self._page is not None:
             self._set_widths(self._page)
             self.table.resizeRowsToContents()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the table to another size."""
+        super().resizeEvent(event)
+        self.refit()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Give up checks under way: nobody is looking."""

@@ -156,7 +156,7 @@ QMenu::item {{ padding: 4px 24px 4px 24px; }}
 QMenu::item:disabled {{ color: {fill}; }}
 QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
 QTableWidget#reading {{ background: {paper}; border: none; font-size: {body}px; }}
-QTableWidget#reading::item {{ padding: 4px 8px 4px 0; border-bottom: 1px solid {hairline}; }}
+QTableWidget#reading::item {{ padding: 4px 0; border-bottom: 1px solid {hairline}; }}
 QHeaderView, QHeaderView::section {{ background: {paper}; color: {quiet}; border: none; font-size: {small}px;
   padding: 4px 8px 4px 0; }}
 QDialog {{ background: {paper}; color: {ink}; }}
