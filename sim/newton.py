@@ -78,7 +78,7 @@ def _limit(ev: Evaluation) -> float:
     return max(TOLERANCE_N, TOLERANCE_RATIO * max(pushed, held))
 
 
-def _factor(network: Network, ev: Evaluation, state: State, load: Load, *, whole: bool) -> bool:
+def factor_tangent(network: Network, ev: Evaluation, state: State, load: Load, *, whole: bool) -> bool:
     """Factor the tangent, else its positive part, else that with a shift; return whether it was definite.
 
     ``whole`` False passes over the first, where it is not worth the try.
@@ -146,7 +146,7 @@ def descend(
             break
         if cancelled():
             raise CancelledError
-        definite = _factor(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
+        definite = factor_tangent(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
         recall.clear()
         foretold: list[float] = []
         for _ in range(options.step_limit):

@@ -1,4 +1,4 @@
-"""The line of a push: direction, drive and tool force, and what can be said of it beforehand."""
+"""The line of a push: direction, drive and tool force, and what lies under the pointer."""
 
 from __future__ import annotations
 
@@ -27,7 +27,6 @@ from sim.plan import (
     Tool,
 )
 from sim.problems import PlanError
-from sim.record import Aim
 from sim.tip import Footprint, footprint
 
 Floats = NDArray[np.float64]
@@ -205,27 +204,6 @@ def _squeeze(model: DoorModel, move: Squeeze) -> Push:
         move.tool,
         CLOSING_FORCE_RATIO,
     )
-
-
-def aim(model: DoorModel, move: Spread | Squeeze, points: Floats | None = None) -> Aim:
-    """Return what can be said of a push before it is made; never raises for a bad plan, but says why.
-
-    Parameters
-    ----------
-    points : shape (n, 3), where the metal is now [m]; None is the untouched door
-    """
-    here = model.start.points if points is None else points
-    try:
-        push = make_push(model, move)
-    except PlanError as error:
-        nothing = np.zeros((2, 3))
-        return Aim(
-            nothing, np.zeros(3), 0.0, 0.0, ("in air", "in air"), np.zeros((0, 3)), None, (str(error),)
-        )
-    pad = push.pads[0]
-    tips = np.stack([pad.point(here), push.other])
-    outward = float(push.direction[1] * model.outboard_sign)
-    return Aim(tips, push.direction, outward, pad.skin_share, push.seats, pad.pad, pad.station_m)
 
 
 @dataclass(frozen=True)

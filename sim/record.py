@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -137,15 +138,37 @@ class MoveRecord:
 
 
 @dataclass(frozen=True)
+class Touch:
+    """What one increment of the push did, tried beforehand and thrown away.
+
+    opening_m : how far the tips opened;  force_n : their force then [N]
+    way : shape (3,), how far the pad's middle went, followed on the metal [m]
+    """
+
+    opening_m: float
+    force_n: float
+    way: Floats
+
+
+Way = Literal["out", "in", "along"]
+
+ALONG_RATIO = 0.05
+"""A pad that goes out or in by a smaller part of its way than this goes along the flange."""
+
+
+@dataclass(frozen=True)
 class Aim:
     """What can be said of a push before it is made.
 
-    tips : shape (2, 3) [m], where the two tips stand;  normals : shape (2, 3), their pads' outward side
-    direction : unit vector of the push on the door;  outward_ratio : its outboard part, -1 .. 1
+    tips : shape (2, 3) [m], where the two tips stand
+    direction : unit vector of the push on the door
+    outward_ratio : outboard part of the way the metal under the pad is expected to go, -1 .. 1; 0: unknown
     skin_share : share of the load the skin's lip carries, 0 .. 1
     seats : words for the two seats;  pad : shape (k, 3) [m], sample points of the door tip's pad
     station_m : place along the hem (edge points), None at the belt
     problems : sentences; empty when the push can be made
+    basis : what the ratio rests on: nothing yet, the quick elastic guess, or a touch
+    touch : that touch
     """
 
     tips: Floats
@@ -156,3 +179,12 @@ class Aim:
     pad: Floats
     station_m: float | None
     problems: tuple[str, ...] = ()
+    basis: Literal["nothing", "guess", "touch"] = "guess"
+    touch: Touch | None = None
+
+    @property
+    def way(self) -> Way:
+        """Which way the metal under the pad is expected to go; "along" the flange is neither out nor in."""
+        if abs(self.outward_ratio) < ALONG_RATIO:
+            return "along"
+        return "out" if self.outward_ratio > 0.0 else "in"

@@ -58,9 +58,9 @@ FAULTS = (
     ),
     Fault(
         "arrow mirrored",
-        "sim/push.py",
-        "outward = float(push.direction[1] * model.outboard_sign)",
-        "outward = -float(push.direction[1] * model.outboard_sign)",
+        "sim/aim.py",
+        "return float(way[1]) * model.outboard_sign / size",
+        "return -float(way[1]) * model.outboard_sign / size",
         "tests/sim/trade/test_not_scripted.py::test_arrow_foretells_the_way_of_the_two_attacks",
     ),
     Fault(

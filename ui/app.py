@@ -65,6 +65,8 @@ class App:
         session.asked.connect(worker.submit)
         session.released.connect(worker.let_go)
         session.dropped.connect(worker.drop)
+        session.aims.wished.connect(worker.try_touch)
+        session.aims.changed.connect(lambda: later("aim"))
         session.said.connect(self.window.notice.say)
         session.document.changed.connect(lambda: later("plan", "moment"))
         session.document.filed.connect(lambda: later("plan"))
@@ -139,6 +141,7 @@ class App:
         self.side = StageSide(view, self.window, self.session)
         for part in (self.showing, self.acting, self.filing):
             part.side = self.side
+        self.side.aimed = lambda: self.showing.later("aim")
         view.hovered.connect(self.side.hover)
         view.clicked.connect(self.side.click)
         view.frameSwapped.connect(self._drawn)

@@ -8,16 +8,30 @@ from collections import OrderedDict
 from collections.abc import Callable, Iterator
 
 from meshes.part import MeshError
+from sim import aim
 from sim.crush import RANGES
 from sim.door_model import DoorModel, build_model
+from sim.elastic import Elastic
 from sim.ledger import Ledger
 from sim.newton import CancelledError
-from sim.plan import Car, Crush, Move, Plan, Squeeze
+from sim.plan import Car, Crush, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import opening_left
 from sim.record import Frame, MoveRecord
 from sim.run import Begin, MoveRun, start_frame
-from ui.state.answers import Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.aims import Before, TouchWish
+from ui.state.answers import (
+    Answer,
+    DoorReady,
+    ElasticReady,
+    Ended,
+    FramesReady,
+    MoveReady,
+    Refused,
+    Stopped,
+    Touched,
+    Untouched,
+)
 from ui.state.solve_queue import Job, Request
 from ui.state.timeline import opened
 
@@ -26,6 +40,7 @@ GRACE_S = 0.2
 SQUEEZE_LIMIT_M = 0.3
 BEGINS_KEPT = 24
 DOORS_KEPT = 4
+RESTS_KEPT = 8
 
 Prefix = tuple[Car, tuple[Move, ...]]
 
@@ -50,6 +65,7 @@ class Bench:
         self._say = say
         self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
         self._begins: OrderedDict[Prefix, Begin] = OrderedDict()
+        self._rests: OrderedDict[Before, tuple[Begin, Elastic]] = OrderedDict()
         self._held: Held | None = None
         self._dropped: Callable[[], bool] = bool
         self._let_go_for: Callable[[], float] = float
@@ -79,6 +95,29 @@ class Bench:
         else:
             self._say(Ended(request.number, time.perf_counter() - began))
 
+    def touch(self, wish: TouchWish, dropped: Callable[[], bool]) -> None:
+        """Try a push; says the metal's elastic answer once known, and ends with Touched or Untouched."""
+        car, moves = wish.before
+        door = self._doors.get(car)
+        begin = None if door is None else self._begin_after(car, moves, door[0])
+        if dropped() or door is None or begin is None or not isinstance(wish.move, Spread | Squeeze):
+            self._say(Untouched(wish.number))
+            return
+        model = door[0]
+        try:
+            if wish.before not in self._rests:
+                rest = aim.at_rest(model, begin, dropped)
+                self._rests[wish.before] = rest, aim.answer_of(model, rest)
+                while len(self._rests) > RESTS_KEPT:
+                    self._rests.popitem(last=False)
+            rest, answer = self._rests[wish.before]
+            self._say(ElasticReady(wish.number, wish.before, answer))
+            touch = aim.touch(model, wish.move, rest, cancelled=dropped)
+        except (CancelledError, PlanError):
+            self._say(Untouched(wish.number))
+        else:
+            self._say(Touched(wish.number, wish.before, wish.move, touch))
+
     def _door(self, request: Request) -> DoorModel:
         car = request.plan.car
         if car not in self._doors:
@@ -92,9 +131,10 @@ class Bench:
         return model
 
     def _begin(self, plan: Plan, index: int, model: DoorModel) -> Begin | None:
-        if index == 0:
-            return Begin(model.start, Ledger())
-        return self._begins.get((plan.car, plan.moves[:index]))
+        return self._begin_after(plan.car, plan.moves[:index], model)
+
+    def _begin_after(self, car: Car, moves: tuple[Move, ...], model: DoorModel) -> Begin | None:
+        return self._begins.get((car, moves)) if moves else Begin(model.start, Ledger())
 
     def _keep(self, plan: Plan, index: int, begin: Begin) -> None:
         key = plan.car, plan.moves[: index + 1]

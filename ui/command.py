@@ -249,13 +249,14 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
     from ui.scene import headless
 
     headless.prepare()
-    from sim import builds, push
+    from sim import aim as aims
+    from sim import builds
     from sim.plan import Spread, Squeeze
     from sim.results import MODEL_VERSION
     from ui.scene import picture as figures
 
     pushes = [move for move in plan.moves if isinstance(move, Spread | Squeeze)]
-    aim = push.aim(model, pushes[0]) if pushes else None
+    aim = aims.tried(model, pushes[0]) if pushes else None
     words = figures.PictureWords(
         sentence=told(records),
         title=plan.title or "One plan, before and after",

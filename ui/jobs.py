@@ -14,7 +14,8 @@ from queue import SimpleQueue
 
 from PySide6.QtCore import QObject, Signal
 
-from ui.state.answers import Answer, Refused, Stopped
+from ui.state.aims import TouchWish
+from ui.state.answers import Answer, Refused, Stopped, Untouched
 from ui.state.solve_queue import Request
 
 SWITCH_INTERVAL_S = 0.0005
@@ -57,8 +58,9 @@ class Worker(QObject):
         super().__init__()
         sys.setswitchinterval(SWITCH_INTERVAL_S)
         self.answers = Answers()
-        self._requests: SimpleQueue[Request | None] = SimpleQueue()
+        self._requests: SimpleQueue[Request | TouchWish | None] = SimpleQueue()
         self._newest = 0
+        self._newest_touch = 0
         self._let_go_at = 0.0
         self._thread = threading.Thread(target=self._serve, name="mechanics", daemon=True)
         self._thread.start()
@@ -69,7 +71,13 @@ class Worker(QObject):
         """Take a request; whatever runs for an older one is given up."""
         self._let_go_at = 0.0
         self._newest = request.number
+        self._newest_touch = 0
         self._requests.put(request)
+
+    def try_touch(self, wish: TouchWish) -> None:
+        """Take a wish for a touch; an older one is given up, and this one as soon as there is a request."""
+        self._newest_touch = wish.number
+        self._requests.put(wish)
 
     def let_go(self) -> None:
         """End the held push at the next point of the grid."""
@@ -82,6 +90,7 @@ class Worker(QObject):
     def close(self) -> bool:
         """End the thread; return whether it ended."""
         self._newest = sys.maxsize
+        self._newest_touch = 0
         self._requests.put(None)
         self._thread.join(5.0)
         return not self._thread.is_alive()
@@ -91,17 +100,23 @@ class Worker(QObject):
     def _serve(self) -> None:
         bench = None
         while (request := self._requests.get()) is not None:
-            if request.number < self._newest:
-                self._say(Stopped(request.number))
+            number = request.number
+            touching = isinstance(request, TouchWish)
+            if number != self._newest_touch if touching else number < self._newest:
+                self._say(Untouched(number) if touching else Stopped(number))
                 continue
             try:
                 # Imported in the thread and not at the top: the window shows before the mechanics are loaded.
                 from ui.bench import Bench
 
                 bench = bench or Bench(self._say)
-                bench.do(request, lambda number=request.number: number < self._newest, self._is_let_go)
+                if isinstance(request, TouchWish):
+                    bench.touch(request, lambda number=number: number != self._newest_touch)
+                else:
+                    bench.do(request, lambda number=number: number < self._newest, self._is_let_go)
             except Exception:  # noqa: BLE001 - the thread must live on, the reader be told
-                self._say(Refused(request.number, FAULT, traceback.format_exc()))
+                report = traceback.format_exc()
+                self._say(Untouched(number, report) if touching else Refused(number, FAULT, report))
 
     def _is_let_go(self) -> float:
         """Return for how long the tips have been let go [s]; 0 while they are held."""

@@ -18,7 +18,7 @@ from ui.state.timeline import opened, opening_of
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
 
-ORDER = ("look", "options", "layout", "plan", "moment", "able")
+ORDER = ("look", "options", "layout", "plan", "moment", "aim", "able")
 
 
 class Showing:
@@ -49,6 +49,8 @@ class Showing:
         for name in ORDER:
             if name in dirty:
                 getattr(self, f"_show_{name}")()
+                if name == "moment":
+                    dirty.discard("aim")  # a part of the moment
 
     def _show_look(self) -> None:
         options = self.session.view.options
@@ -89,11 +91,20 @@ class Showing:
         frame = line.frame
         now = f"{length_text(frame.opening_m, units)}  {force_text(frame.force_n, units)}" if frame else ""
         window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
-        live = ""
         if self.side is not None:
             self.side.show_moment()
             self.side.show_hint()
-            live = self.side.live_words()
+        self._show_reading()
+
+    def _show_aim(self) -> None:
+        if self.side is not None:
+            self.side.show_aim()
+            self._show_reading()
+
+    def _show_reading(self) -> None:
+        session, window = self.session, self.window
+        line, units = session.timeline, session.view.options.units
+        live = self.side.live_words() if self.side is not None else ""
         reading = read(line, session.result_here, live, session.start, units)
         window.reading.show_reading(reading, units)
         window.show_lower_third(

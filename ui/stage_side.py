@@ -11,14 +11,14 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 
+from sim import aim as aims
 from sim.builds import labelled
 from sim.crush import make_press
 from sim.outcome import live_words
-from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
+from sim.plan import Crush, Ease, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
-from sim.push import aim as aim_of
 from sim.push import seat_at
 from sim.record import Aim, Clearance
 from sim.units import Units, length_text
@@ -29,6 +29,7 @@ from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
 from ui.state import steering
+from ui.state.aims import aim_words, arrow_words
 from ui.state.cards import tilt_words
 from ui.state.section_view import section_view
 from ui.state.session import Session
@@ -36,6 +37,9 @@ from ui.state.steering import CannotSteer
 
 __all__ = ["StageSide", "StageView"]
 
+MADE_KEPT = 4
+STILL_MS = 150
+"""How long pointer and wheel must rest before a push is tried."""
 DEPTH, TILT = "depth", "tilt"
 VIEWS = ("three_quarter", "latch", "section", "patient", "hinge", "top")
 HINT_FIRST = "Click the door's edge to set tip one"
@@ -56,7 +60,14 @@ class StageSide:
         self._stage: Any = view.stage
         self._model: object = None
         self._view_index = 0
-        self._aim: Aim | None = None
+        self._hovered: Spread | Squeeze | None = None
+        self.aimed: Callable[[], object] = self.show_aim
+        """Called when another push is pointed at."""
+        self._made: dict[tuple[object, ...], tuple[Aim, object, object, object]] = {}
+        self._aim_at_rest = QTimer(window)
+        self._aim_at_rest.setSingleShot(True)
+        self._aim_at_rest.setInterval(STILL_MS)
+        self._aim_at_rest.timeout.connect(self._try_aim)
         self._said = ""
         self._said_of: Plan | None = None
         view.wheel_filter = self.wheel
@@ -68,9 +79,7 @@ class StageSide:
         options = self._session.view.options
         theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
         self._stage.set_theme(theme)
-        self._stage.set_words(
-            out="outward", into="inward", length=lambda value_m: length_text(value_m, options.units)
-        )
+        self._stage.set_words(arrow=arrow_words, length=lambda value_m: length_text(value_m, options.units))
         self._stage.set_line_scale(options.text_scale(self._window.width()))
         for layer, mode in options.layers.items():
             self._stage.set_layer(layer, mode.value)
@@ -100,20 +109,24 @@ class StageSide:
 
     def show_aim(self) -> None:
         """Draw the tips of the move of this moment (or of the next one) and show its section."""
-        move = self._move_shown()
-        self._aim = None
-        frame, model = self._session.timeline.frame, self._session.model
-        if isinstance(move, Spread | Squeeze) and model is not None and frame is not None:
-            self._aim = aim_of(model, move, frame.points)
-            fine = not self._aim.problems
-            pushing = not self._session.aiming and frame.opening_m > 0.0
-            self._stage.show_aim(self._aim if fine else None, move.tool, share=not pushing)
-            if not fine and self._session.aiming:
-                self._say(_sentence(self._aim.problems[0]))
-        else:
+        self._draw_tips()
+        self.show_section()
+
+    def _draw_tips(self) -> None:
+        session = self._session
+        index, move = self._move_shown()
+        aim, frame = self._aim_of(index, move), session.timeline.frame
+        if aim is None or frame is None or not isinstance(move, Spread | Squeeze):
             self._stage.show_aim(None)
             self._show_barrier(move)
-        self.show_section()
+            return
+        pushing = not session.aiming and frame.opening_m > 0.0
+        self._stage.show_aim(None if aim.problems else aim, move.tool, share=not pushing)
+        if aim.problems and session.aiming and self._hovered is None:
+            self._say(_sentence(aim.problems[0]))
+        if not pushing and aim.touch is None and not aim.problems:
+            self._aim_at_rest.setInterval(0 if aim.basis == "nothing" else STILL_MS)
+            self._aim_at_rest.start()
 
     def _show_barrier(self, move: Move | None) -> None:
         """Show the body of a crush that has yet to begin; once under way it comes with the moment."""
@@ -126,12 +139,40 @@ class StageSide:
             self._stage.show_barrier(None)
             self._say(_sentence(str(problem)))
 
-    def _move_shown(self) -> Move | None:
+    def _aim_of(self, index: int, move: Move | None) -> Aim | None:
+        """Return what is known beforehand of a move in its place of the plan; None if it has no tips."""
+        session = self._session
+        model, frame = session.model, session.timeline.frame
+        if model is None or frame is None or not isinstance(move, Spread | Squeeze):
+            return None
+        before = session.before(index)
+        answer, touch = session.aims.answer(before), session.aims.touch(before, move)
+        key = (model, move, id(frame), id(answer), id(touch))
+        if key not in self._made:
+            if len(self._made) >= MADE_KEPT:
+                self._made.clear()
+            if answer is None:
+                aim = aims.line(model, move, frame.points)
+            else:
+                aim = aims.aim(model, move, frame.points, answer)
+            if touch is not None and not aim.problems:
+                aim = aims.touched(model, aim, touch)
+            self._made[key] = aim, frame, answer, touch  # kept together: a number stands for one object only
+        return self._made[key][0]
+
+    def _try_aim(self) -> None:
+        """Ask for a touch of the push that is aimed at: the pointer or the wheel has come to rest."""
+        index, move = self._move_shown()
+        if move is not None:
+            self._session.wish_touch(index, move)
+
+    def _move_shown(self) -> tuple[int, Move | None]:
+        """Return the move whose tips are drawn, and its place in the plan."""
         session = self._session
         if session.aiming or session.timeline.move < 0:
-            return session.move
+            return session.selection.now.move, self._hovered or session.move
         index = session.timeline.move
-        return session.plan.moves[index] if index < len(session.plan.moves) else session.move
+        return index, session.plan.moves[index] if index < len(session.plan.moves) else session.move
 
     def show_section(self) -> None:
         """Show the section through the selected move's tip, its seat and the skin's share."""
@@ -142,9 +183,9 @@ class StageSide:
             panel.show_section(None, 0.0)
             panel.show_words(seat="", split="", share=None, depth="", tilt="")
             return
-        aim = aim_of(model, move)
+        aim = self._aim_of(self._session.selection.now.move, move) or aims.line(model, move)
         view = section_view(model, move) if isinstance(move, Spread) and not aim.problems else None
-        panel.show_section(view, aim.outward_ratio)
+        panel.show_section(view, 0.0 if aim.way == "along" else aim.outward_ratio)
         depth, tilt = _switch_words(move, units)
         if aim.problems:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
@@ -156,10 +197,12 @@ class StageSide:
         panel.show_words(seat=seat, split=_split_words(aim), share=aim.skin_share, depth=depth, tilt=tilt)
 
     def live_words(self) -> str:
-        """Return the clause for a moment on the way; empty where nothing is pushed yet."""
-        frame = self._session.timeline.frame
+        """Return the clause for a moment on the way, and before the push what is expected of it."""
+        session = self._session
+        frame = session.timeline.frame
         if frame is None or frame.opening_m <= 0.0:
-            return ""
+            aim = self._aim_of(*self._move_shown()) if session.aiming else None
+            return aim_words(aim, Units.METRIC) if aim is not None else ""
         words = live_words(frame)
         return words[0].upper() + words[1:] + "."
 
@@ -175,8 +218,25 @@ class StageSide:
     # --- pointing ----------------------------------------------------------------------------------------
 
     def hover(self, pointed: object) -> None:
-        """Name the part and the seat under the pointer."""
-        self._window.readout.show_words(self._name(pointed) if pointed is not None else self._last_said())
+        """Name the part and the seat under the pointer, and show the push that a click would aim."""
+        before = self._hovered
+        self._hovered, words = None, self._last_said()
+        if pointed is not None:
+            words = self._name(pointed)
+        self._window.readout.show_words(words)
+        if before is not self._hovered:
+            self.aimed()
+
+    def _hover_at(self, place: Place | None) -> None:
+        """Remember the push that a click here would aim; none while the wheel belongs to a tip set before."""
+        session, now = self._session, self._session.selection.now
+        if place is None or not session.aiming or session.queue.busy or now.tip != 1 or now.steering:
+            return
+        try:
+            moved = steering.placed(session.move if session.move is not None else Spread(), place)
+        except CannotSteer:
+            return
+        self._hovered = moved if isinstance(moved, Spread | Squeeze) else None
 
     def _name(self, pointed: Any) -> str:
         model, frame = self._session.model, self._session.timeline.frame
@@ -190,6 +250,7 @@ class StageSide:
         if any(part.name == pointed.part for part in model.occupant):
             return f"Occupant: {words}"
         hit = seat_at(model, np.asarray(pointed.point), frame.points)
+        self._hover_at(hit.place)
         if words in ("latch", "striker", "bar") or "hinge" in words:
             return _named(words, "")
         return _named(hit.part, hit.seat)
@@ -197,6 +258,7 @@ class StageSide:
     def click(self, pointed: object) -> None:
         """Set the tip that is next at the place clicked; a click beside everything gives the wheel back."""
         session = self._session
+        self._hovered = None
         if pointed is None:
             session.selection.let_wheel_go()
             return

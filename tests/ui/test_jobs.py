@@ -5,9 +5,24 @@ import time
 import numpy as np
 import pytest
 
+from sim.door_model import build_model
 from sim.plan import EdgePoint, Plan, Spread, Tool
+from sim.push import make_push
+from sim.run import solve_plan
 from ui.jobs import Answers, Worker
-from ui.state.answers import DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.aims import TouchWish
+from ui.state.answers import (
+    Aimed,
+    DoorReady,
+    ElasticReady,
+    Ended,
+    FramesReady,
+    MoveReady,
+    Refused,
+    Stopped,
+    Touched,
+    Untouched,
+)
 from ui.state.solve_queue import Job, Request
 
 pytestmark = pytest.mark.timeout(170)
@@ -131,3 +146,53 @@ def test_what_is_shown_leaves_the_solvers_state_behind(worker):
     assert all(one is other for one, other in zip(frames, record.frames, strict=True))
     assert all(frame.state is None for frame in frames)
     assert record.end_state is not None
+
+
+def touched(worker, wish, seconds=60.0):
+    """Return the answers to a wish up to Touched or Untouched, and whatever else came meanwhile."""
+    found, others, end = [], [], time.perf_counter() + seconds
+    while time.perf_counter() < end:
+        for answer in worker.answers.empty():
+            aimed = isinstance(answer, Aimed)
+            (found if aimed and answer.number == wish.number else others).append(answer)
+            if aimed and answer.number == wish.number and not isinstance(answer, ElasticReady):
+                return found, others
+        time.sleep(0.002)
+    raise AssertionError("the touch was never answered")
+
+
+def test_a_touch_says_the_elastic_answer_first_and_changes_no_later_run(worker):
+    plan = DEEP.with_move(1, Spread(opening_m=0.01))
+    wait(worker, ask(worker, Job.SOLVE, plan, first=0, last=0), is_last)
+    before = plan.car, plan.moves[:1]
+    wish = TouchWish(1001, before, plan.moves[1])
+    worker.try_touch(wish)
+    found, _ = touched(worker, wish)
+    assert [type(answer) for answer in found] == [ElasticReady, Touched]
+    model, rest = build_model(plan.car), found[0].elastic
+    assert np.isfinite(rest.way(make_push(model, plan.moves[1]))).all()
+    assert found[1].touch.opening_m == 0.0025 and found[1].touch.force_n > 0.0
+    answers = wait(worker, ask(worker, Job.SOLVE, plan, first=1, last=1), is_last)
+    ready = next(answer for answer in answers if isinstance(answer, MoveReady))
+    _, alone = solve_plan(plan)
+    np.testing.assert_array_equal(ready.record.frames[-1].points, alone[1].frames[-1].points)
+
+
+def test_a_touch_gives_way_to_a_push_and_to_a_newer_touch(worker):
+    wait(worker, ask(worker, Job.PREPARE, DEEP), is_last)
+    first, second = (TouchWish(1002 + k, (DEEP.car, ()), DEEP.moves[0]) for k in range(2))
+    worker.try_touch(first)
+    worker.try_touch(second)
+    found, _ = touched(worker, first)
+    assert isinstance(found[-1], Untouched) and not found[-1].report
+    request = ask(worker, Job.PREPARE, DEEP)
+    answers = wait(worker, request, is_last)
+    assert isinstance(answers[-1], Ended)
+
+
+def test_a_touch_of_a_push_that_cannot_be_made_is_no_fault(worker):
+    wait(worker, ask(worker, Job.PREPARE, DEEP), is_last)
+    wish = TouchWish(1010, (DEEP.car, ()), Spread(door=EdgePoint(depth_m=5.0), opening_m=0.01))
+    worker.try_touch(wish)
+    found, _ = touched(worker, wish)
+    assert isinstance(found[-1], Untouched) and not found[-1].report

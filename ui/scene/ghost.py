@@ -1,4 +1,4 @@
-"""What is shown before a push: the tips, their line of action, and its outward or inward share."""
+"""What is shown before a push: the tips, their line of action, and which way the metal under them will go."""
 
 from __future__ import annotations
 
@@ -25,8 +25,8 @@ FLAT = np.array([1.0, 0.0, 1.0])
 ACROSS_SHARE = 0.8
 """Tips further across the car from each other than this share of their distance close on the door."""
 LEAST_GAP_M = 0.001
-FLAT_RATIO = 0.05
-"""A push whose outboard share is smaller than this has no arrow: it goes neither out nor in."""
+GUESS_PIECES, GUESS_GAP = 3, 0.4
+"""The shaft of a guess is broken into pieces; a gap is this share of a piece and its gap."""
 
 
 def pad_normals(aim: Aim) -> Floats:
@@ -124,23 +124,38 @@ def action_rod(aim: Aim) -> Solid:
     return points, tubes.tube_triangles(1, 2, 8), normals
 
 
-def share_arrow(aim: Aim, sign: float, middle: Floats) -> tuple[Solid, Floats] | None:
-    """Return the arrow of the outboard share of the push and where its word stands; None when there is none.
+def share_arrow(aim: Aim, sign: float, middle: Floats) -> Solid | None:
+    """Return the arrow of the way the metal under tip one is expected to go, out or in; None when neither.
 
-    It stands on the door beside the tips, on the way to the door's ``middle`` [m]. Its length is the share:
-    straight out or in is longest.
+    It stands on the door beside the tips, on the way to the door's ``middle`` [m]. Its length is the outboard
+    share of that way: straight out or in is longest. The shaft of a guess is broken.
     """
-    ratio = float(aim.outward_ratio)
-    if abs(ratio) < FLAT_RATIO or closes_on_the_door(aim):
+    if aim.basis == "nothing" or aim.way == "along" or closes_on_the_door(aim):
         return None
+    foot, length = _foot(aim, sign, middle), _length(aim)
+    out = np.array([0.0, sign, 0.0])
+    start, way = (foot + 0.01 * out, out) if aim.way == "out" else (foot + (0.01 + length) * out, -out)
+    if aim.basis == "guess":
+        return tubes.broken_arrow(start, way, length, ARROW_RADIUS_M, GUESS_PIECES, GUESS_GAP)
+    return tubes.arrow(start, way, length, ARROW_RADIUS_M)
+
+
+def word_place(aim: Aim, sign: float, middle: Floats) -> Floats | None:
+    """Return where the word for that way stands, shape (3,) [m]; None where nothing is said."""
+    if aim.basis == "nothing" or closes_on_the_door(aim):
+        return None
+    high = _length(aim) + 0.06 if aim.way != "along" else ARROW_M
+    return _foot(aim, sign, middle) + np.array([0.0, sign * high, -0.03])
+
+
+def _foot(aim: Aim, sign: float, middle: Floats) -> Floats:
     foot = np.asarray(aim.tips[0]) + BESIDE_M * _unit((middle - aim.tips[0]) * FLAT)
     foot[1] = max(sign * foot[1], sign * middle[1]) * sign
-    length = ARROW_M * (0.35 + 0.65 * abs(ratio))
-    out = np.array([0.0, sign, 0.0])
-    start, way = (foot + 0.01 * out, out) if ratio > 0 else (foot + (0.01 + length) * out, -out)
-    return tubes.arrow(start, way, length, ARROW_RADIUS_M), foot + (length + 0.06) * out - np.array(
-        [0.0, 0.0, 0.03]
-    )
+    return foot
+
+
+def _length(aim: Aim) -> float:
+    return ARROW_M * (0.35 + 0.65 * abs(float(aim.outward_ratio)))
 
 
 def _unit(vector: Floats) -> Floats:

@@ -23,10 +23,16 @@ Floats = NDArray[np.float64]
 
 TIP_OPACITY = 0.55
 BARRIER_OPACITY = 0.35
+GUESS_OPACITY = 0.6
 COVERED_OPACITY = 0.28
 """Of the load path where metal covers it."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
 CUT_WIDTH = 3.0
+
+
+def way_word(aim: Aim) -> str:
+    """Return the bare word for the way of an arrow."""
+    return {"out": "outward", "in": "inward", "along": "along the flange"}[aim.way]
 
 
 def millimetres(value_m: float) -> str:
@@ -40,7 +46,7 @@ class Notes:
     def __init__(self, cast: Cast) -> None:
         self.cast = cast
         self.door: DoorScene | None = None
-        self.words = {"out": "outward", "in": "inward"}
+        self.arrow_words: Callable[[Aim], str] = way_word
         self.length_words: Callable[[float], str] = millimetres
         self.aim: Aim | None = None
         self.tool: object | None = None
@@ -79,7 +85,7 @@ class Notes:
     # before the push --------------------------------------------------------------------------------------
 
     def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme, *, share: bool = True) -> None:
-        """Show the tips, the line of action and (with share) its outward or inward share, or nothing."""
+        """Show the tips, the line of action and (with share) which way the metal will go, or nothing."""
         self.aim, self.tool, self.share = aim, tool, share
         self.cast.drop("tips", "rod", "share")
         self._way.hide()
@@ -89,15 +95,23 @@ class Notes:
         tips.set_opacity(TIP_OPACITY)
         tips.paint(rgb(theme.outline))
         self.cast.solid("rod", *ghost.action_rod(aim)).paint(rgb(theme.text))
-        if not share:
+        if share:
+            self._show_share(aim, self.door, theme)
+
+    def _show_share(self, aim: Aim, door: DoorScene, theme: Theme) -> None:
+        """Show the arrow of the way the metal will go; a guess is broken and one sees through it."""
+        middle = door.start[door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
+        place = ghost.word_place(aim, door.sign, middle)
+        if place is None:
             return
-        middle = self.door.start[self.door.model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
-        arrow = ghost.share_arrow(aim, self.door.sign, middle)
+        colour = {"out": rgb(OUT), "in": rgb(IN), "along": rgb(theme.text)}[aim.way]
+        arrow = ghost.share_arrow(aim, door.sign, middle)
         if arrow is not None:
-            out = aim.outward_ratio > 0.0
-            colour = rgb(OUT if out else IN)
-            self.cast.solid("share", *arrow[0]).paint(colour)
-            self._way.say(self.words["out" if out else "in"], arrow[1], colour, theme)
+            drawn = self.cast.solid("share", *arrow)
+            if aim.basis == "guess":
+                drawn.set_opacity(GUESS_OPACITY)
+            drawn.paint(colour)
+        self._way.say(self.arrow_words(aim), place, colour, theme)
 
     def show_barrier(self, barrier: Barrier | None, travel_m: float, theme: Theme) -> None:
         """Show the rigid body of a crush where it stands along its line [m], or nothing."""

@@ -174,9 +174,9 @@ class Stage:
         self.notes.show_path(frame)
         self.request_frame()
 
-    def set_words(self, *, out: str, into: str, length: Callable[[float], str]) -> None:
-        """Set the words of the arrow, and how a length [m] is written."""
-        self.notes.words = {"out": out, "in": into}
+    def set_words(self, *, arrow: Callable[[Aim], str], length: Callable[[float], str]) -> None:
+        """Set how the arrow's word is found, and how a length [m] is written."""
+        self.notes.arrow_words = arrow
         self.notes.length_words = length
         self._say_again()
 
@@ -326,7 +326,7 @@ class Stage:
         other.show_points(self.door.points, self._frame)
         other.highlight(self._picked)
         theirs, mine = other.notes, self.notes
-        theirs.words, theirs.length_words = mine.words, mine.length_words
+        theirs.arrow_words, theirs.length_words = mine.arrow_words, mine.length_words
         other.show_aim(mine.aim, mine.tool, share=mine.share)
         other.show_clearance(mine.clearance)
         other.show_path(mine.path_frame)

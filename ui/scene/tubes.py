@@ -100,6 +100,26 @@ def arrow(
     return points, tube_triangles(1, 4, sides), normals
 
 
+def broken_arrow(
+    start: ArrayLike, direction: ArrayLike, length_m: float, radius_m: float, pieces: int, gap: float
+) -> tuple[Floats, Ints, Floats]:
+    """Return an arrow like `arrow`'s with its shaft in pieces; a gap is a share of a piece and its gap."""
+    unit = np.asarray(direction, dtype=np.float64)
+    unit = unit / max(float(np.linalg.norm(unit)), 1e-12)
+    begin = np.asarray(start, dtype=np.float64)
+    head = min(0.5 * length_m, 5.0 * radius_m)
+    step = (length_m - head) / pieces
+    at = np.array([length_m - head, length_m - head + 1e-5, length_m])
+    wide = radius_m * np.array([0.02, 2.4, 0.02])
+    points, normals = tube_points((begin + at[:, None] * unit)[None], wide[None], 16)
+    solids = [(points, tube_triangles(1, 3, 16), normals)]
+    for piece in range(pieces):
+        ends = begin + np.array([piece * step, (piece + 1.0 - gap) * step])[:, None] * unit
+        points, normals = tube_points(ends[None], radius_m, 16)
+        solids.append((points, tube_triangles(1, 2, 16), normals))
+    return joined(solids)
+
+
 def ball(centre: ArrayLike, radius_m: float, rows: int = 8, sides: int = 14) -> tuple[Floats, Ints, Floats]:
     """Return points, triangles and normals of a ball."""
     c = np.asarray(centre, dtype=np.float64)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from sim.plan import Car, Plan
+from sim.plan import Car, Move, Plan
 
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
-    from sim.record import Frame, MoveRecord
+    from sim.elastic import Elastic
+    from sim.record import Frame, MoveRecord, Touch
 
 
 @dataclass(frozen=True)
@@ -65,4 +66,32 @@ class Refused:
     report: str = ""
 
 
-Answer = DoorReady | FramesReady | MoveReady | Ended | Stopped | Refused
+@dataclass(frozen=True)
+class ElasticReady:
+    """The elastic answer of the metal as a car's earlier moves left it; numbered by the wish for a touch."""
+
+    number: int
+    before: tuple[Car, tuple[Move, ...]]
+    elastic: Elastic
+
+
+@dataclass(frozen=True)
+class Touched:
+    """A push has been tried on that metal."""
+
+    number: int
+    before: tuple[Car, tuple[Move, ...]]
+    move: Move
+    touch: Touch
+
+
+@dataclass(frozen=True)
+class Untouched:
+    """A touch was given up or cannot be made; `report` holds the details of a fault."""
+
+    number: int
+    report: str = ""
+
+
+Aimed = ElasticReady | Touched | Untouched
+Answer = DoorReady | FramesReady | MoveReady | Ended | Stopped | Refused | Aimed

@@ -9,7 +9,8 @@ import msgspec
 
 from sim.plan import Car, Crush, Ease, Move, Plan, Spread, Squeeze, Tool
 from sim.units import length_text
-from ui.state.answers import Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.aims import Aims, Before
+from ui.state.answers import Aimed, Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
 from ui.state.document import Document
 from ui.state.selection import SelectionState
 from ui.state.signal import Signal
@@ -46,6 +47,7 @@ class Session:
         self.queue = SolveQueue()
         self.selection = SelectionState()
         self.view = ViewState()
+        self.aims = Aims()
         self.seconds = 0.0
         self._run_again = False
         self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
@@ -56,6 +58,7 @@ class Session:
         self.changed: Signal[[]] = Signal()
         self.said: Signal[[str, str]] = Signal()
         self.document.changed.connect(self._plan_changed)
+        self.aims.failed.connect(self.said.emit)
 
     # --- what is known -----------------------------------------------------------------------------------
 
@@ -116,6 +119,15 @@ class Session:
         if self.move is None or isinstance(self.move, Ease):
             return False
         return self.timeline.move < self.selection.now.move
+
+    def before(self, index: int) -> Before:
+        """Return the metal that a move of the plan finds: the car and the moves before it."""
+        return self.plan.car, self.plan.moves[:index]
+
+    def wish_touch(self, index: int, move: Move) -> None:
+        """Ask for a push to be tried in a move's place, if the worker is free and the metal known."""
+        if not self.queue.busy and index <= self.solved_count:
+            self.aims.wish(self.before(index), move)
 
     # --- what may be done --------------------------------------------------------------------------------
 
@@ -270,6 +282,9 @@ class Session:
             if isinstance(answer, DoorReady):
                 # A door is true for its car, whoever asked for it.
                 self._keep_door(answer)
+            if isinstance(answer, Aimed):
+                self.aims.take(answer)
+                continue
             if not self.queue.accept(answer.number):
                 continue
             if isinstance(answer, FramesReady):

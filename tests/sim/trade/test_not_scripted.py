@@ -6,16 +6,18 @@ The switch between the two attacks lies where the pad leaves the hem: common pra
 Everything else compares the program with itself under a change that must not (or must) matter.
 """
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
 
 from sim import ledger, tip
+from sim.aim import aim, touch, touched
 from sim.ledger import Ledger
 from sim.plan import EdgePoint, Spread
-from sim.push import aim, make_push
+from sim.push import make_push
+from sim.record import ALONG_RATIO
 from sim.run import Begin, MoveRun
 from sim.tip import lip_share
 from tests.sim.runs.solved import (
@@ -139,7 +141,7 @@ def replace_stop(move, stop_at):
 
 # ---- the arrow ---------------------------------------------------------------------------------------
 
-POSES, ARROW_RATE = 200, 0.95
+POSES, ARROW_RATE, ARROW_TO_M = 200, 0.95, 0.005
 EDGES = ("latch_edge", "hinge_edge", "sill_edge")
 
 
@@ -154,69 +156,111 @@ def random_push(rng, tilt_rad):
     return Spread(
         door=place,
         tilt_rad=float(rng.uniform(low, high)),
-        opening_m=0.005,
+        opening_m=ARROW_TO_M,
         tool=tool(tip_width_m=float(rng.uniform(0.02, 0.06))),
     )
 
 
-def moved_out_m(run):
-    """Return how far the pad has moved outboard, followed on the metal [m]."""
+def pad_way(run):
+    """Return how far the pad has gone, followed on the metal, shape (3,) [m]."""
     pad, frames = run.push.pads[0], run.frames
-    way = pad.point(frames[-1].points) - pad.point(frames[0].points)
-    return float(way[1]) * run.model.outboard_sign
+    return pad.point(frames[-1].points) - pad.point(frames[0].points)
+
+
+@dataclass(frozen=True)
+class Poses:
+    """What was said and what came of it, one entry a push.
+
+    tool : outboard part of the tool's line;  guess, touch : outboard part of the arrow, quick and tried
+    moved : outboard part of the pad's way in the first 5 mm;  later_m : its way outboard after the touch
+    """
+
+    tool: np.ndarray
+    guess: np.ndarray
+    touch: np.ndarray
+    moved: np.ndarray
+    later_m: np.ndarray
 
 
 @pytest.fixture(scope="module")
-def pushed_at_random():
-    """Return the arrow's outboard part and the pad's way outboard [m] of ``POSES`` random legal pushes."""
+def poses():
+    """Return ``POSES`` random legal pushes, aimed and solved."""
     model, rng = build_model(car(lattice_spacing_m=0.06)), np.random.default_rng(7)
-    arrows, moved = [], []
-    while len(arrows) < POSES:
+    rows = []
+    while len(rows) < POSES:
         move = random_push(rng, (-1.5, 1.5))
-        arrow = aim(model, move)
-        if arrow.problems:
+        quick = aim(model, move)
+        if quick.problems:
             continue
+        felt = touched(model, quick, touch(model, move, Begin(model.start, Ledger())))
         run = MoveRun(model, move, Begin(model.start, Ledger()))
         for _ in run:
             pass
-        arrows.append(arrow.outward_ratio)
-        moved.append(moved_out_m(run))
-    return np.array(arrows), np.array(moved)
+        way = pad_way(run)
+        rows.append(
+            (
+                quick.direction[1] * model.outboard_sign,
+                quick.outward_ratio,
+                felt.outward_ratio,
+                way[1] * model.outboard_sign / np.linalg.norm(way),
+                (way - felt.touch.way)[1] * model.outboard_sign,
+            )
+        )
+    return Poses(*np.array(rows).T)
 
 
-def agreement(arrows, moved):
-    """Return the share of pushes that went the way the arrow said, told on the way."""
-    agree = arrows * moved > 0.0
-    wrong = [
-        f"arrow {a:+.2f}, went {1e3 * m:+.2f} mm" for a, m in zip(arrows[~agree], moved[~agree], strict=True)
-    ]
-    print(f"arrow: {agree.sum()} of {len(agree)} agree; the others: {'; '.join(wrong)}")
+def agreement(name, arrows, moved):
+    """Return the share of pushes that went the way the arrow said, told on the way.
+
+    An arrow drawn as neither out nor in agrees only with a pad that went neither way, by the same band.
+    """
+    along = np.abs(arrows) < ALONG_RATIO
+    agree = np.where(along, np.abs(moved) < ALONG_RATIO, arrows * moved > 0.0)
+    wrong = [f"{a:+.2f} went {m:+.2f}" for a, m in zip(arrows[~agree], moved[~agree], strict=True)]
+    told = f"{agree.sum()} of {len(agree)} agree ({agree.mean():.1%}), {along.sum()} said along"
+    print(f"{name}: {told}; the others:", *wrong)
     return agree.mean()
 
 
+def by_sign(arrows):
+    """Return arrows of which only the sign counts, however short they are."""
+    return np.sign(arrows) * ALONG_RATIO
+
+
 @pytest.mark.slow
-def test_arrow_foretells_the_way_of_outward_pushes(pushed_at_random):
-    arrows, moved = pushed_at_random
-    outward = arrows > 0.0
+@pytest.mark.timeout(1800)
+def test_quick_arrow_foretells_the_way_of_outward_pushes(poses):
+    outward = poses.tool > 0.0
     assert outward.sum() > 0.4 * POSES
-    assert agreement(arrows[outward], moved[outward]) >= ARROW_RATE
+    arrows = by_sign(poses.guess[outward])
+    assert agreement("quick arrow's sign, outward tools", arrows, poses.moved[outward]) >= ARROW_RATE
 
 
 @pytest.mark.slow
-@pytest.mark.xfail(
-    strict=True,
-    reason="86 %: the arrow is the tool's line; an inboard push against the flange slides along it, or out",
-)
-def test_arrow_foretells_the_way_of_every_push(pushed_at_random):
-    assert agreement(*pushed_at_random) >= ARROW_RATE
+@pytest.mark.timeout(1800)
+def test_quick_arrow_foretells_more_than_the_line_of_the_tool(poses):
+    agreement("quick arrow as drawn", poses.guess, poses.moved)
+    quick = agreement("quick arrow's sign", by_sign(poses.guess), poses.moved)
+    assert quick > agreement("sign of the tool's line", by_sign(poses.tool), poses.moved)
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(1800)
+def test_touch_foretells_the_way_of_every_push(poses):
+    # the touch is half of the 5 mm, much as the run has it: what it has not seen is told beside it
+    agreement("touch, against the 2.5 mm after it", by_sign(poses.touch), np.sign(poses.later_m))
+    assert agreement("touch's sign", by_sign(poses.touch), poses.moved) >= ARROW_RATE
+    assert agreement("touch as drawn", poses.touch, poses.moved) >= ARROW_RATE
 
 
 @pytest.mark.parametrize("move", [edge(), edge(depth_m=DEEP_M)], ids=["lip", "deep"])
 def test_arrow_foretells_the_way_of_the_two_attacks(move):
     answer = solved(CAR, move)
-    pad, first = make_push(answer.model, move).pads[0], answer.until(0.005)
+    pad, first = make_push(answer.model, move).pads[0], answer.until(ARROW_TO_M)
     out_m = float((pad.point(first.points) - pad.point(answer.model.start.points))[1])
-    assert np.sign(aim(answer.model, move).outward_ratio) == np.sign(out_m) == 1.0
+    quick = aim(answer.model, move)
+    felt = touched(answer.model, quick, touch(answer.model, move, Begin(answer.model.start, Ledger())))
+    assert np.sign(quick.outward_ratio) == np.sign(felt.outward_ratio) == np.sign(out_m) == 1.0
 
 
 # ---- the ladder --------------------------------------------------------------------------------------

@@ -51,7 +51,8 @@ def moved(model, reach_m: float = 0.10):
         points=points, seam_damage=np.clip(np.linalg.norm(gap, axis=1) / 0.012, 0.0, 1.0), load=load,
         clearance=Clearance(0.08, (0.7, -0.1, 0.3), (0.7, -0.18, 0.3), "pelvis"), reactions=reactions,
         drive_points=start[None], drive_forces=np.array([[-3000.0, 0.0, 0.0]]),
-        force_n=3000.0, triangles=None, path_pairs=pairs, path_flow_n=np.full(len(pairs), 900.0),
+        force_n=3000.0, opening_m=0.06, triangles=None, barrier=None, path_pairs=pairs,
+        path_flow_n=np.full(len(pairs), 900.0),
     )  # fmt: skip
 
 

@@ -14,10 +14,10 @@ import trimesh
 from scipy.spatial import ConvexHull
 from scipy.spatial.transform import Rotation
 
+from sim.aim import aim
 from sim.door_model import build_model
 from sim.plan import BeltPoint, Car, EdgePoint, Spread, Squeeze, Tool
 from sim.planfile import load_plan
-from sim.push import aim
 from sim.run import solve_plan
 from tests.ui.scene.conftest import aim_at, moved
 from ui.scene import fittings, ghost, motion, section, surroundings, tubes
@@ -118,24 +118,33 @@ def test_tips_have_their_true_width_and_reach_in_by_half_their_depth(model, widt
     assert aimed.tips[0][1] - points[:, 1].min() == pytest.approx(0.5 * depth_m, abs=1e-9)
 
 
+def felt(aim):
+    """Return an aim whose arrow rests on a touch: it is drawn whole."""
+    return dataclasses.replace(aim, basis="touch")
+
+
 @pytest.mark.parametrize("side", ["right", "left"])
 @pytest.mark.parametrize("tilt_rad", [0.9, 0.3, -0.3, -0.9])
 def test_the_arrow_points_the_way_the_push_goes(side, tilt_rad):
     model = build_model(Car(side=side))
     sign = model.outboard_sign
-    aimed = aim_at(model, tilt_rad)
+    aimed = felt(aim_at(model, tilt_rad))
     middle = model.start.points[model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
-    (points, _, _), word = ghost.share_arrow(aimed, sign, middle)
+    points, _, _ = ghost.share_arrow(aimed, sign, middle)
+    word = ghost.word_place(aimed, sign, middle)
     ring = points.reshape(4, -1, 3).mean(axis=1)
     way = ring[-1] - ring[0]
     assert np.sign(sign * way[1]) == np.sign(tilt_rad)
     assert np.linalg.norm(way[[0, 2]]) < 1e-9
+    broken, _, _ = ghost.share_arrow(aim_at(model, tilt_rad), sign, middle)
+    np.testing.assert_allclose(
+        [broken[:, 1].min(), broken[:, 1].max()], [points[:, 1].min(), points[:, 1].max()], atol=1e-6
+    )
     assert (
         sign * word[1] > sign * ring[:, 1].max() if sign > 0 else sign * word[1] > (sign * ring[:, 1]).max()
     )
-    steeper = (
-        ghost.share_arrow(aim_at(model, 1.3 * tilt_rad), sign, middle)[0][0].reshape(4, -1, 3).mean(axis=1)
-    )
+    longer, _, _ = ghost.share_arrow(felt(aim_at(model, 1.3 * tilt_rad)), sign, middle)
+    steeper = longer.reshape(4, -1, 3).mean(axis=1)
     assert abs(steeper[-1, 1] - steeper[0, 1]) > abs(way[1])
 
 

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+import dataclasses
 import gc
 import weakref
 
 import numpy as np
 import pytest
+import pyvista
 
 from sim.plan import Spread
 from tests.ui.scene.conftest import aim_at, moved, pixels
 from ui.scene.cameras import SHOTS
 from ui.scene.colours import THEMES, rgb
 from ui.scene.layers import LAYERS
+from ui.scene.notes import way_word
 from ui.scene.stage import Stage
+from ui.state.aims import arrow_words
 
 pytestmark = pytest.mark.gl
 
@@ -152,6 +156,37 @@ def test_the_arrow_before_the_push_is_blue_out_and_orange_in(stage, model):
     np.testing.assert_array_equal(pixels(stage), before)
 
 
+def bodies(drawn):
+    """Return of how many unconnected pieces a drawn solid consists, counted by VTK."""
+    return pyvista.wrap(drawn.actor.GetMapper().GetInput()).split_bodies().n_blocks
+
+
+def test_the_arrow_of_a_guess_is_broken_and_one_sees_through_it(stage, model):
+    guess = aim_at(model, 0.9)
+    stage.set_words(arrow=arrow_words, length=str)
+    stage.show_aim(guess)
+    broken = stage.cast["share"]
+    assert broken.actor.GetProperty().GetOpacity() < 1.0
+    assert stage.notes._way._inside.GetInput() == "outward (first guess)"
+    pieces = bodies(broken)
+    felt = dataclasses.replace(guess, basis="touch")
+    stage.show_aim(felt)
+    whole = stage.cast["share"]
+    assert whole.actor.GetProperty().GetOpacity() == 1.0
+    assert stage.notes._way._inside.GetInput() == "outward"
+    assert bodies(whole) == 1 < pieces
+
+
+def test_before_anything_is_known_there_is_no_arrow_and_along_the_flange_only_a_word(stage, model):
+    stage.show_aim(dataclasses.replace(aim_at(model, 0.9), outward_ratio=0.0, basis="nothing"))
+    assert "share" not in stage.cast and "tips" in stage.cast
+    assert not stage.notes._way._inside.GetVisibility()
+    stage.show_aim(dataclasses.replace(aim_at(model, 0.9), outward_ratio=-0.03))
+    assert "share" not in stage.cast
+    assert stage.notes._way._inside.GetVisibility()
+    assert stage.notes._way._inside.GetInput() == "along the flange"
+
+
 def test_the_start_outline_is_exactly_the_start_shape(stage, model, frame):
     stage.show_points(frame.points, frame)
     stage.show_start_ghost(True)
@@ -275,7 +310,7 @@ def test_each_change_asks_for_a_frame_and_draws_none(plotter, model, frame):
 
 
 def test_the_clearance_is_written_in_the_words_given_and_on_top_where_one_sees_into_the_door(stage, frame):
-    stage.set_words(out="out", into="in", length=lambda value_m: f"{value_m / 0.0254:.1f} in")
+    stage.set_words(arrow=way_word, length=lambda value_m: f"{value_m / 0.0254:.1f} in")
     stage.show_clearance(frame.clearance)
     label = stage.notes._gap
     assert label._inside.GetVisibility() and not label._above.GetVisibility()
