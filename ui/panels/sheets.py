@@ -38,6 +38,7 @@ KEYS = (
     ("C", "what the colours show"),
     ("V", "next view"),
     ("F", "stage only, and back"),
+    ("F4", "model card: what this is, and who says so"),
     ("Esc", "stop what is being worked out; give the wheel back"),
     ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
 )
