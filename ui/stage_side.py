@@ -44,6 +44,7 @@ DEPTH, TILT = "depth", "tilt"
 VIEWS = ("three_quarter", "latch", "section", "patient", "hinge", "top")
 HINT_FIRST = "Click the door's edge to set tip one"
 HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
+HINT_CRUSH = "Click the skin to set where along the car the body presses"
 HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
 
 
@@ -213,6 +214,8 @@ class StageSide:
             self._said_of = None
             self._window.readout.show_words("")
         words = HINT_SECOND if now.tip == 2 else HINT_FIRST
+        if isinstance(self._session.move, Crush):
+            words = HINT_CRUSH
         self._window.readout.show_hint(HINT_WHEEL if now.steering and now.tip == 1 else words)
 
     # --- pointing ----------------------------------------------------------------------------------------

@@ -125,7 +125,7 @@ class PlanPanel(QWidget):
         outer.addWidget(area, 1)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
 
-    def _buttons(self) -> QHBoxLayout:
+    def _buttons(self) -> QVBoxLayout:
         self.add = button("Spread", "bare", "Add a spread after the last move")
         self.crush = button("Crush", "bare", "Add: a rigid body pressed into the side, as in an accident")
         self.ease = button("Let off", "bare", "Add: let the tool off, the metal springs back")
@@ -137,12 +137,18 @@ class PlanPanel(QWidget):
         row.addWidget(self.crush)
         row.addWidget(self.ease)
         row.addStretch(1)
-        row.addWidget(self.form)
+        below = QHBoxLayout()
+        below.addStretch(1)
+        below.addWidget(self.form)
+        both = QVBoxLayout()
+        both.setSpacing(0)
+        both.addLayout(row)
+        both.addLayout(below)
         self.add.clicked.connect(self.spread_wished)
         self.crush.clicked.connect(self.crush_wished)
         self.ease.clicked.connect(self.ease_wished)
         self.form.clicked.connect(self.form_wished)
-        return row
+        return both
 
     def show_plan(self, title: str, cards: tuple[Card, ...], ready: str) -> None:
         """Show the plan's title, its cards, and which ready plan it is ("" for one of the reader's own)."""
