@@ -1,4 +1,4 @@
-"""The quasi-static side-door test: an upright rigid cylinder pressed into the closed door [cfr-571-214].
+"""The quasi-static side-door test: an upright rigid cylinder pressed into the closed door [fmvss-214-2007].
 
 Door crush resistance, vehicle seats taken out: the mean force over the first 6 inches of travel, over 12,
 and the greatest within 18, each with a floor.

@@ -50,6 +50,13 @@ FAULTS = (
         f"{BOOKS}::TestContacts::test_rim_only_pushes_and_only_outboard",
     ),
     Fault(
+        "a rigid body pulls",
+        "sim/rigid.py",
+        "forces[corners[k, i], j] -= weights[q, i] * push[k, q] * along",
+        "forces[corners[k, i], j] += weights[q, i] * push[k, q] * along",
+        "tests/sim/properties/test_rigid.py::test_it_pushes_and_never_pulls[0.001-cylinder]",
+    ),
+    Fault(
         "hinges uncoupled",
         "sim/sheet.py",
         "inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)",

@@ -20,17 +20,21 @@ from sim.run import solve_plan
 
 CAR = Car(lattice_spacing_m=0.08)
 PUSH = Crush(travel_m=0.06)
+BODIES = {
+    "cylinder": PUSH,
+    "face": Crush("face", size_m=0.6, tall_m=0.3, height_m=0.2, along_m=0.48, travel_m=0.06),
+    "pole": Crush("pole", size_m=0.25, tall_m=0.9, height_m=0.03, along_m=0.55, skew_rad=0.2, travel_m=0.06),
+}
 
 
 @cache
 def wrecked(side="right", shape="cylinder"):
     """Return model and records of a crush and the let-off after it."""
     car = msgspec.structs.replace(CAR, side=side)
-    move = msgspec.structs.replace(PUSH, shape=shape)
-    return solve_plan(Plan(car=car, moves=(move, Ease())))
+    return solve_plan(Plan(car=car, moves=(BODIES[shape], Ease())))
 
 
-@pytest.mark.parametrize("shape", ["cylinder", "face", "pole"])
+@pytest.mark.parametrize("shape", BODIES)
 def test_its_books_close_and_every_increment_settles(shape):
     """2 % of the work, as for every move; the parts of the ledger are added up here."""
     _, (pressed, eased) = wrecked(shape=shape)

@@ -2,9 +2,9 @@
 
 Sources
 -------
-49 CFR 571.214, door crush resistance, seats taken out [cfr-571-214]: stages of 6, 12 and 18 inches and what
-is averaged: found; the floors 2250, 3500 and 7000 lbf: from memory.
-That a bar is what carries a door in this test: [cfr-571-214] led to bars in doors (found).
+49 CFR 571.214, door crush resistance, seats taken out [fmvss-214-2007]: stages of 6, 12 and 18 inches and
+what is averaged: found; the floors 2250, 3500 and 7000 lbf: from memory.
+That this rule put bars into doors, so that a door without one falls short: common practice, no source.
 That a door of a teaching model lies within a factor of two of the floors: a judgement, no source.
 """
 

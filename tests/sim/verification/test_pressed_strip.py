@@ -1,6 +1,6 @@
 """A rigid body pressed into a strip and on springs, against the beam formula and springs in a row.
 
-Beam: F = 48 E I w / L^3 for a simply supported beam loaded at its middle [timoshenko-beam]; the strip's
+Beam: F = 48 E I w / L^3 for a simply supported beam loaded at its middle (textbook, from memory); the strip's
 Poisson ratio is 0, so that plate and beam are one.  It is bent to a radius of metres, far above the
 cylinder's: the two touch along one line.
 """
