@@ -117,9 +117,9 @@ class StageSide:
         session = self._session
         index, move = self._move_shown()
         aim, frame = self._aim_of(index, move), session.timeline.frame
+        self._show_barrier(move)
         if aim is None or frame is None or not isinstance(move, Spread | Squeeze):
             self._stage.show_aim(None)
-            self._show_barrier(move)
             return
         pushing = not session.aiming and frame.opening_m > 0.0
         self._stage.show_aim(None if aim.problems else aim, move.tool, share=not pushing)
@@ -132,7 +132,10 @@ class StageSide:
     def _show_barrier(self, move: Move | None) -> None:
         """Show the body of a crush that has yet to begin; once under way it comes with the moment."""
         model, frame = self._session.model, self._session.timeline.frame
-        if not isinstance(move, Crush) or not self._session.aiming or model is None or frame is None:
+        if not self._session.aiming or frame is None:
+            return
+        if not isinstance(move, Crush) or model is None:
+            self._stage.show_barrier(None)
             return
         try:
             self._stage.show_barrier(make_press(model, move, frame.points).barrier)
