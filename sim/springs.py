@@ -111,6 +111,9 @@ class Rim:
     def forces(self, points: Floats, state: State, _: Load, ev: Evaluation) -> None:
         """Add the rim's push; fill ``ev.rim_push`` (rim nodes,) [N], >= 0."""
         s = self._s
+        ev.stored[self.name] = 0.0
+        if not len(s.rim):
+            return
         depth = np.where(state.on_rim, np.minimum(s.outboard_sign * (points[s.rim, 1] - s.rim_y_m), 0.0), 0.0)
         ev.rim_push = -s.rim_stiffness_n_per_m * depth
         ev.stored[self.name] = 0.5 * s.rim_stiffness_n_per_m * float(depth @ depth)
