@@ -22,7 +22,7 @@ Function = TypeVar("Function", bound=Callable[..., Any])
 
 ROOM = Path(__file__).resolve().parent
 IMPORTED = re.compile(
-    r"^\s*from sim\.(\w+) import|^\s*import sim\.(\w+)|^\s*from sim import (.+)$", re.MULTILINE
+    r"^\s*from sim\.(\w+) import|^\s*import sim\.(\w+)|^\s*from sim import (\([^)]*\)|.+)$", re.MULTILINE
 )
 
 

@@ -8,6 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from sim.compiled import below
+
 ROOT = Path(__file__).resolve().parents[2]
 LOW = "from sim.compiled import kernel\n\nFACTOR = 2.0\n\n\n@kernel\ndef low(x):\n    return 3.0 * x\n"
 MIDDLE = "from sim.low import FACTOR\nfrom sim.low import low as inner\n"
@@ -72,6 +74,20 @@ def test_a_file_that_is_only_touched_is_not_compiled_anew(package):
     for name in ("low", "middle", "top"):
         os.utime(package / f"{name}.py", (1.0e9, 1.0e9))
     assert answer(package) == (6.0, 1, 0)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "from sim.bond import END",
+        "from sim.bond import (\n    END,\n)",
+        "import sim.bond",
+        "from sim import bond",
+        "from sim import (\n    bond,\n)",
+    ],
+)
+def test_every_way_to_import_a_module_is_seen(line):
+    assert below(f"import numpy\n{line}\n") == ["bond"]
 
 
 def test_everything_compiled_goes_through_the_one_decorator():
