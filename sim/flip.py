@@ -156,6 +156,11 @@ class FlipSearch:
         self._answer: FlipAnswer | None = None
 
     @property
+    def whole(self) -> bool:
+        """Whether the search has come to its end."""
+        return self._answer is not None
+
+    @property
     def answer(self) -> FlipAnswer:
         """What was found.
 

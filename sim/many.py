@@ -277,7 +277,7 @@ def sentence(answer: Answer) -> str:
     begin = "On a coarse lattice, as a preview only: w" if answer.preview else "W"
     begin += "ith what is not known well varied, "
     if top.word == NOT_SETTLED:
-        rivals = [GIVE_WORDS.get(item.what, item.what) for item in answer.first if item.count]
+        rivals = [GIVE_WORDS.get(item.what, "nothing") for item in answer.first if item.count]
         what = f"what gives first is {NOT_SETTLED}"
         if top.count == top.total:
             what = f"the runs are too few to say what gives first (so far {rivals[0]} each time)"

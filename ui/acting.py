@@ -12,6 +12,7 @@ from sim.units import Units
 from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.sheets import KeySheet
+from ui.state.chances import Chances, Wish, progress_words
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
 
@@ -34,6 +35,7 @@ class Acting:
 
     def __init__(self, session: Session, window: MainWindow, filing: Filing, player: QTimer) -> None:
         self.session, self.window, self.filing = session, window, filing
+        self.chances, self._asked_many = Chances(), Wish.LIKELY
         self._player = player
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
@@ -83,10 +85,49 @@ class Acting:
     def _do_stop(self) -> None:
         if self.session.can_stop:
             self.session.stop()
+        elif self.chances.busy:
+            self.chances.stop()
+            self.window.notice.say("")
         elif self.session.view.options.stage_only:
             self.set_view(stage_only=False)
         else:
             self.session.selection.let_wheel_go()
+
+    def _do_likely(self) -> None:
+        self._ask_many(Wish.LIKELY)
+
+    def _do_flips(self) -> None:
+        self._ask_many(Wish.FLIP)
+
+    def _ask_many(self, wish: Wish) -> None:
+        """Say what is known of the plan shown, or have it run many times."""
+        plan = self.session.plan
+        known = self.chances.answer(wish, plan)
+        if known is not None:
+            self.window.notice.say(known.sentence, "\n".join(known.lines))
+        elif self.chances.can_ask(plan):
+            self._asked_many = wish
+            self.chances.ask(wish, plan)
+
+    def tell_many(self) -> None:
+        """Say how far the many runs are, and what came out when they end."""
+        chances, notice = self.chances, self.window.notice
+        if chances.busy:
+            words = "starting" if chances.progress is None else progress_words(chances.progress)
+            notice.say(f"Running the plan many times: {words}. Esc stops it.")
+        elif chances.trouble is not None:
+            notice.say(chances.trouble.sentence, chances.trouble.report)
+        else:
+            known = chances.answer(self._asked_many, self.session.plan)
+            notice.say(
+                "" if known is None else known.sentence, "" if known is None else "\n".join(known.lines)
+            )
+
+    def drop_other_runs(self) -> None:
+        """End the many runs of a plan that is no longer the one shown."""
+        request = self.chances.current
+        if request is not None and request.plan != self.session.plan:
+            self.chances.stop()
 
     def _do_start(self) -> None:
         self._player.stop()

@@ -14,6 +14,7 @@ from PySide6.QtGui import QGuiApplication, QSurfaceFormat
 from PySide6.QtWidgets import QApplication
 
 from ui.acting import Acting
+from ui.chance_jobs import ChanceWorker
 from ui.filing import Filing
 from ui.jobs import Worker
 from ui.main_window import MainWindow
@@ -51,8 +52,10 @@ class App:
         folder = folder or platformdirs.user_config_path("hemline")
         self.filing = Filing(self.session, self.window, self.showing, folder)
         self.acting = Acting(self.session, self.window, self.filing, self._player)
+        self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()
+        self._connect_chances()
         self._connect_window()
         self._connect_panels()
         self.showing.later("look", "options", "layout", "plan", "moment")
@@ -78,6 +81,15 @@ class App:
         session.view.changed.connect(lambda: later("look", "options", "layout", "plan", "moment"))
         session.view.changed.connect(self.filing.remember_view)
         worker.ready.connect(self._take_answers, Qt.ConnectionType.QueuedConnection)
+
+    def _connect_chances(self) -> None:
+        chances, worker = self.acting.chances, self.chance_worker
+        chances.asked.connect(worker.submit)
+        chances.dropped.connect(worker.drop)
+        chances.changed.connect(self.acting.tell_many)
+        # an answer belongs to its plan: runs of a plan that was changed meanwhile end
+        self.session.document.changed.connect(self.acting.drop_other_runs)
+        worker.ready.connect(self._take_chances, Qt.ConnectionType.QueuedConnection)
 
     def _connect_window(self) -> None:
         window, acting, filing = self.window, self.acting, self.filing
@@ -155,12 +167,17 @@ class App:
     def _take_answers(self) -> None:
         self.session.take(self.worker.answers.empty())
 
+    def _take_chances(self) -> None:
+        for said in self.chance_worker.waiting():
+            self.acting.chances.take(said)
+
     def _close(self) -> None:
         self._player.stop()
         self._refresh.stop()
         self.filing.keep_unsaved()
         self.session.stop()
         self.worker.close()
+        self.chance_worker.drop()
 
 
 def prepare_application(words: list[str] | None = None) -> QApplication:

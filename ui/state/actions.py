@@ -34,6 +34,9 @@ PLAN: tuple[Row, ...] = (
     ("add_ease", "Add: let the tool off", ""),
     ("form", "Change the car and the tool", "Ctrl+T"),
     ("-", "", ""),
+    ("likely", "How likely is this outcome?", "Ctrl+L"),
+    ("flips", "What flips this outcome?", "Ctrl+Shift+L"),
+    ("-", "", ""),
     ("edge", "Ready plan: edge attack", ""),
     ("contrast", "Ready plan: behind the bend", ""),
 )

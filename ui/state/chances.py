@@ -59,10 +59,11 @@ class ChanceAnswer:
 
 @dataclass(frozen=True)
 class ChanceTrouble:
-    """The runs could not be made or were lost; why, in a sentence."""
+    """The runs could not be made or were lost: why, in a sentence, and details for a fault report."""
 
     number: int
     sentence: str
+    report: str = ""
 
 
 Said = ChanceProgress | ChanceAnswer | ChanceTrouble
@@ -83,7 +84,7 @@ class Chances:
         self._number = 0
         self._current: ChanceRequest | None = None
         self._progress: ChanceProgress | None = None
-        self._trouble = ""
+        self._trouble: ChanceTrouble | None = None
         self._answers: dict[Key, ChanceAnswer] = {}
         self.asked: Signal[[ChanceRequest]] = Signal()
         self.dropped: Signal[[]] = Signal()
@@ -105,8 +106,8 @@ class Chances:
         return self._progress
 
     @property
-    def trouble(self) -> str:
-        """Why the last request has no answer; empty when nothing went wrong."""
+    def trouble(self) -> ChanceTrouble | None:
+        """Why the last request has no answer; None when nothing went wrong."""
         return self._trouble
 
     def answer(self, wish: Wish, plan: Plan, *, coarse: bool = False) -> ChanceAnswer | None:
@@ -122,7 +123,7 @@ class Chances:
         """Ask for many runs of a plan; one that is under way is dropped."""
         self.stop()
         self._number += 1
-        self._trouble = ""
+        self._trouble = None
         self._current = ChanceRequest(self._number, wish, plan, coarse, count)
         self.asked.emit(self._current)
         self.changed.emit()
@@ -147,7 +148,7 @@ class Chances:
             if isinstance(said, ChanceAnswer):
                 self._answers[request.wish, request.plan, request.coarse] = said
             else:
-                self._trouble = said.sentence
+                self._trouble = said
         self.changed.emit()
         return True
 

@@ -157,7 +157,9 @@ class TestSentence:
         assert "nearly always" not in words
 
     def test_nothing_gives(self):
-        assert "nothing gives, nearly always" in self.sentence([made(SETTLED, many.NOTHING_GAVE)] * 64)
+        nothing = made(SETTLED, many.NOTHING_GAVE)
+        assert "nothing gives, nearly always" in self.sentence([nothing] * 64)
+        assert "not settled (the seam or nothing)" in self.sentence([made(SETTLED), nothing])
 
     def test_preview_says_so(self):
         assert self.sentence([made(SETTLED)] * 64, coarse=True).startswith(

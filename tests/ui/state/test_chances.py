@@ -55,9 +55,9 @@ def test_trouble_is_told_and_forgotten_with_the_next_wish():
     chances = Chances()
     chances.ask(Wish.FLIP, PLAN)
     chances.take(ChanceTrouble(chances.current.number, "Workers were lost."))
-    assert not chances.busy and chances.trouble == "Workers were lost."
+    assert not chances.busy and chances.trouble.sentence == "Workers were lost."
     chances.ask(Wish.FLIP, PLAN)
-    assert chances.trouble == ""
+    assert chances.trouble is None
 
 
 def test_what_can_be_asked():
