@@ -11,7 +11,7 @@ from sim.plan import Car, EdgePoint, Plan, Spread, Tool
 from ui.chance_jobs import ChanceWorker
 from ui.state.chances import ChanceAnswer, ChanceProgress, ChanceRequest, ChanceTrouble, Wish
 
-pytestmark = pytest.mark.timeout(170)
+pytestmark = pytest.mark.timeout(320)
 
 SMALL = Plan(car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(), opening_m=0.005),))
 
@@ -24,7 +24,7 @@ def worker():
     assert not multiprocessing.active_children()
 
 
-def wait(worker, until, seconds=120.0):
+def wait(worker, until, seconds=280.0):
     found, end = [], time.perf_counter() + seconds
     while time.perf_counter() < end:
         found += worker.waiting()
