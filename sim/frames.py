@@ -10,12 +10,13 @@ from sim import ladder
 from sim.bond import END, LENGTH
 from sim.crush import Press
 from sim.door_model import DoorModel
+from sim.grips import FORCE as GRIP
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
 from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
 from sim.push import Push
-from sim.record import Clearance, Event, Frame
+from sim.record import Clearance, Event, Frame, SeatNow
 from sim.rigid import Pressing
 from sim.rubbing import FORCE
 
@@ -67,6 +68,7 @@ class FrameMaker:
         increment: int,
         events: tuple[Event, ...],
         torn_m: float = 0.0,
+        seat: SeatNow | None = None,
     ) -> Frame:
         """Return the frame of a converged point."""
         ev, state, model = point.evaluation, point.state, self.model
@@ -83,7 +85,7 @@ class FrameMaker:
         reactions |= {s.name: _triple(-force) for s, force in sliders}
         reactions["rim"] = (0.0, float(ev.rim_push.sum()) * model.outboard_sign, 0.0)
         tips = _contacts(self.network, push, point)
-        path = NO_PATH if push is None else load_path(self.network, ev, push.direction).strongest()
+        path = NO_PATH if push is None else load_path(self.network, ev, _line(push, seat)).strongest()
         return Frame(
             move_index=self.move_index,
             increment=increment,
@@ -110,6 +112,7 @@ class FrameMaker:
             state=state,
             path_pairs=path.pairs,
             path_flow_n=path.flow_n,
+            seat=seat,
             triangles=self.network.structure.triangles if torn_m > 0.0 else None,
             barrier=push.barrier if isinstance(push, Press) else None,
         )
@@ -136,7 +139,7 @@ def _contacts(network: Network, push: Push | Press | None, point: Point) -> tupl
     if isinstance(push, Press):
         law = next(law for law in network.laws if isinstance(law, Pressing))
         return push.contact(law, point)
-    return _pad_points(push, point.state.points), _pad_forces(push, point.force_n)
+    return _pad_points(push, point.state.points), _pad_forces(push, point)
 
 
 def _pad_points(push: Push | None, points: Floats) -> Floats:
@@ -145,9 +148,16 @@ def _pad_points(push: Push | None, points: Floats) -> Floats:
     return np.stack([pad.point(points) for pad in push.pads])
 
 
-def _pad_forces(push: Push | None, force_n: Floats) -> Floats:
+def _line(push: Push | Press, seat: SeatNow | None) -> Floats:
+    return push.direction if seat is None else seat.line
+
+
+def _pad_forces(push: Push | None, point: Point) -> Floats:
     if push is None:
         return np.zeros((0, 3))
+    if GRIP in point.evaluation.read:
+        return point.evaluation.read[GRIP].copy()
+    force_n = point.force_n
     signs = np.array([1.0, -1.0])[: len(push.pads), None]
     forces: Floats = signs * float(np.max(force_n, initial=0.0)) * push.direction
     return forces

@@ -282,7 +282,7 @@ def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, 
 def cut_on(point: Point, travel_m: float) -> Point:
     """Return the point after the tip has cut on through the sheet to ``travel_m`` at its shear force.
 
-    The force no longer grows, so the metal stays as it is and all the work goes into the cut.
+    The force no longer grows, so the metal stays as it is and all the work goes into the tear.
     """
     work = float(np.sum(point.force_n)) * (travel_m - point.travel_m)
     ledger = point.ledger.plus(work, point.ledger.stored_j, {"tear": work})

@@ -12,14 +12,17 @@ from numpy.typing import NDArray
 
 from sim.bond import END
 from sim.door_model import DoorModel
+from sim.grips import FORCE
 from sim.network import Evaluation, Network, State
 from sim.push import Push
-from sim.record import Rung
+from sim.record import SLIPPING, Rung
+from sim.shear import edges_under
 
 Floats = NDArray[np.float64]
 
-SHEAR_ULTIMATE_RATIO = 0.8  # ultimate shear over tensile strength of mild sheet, from memory
-TENSILE_OVER_YIELD = 1.4  # assumed for the skin and inner grades (Rm about 300 at Re about 210)
+PRESSES_N = (
+    100.0  # below, a tip lies on metal that swings away rather than slips: half a tool's weight, assumed
+)
 TIE_EVENT = {"latch": "latch free", "upper hinge": "hinge free", "lower hinge": "hinge free"}
 
 
@@ -30,12 +33,19 @@ def tie_ratios(network: Network, state: State, ev: Evaluation) -> Floats:
     return np.where(state.holding, np.array(ratio), 0.0)
 
 
-def shear_through_n(model: DoorModel, push: Push) -> float:
-    """Return the force at which the tip cuts into the sheet it bears on [N]: tau_u t (width + 2 depth)."""
-    section = model.structure.sections[0 if push.pads[0].skin_share >= 0.5 else 1]
-    shear_pa = SHEAR_ULTIMATE_RATIO * TENSILE_OVER_YIELD * section.metal.yield_pa
-    edge = push.tool.tip_width_m + 2.0 * push.tool.tip_depth_m
-    return shear_pa * section.thickness_m * edge
+def _slipping(network: Network, ev: Evaluation, push: Push) -> list[Rung]:
+    """Return the rung of a pad that grips: what it holds across over what friction lets it hold."""
+    out = []
+    for drive, force in zip(network.drives, ev.read.get(FORCE, ()), strict=False):
+        if drive.grip is None:
+            continue
+        pressed = float(force @ drive.grip.bearing)
+        limit = min(push.friction) * pressed
+        across = float(np.linalg.norm(force - pressed * drive.grip.bearing))
+        part = push.seats[1] if push.friction[1] < push.friction[0] else push.pads[0].part
+        if pressed >= PRESSES_N:
+            out.append(Rung(part, SLIPPING, across / limit if limit > 0.0 else 1.0))
+    return out
 
 
 def rungs(
@@ -55,8 +65,12 @@ def rungs(
             out.append(Rung("seam", event, float(demand.max())))
     if push is not None:
         force = float(np.abs(ev.drive_force).max(initial=0.0))
-        part = "outer skin" if push.pads[0].skin_share >= 0.5 else push.pads[0].part
-        share = max(push.pads[0].skin_share, 1.0 - push.pads[0].skin_share)
-        out.append(Rung(part, "tip shearing through", share * force / shear_through_n(model, push)))
+        edge = edges_under(model, push)[0]
+        out.append(
+            Rung(
+                "outer skin" if edge.outer else push.pads[0].part, "tip shearing through", force / edge.tip_n
+            )
+        )
+        out += _slipping(network, ev, push)
         out.append(Rung("tool", "stalled", force / push.force_limit(opening_m)))
     return tuple(sorted(out, key=lambda rung: -rung.demand_ratio))

@@ -17,6 +17,7 @@ from sim import kernels, tangent
 from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness
 from sim.chains import Chains
 from sim.factor import Factor, make_factor
+from sim.grips import Grips
 from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
 from sim.rigid import Barrier, Pressing
@@ -40,6 +41,7 @@ LAWS: tuple[MakeLaw, ...] = (
     Ties,
     Rim,
     Tool,
+    Grips,
     Loads,
     Rubbing,
 )
@@ -155,6 +157,14 @@ class Network:
         other.__dict__.update(self.__dict__)
         other.drives, other.barrier = (), barrier
         other._compile()
+        return other
+
+    def with_grips(self, drives: Sequence[Drive]) -> Network:
+        """Return this network with its contacts gripping otherwise: the same nodes, so the same pattern."""
+        other = object.__new__(Network)
+        other.__dict__.update(self.__dict__)
+        other.drives = tuple(drives)
+        other.laws = tuple(make(self.structure, other.drives) for make in LAWS)
         return other
 
     def initial_state(self) -> State:

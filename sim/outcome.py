@@ -9,14 +9,16 @@ from collections.abc import Sequence
 
 from sim.crush import Press
 from sim.push import Push
-from sim.record import Event, Frame
+from sim.record import OFF, SLIPPING, Event, Frame, Rung
 
+SLIPS_RATIO = 0.99  # of what friction holds: the force across stays a little under it, for the lag of a step
 LIMITS = {
     # name: value [m or -], reason
     "parted_m": (0.020, "shorter than a tip's width nothing is gained or lost"),
     "torn_m": (0.020, "as for parted seam"),
     "moved_m": (0.010, "less cannot be seen on the metal"),
     "clearance_m": (0.005, "one percent of a hip's breadth; below that the envelope itself is not known"),
+    "slid_m": (0.005, "less is the give of the seat itself: common practice, no source"),
     "folded_j": (2.0, "about a thumb's dent in a skin"),
 }
 
@@ -44,7 +46,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     ):
         if abs(value) > limit("moved_m"):
             words.append(f"{'folding out' if value > 0.0 else 'folding in'} ({name})")
-    for kind in ("seat slipping", "stalled"):
+    for kind in ("tip slipping", "tip off", "stalled"):
         if kind in kinds:
             words.append(kind)
     if not words:
@@ -116,7 +118,10 @@ def _push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence
     costs = f"{latch}; {clearance}"
     why = _why(seat, share, freed=bool({"latch free", "striker out", "hinge free"} & set(kinds)))
     if len(push.pads) > 1:
-        why = "The tips closed across the door, so skin and inner panel were pressed towards each other."
+        why = "Both tips stood on the door, so what one pushed with the other pushed back with."
+        if push.force_ratio < 1.0:
+            why = "The tips closed across the door, so skin and inner panel were pressed towards each other."
+    why += _slid_words(start, end, events)
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
         if parted >= limit("parted_m"):
@@ -173,11 +178,36 @@ def _why(seat: str, share: float, *, freed: bool) -> str:
     return f"The tips were {place}, so the inner structure carried the push."
 
 
+def _slid_words(start: Frame, end: Frame, events: Sequence[Event]) -> str:
+    """Return the clause on tips that slid or came off, with a space before it; empty when they held."""
+    first, last = start.seat, end.seat
+    if first is None or last is None:
+        return ""
+    words = ""
+    if last.slid_m >= limit("slid_m"):
+        onto = f", onto the {last.seat}" if last.seat != first.seat else ""
+        onto = onto.replace("the behind", "the metal behind").replace("the belt,", "the belt:")
+        words += f" The tip on the door slipped {last.slid_m * 1e3:.0f} mm along the metal{onto}."
+    if last.other_slid_m >= limit("slid_m"):
+        words += f" The other tip slipped {last.other_slid_m * 1e3:.0f} mm."
+    if any(event.kind == OFF for event in events):
+        words += " Then it came off."
+    return words
+
+
 def live_words(frame: Frame) -> str:
     """Return one clause for the running push."""
+    slips = any(rung.event == SLIPPING and rung.demand_ratio >= SLIPS_RATIO for rung in frame.ladder)
+    if slips and not frame.events:
+        others = [rung for rung in frame.ladder if rung.event != SLIPPING]
+        return "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
     top = frame.ladder[0] if frame.ladder else None
     if frame.events:
         return f"{frame.events[-1].part}: {frame.events[-1].kind}"
     if top is None:
         return "holding"
-    return f"nearest to giving: {top.part} ({top.event}), {top.demand_ratio * 100.0:.0f} %"
+    return _nearest(top)
+
+
+def _nearest(rung: Rung) -> str:
+    return f"nearest to giving: {rung.part} ({rung.event}), {rung.demand_ratio * 100.0:.0f} %"

@@ -13,6 +13,7 @@ SCHEMA_VERSION = 1
 
 Edge = Literal["latch_edge", "hinge_edge", "sill_edge"]
 Lip = Literal["outer", "inner", "both"]
+Surface = Literal["painted", "bare", "rubber"]
 BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
 
 
@@ -23,22 +24,26 @@ class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ed
     depth_m : from the lip inboard to the middle of the tip's pad [m]: hem lip, shut face, behind the bend
     lip_share_ratio : how much of the load that the overlap gives to the hem lip it takes, 0 .. 1; below 1
         where the hem stands less proud of the shut face
+    surface : what the pad bears on: "painted" or "bare" steel, or a "rubber" seal left on
     """
 
     edge: Edge = "latch_edge"
     along_m: float = 0.36
     depth_m: float = 0.005
     lip_share_ratio: float = 1.0
+    surface: Surface = "painted"
 
 
 class BeltPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="belt", tag_field="at"):
     """A tip on the belt line, inside the window opening.
 
     along_m : distance from the hinge edge [m];  lip : which lip of the belt it stands on
+    surface : as at the edge
     """
 
     along_m: float = 0.55
     lip: Lip = "outer"
+    surface: Surface = "painted"
 
 
 class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="face", tag_field="at"):
@@ -56,10 +61,12 @@ class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="bo
     """A tip on the body round the door, which stands still.
 
     along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail) [m]
+    surface : as at the edge
     """
 
     seat: BodySeat = "pillar_edge"
     along_m: float = 0.36
+    surface: Surface = "painted"
 
 
 Place = EdgePoint | BeltPoint | FacePoint
@@ -71,6 +78,9 @@ class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     tip_width_m : along the edge [m];  tip_depth_m : length of the pad, measured inboard [m]
     opening_m, force_n : the force-opening curve, equally long lists (ten points, NFPA 1936 style)
     arm_m : arm length from pivot to tip [m]
+    friction_ratio : force across over force pressed with at which a tip slides on painted steel; serrated
+        tips 0.3 to 0.6, from memory; above about 2 it bites and never slides
+    hold_n_m : moment with which the crew hold the tool's direction [N m]; assumed, about 200 N at 0.5 m
     """
 
     name: str = "wide-tip spreader"
@@ -90,21 +100,29 @@ class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
         66e3,
     )
     arm_m: float = 0.45
+    friction_ratio: float = 0.4
+    hold_n_m: float = 100.0
 
 
 class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="spread", tag_field="move"):
-    """Open the tips: one on the door, the other on what stands still beside it.
+    """Open the tips: one on the door, the other on what stands still beside it or on the door as well.
 
     against : where the other tip stands; None is straight across the gap
     tilt_rad : direction of the push on the door's edge, 0 = along the car, pi/2 = straight outboard; at the
         belt the tool fills the opening and pushes along the line between its tips, whatever this says
+    lean_rad : how far the pad on the door is turned from square to the push, about the edge; above zero its
+        inboard end bears first, below zero its outboard end
+    tool_body : "comes" back as the arms swing, so the tip keeps to its line, or "stands" still, so the tip
+        moves on its arc and draws outboard
     opening_m : how far to open [m]
     stop_at : event kinds that end the move early
     """
 
     door: EdgePoint | BeltPoint = EdgePoint()
-    against: BodyPoint | None = None
+    against: BodyPoint | EdgePoint | BeltPoint | FacePoint | None = None
     tilt_rad: float = 0.7854
+    lean_rad: float = 0.0
+    tool_body: Literal["comes", "stands"] = "comes"
     opening_m: float = 0.1
     tool: Tool = Tool()
     stop_at: tuple[str, ...] = ()

@@ -9,7 +9,7 @@ import hashlib
 import math
 import re
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 import msgspec
 import msgspec.inspect
@@ -19,17 +19,18 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
-from sim.plan import SCHEMA_VERSION, Car, Crush, Ease, Plan, Spread, Squeeze
+from sim.plan import SCHEMA_VERSION, Car, Crush, Ease, Plan, Spread, Squeeze, Surface
 from sim.problems import PlanError
 
 # unit endings a person may try; the plan's names carry SI units only
 _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
 _CAR = msgspec.inspect.type_info(Car)
 CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
+MOVE_WORDS = {"surface": get_args(Surface), "tool_body": ("comes", "stands")}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
-ANGLES = ("tilt", "skew")  # fields that are degrees in a file and radians in a plan
+ANGLES = ("tilt", "lean", "skew")  # fields that are degrees in a file and radians in a plan
 
 
 def check_plan(plan: Plan) -> Plan:
@@ -77,7 +78,9 @@ def _start_from_build(raw: dict[str, Any]) -> None:
 
 
 def _choices(path: str) -> tuple[Any, ...]:
-    """Return the words a field of the car can have, () when it is free or no field of the car."""
+    """Return the words a field of the car or of a move can have, () when it is free."""
+    if path.rpartition(".")[2] in MOVE_WORDS:
+        return MOVE_WORDS[path.rpartition(".")[2]]
     kind = CAR_TYPES.get(path.removeprefix("car."))
     return tuple(sorted(kind.values)) if isinstance(kind, msgspec.inspect.LiteralType) else ()
 

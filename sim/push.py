@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from meshes.part import MeshError
 from sim.door_model import DoorModel
+from sim.grip import FRICTION_RATIO
 from sim.network import Drive
 from sim.plan import (
     BeltPoint,
@@ -24,6 +25,7 @@ from sim.plan import (
     Place,
     Spread,
     Squeeze,
+    Surface,
     Tool,
 )
 from sim.problems import PlanError
@@ -33,6 +35,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 SAME_POINT_M = 1.0e-3
+LEAN_LIMIT_RAD = 0.5
 LEAST_OPENING_M = 1.0e-4
 CLOSING_FORCE_RATIO = 0.5  # squeezing about half of spreading: common practice, from memory
 
@@ -59,6 +62,10 @@ class Push:
     direction : unit vector of the push on the first pad;  other : the other tip's place at rest, shape (3,)
     reach_m : how far apart the tips stand before the push: the tool is open that far already [m]
     limit_m : travel asked for;  seats : words of the two seats
+    place : where the pad on the door was set, None where the tool closes on the door or stands on it with
+        both tips: such a tool's pads are not followed as they slide
+    friction : force across over force pressed with at which the pad on the door, and the other tip, slides
+    lean_rad, stands : as `Spread`: lean of the pad, and whether the tool's body stands still
     """
 
     pads: tuple[Footprint, ...]
@@ -71,6 +78,10 @@ class Push:
     tool: Tool
     force_ratio: float = 1.0
     reach_m: float = 0.0
+    place: EdgePoint | BeltPoint | None = None
+    friction: tuple[float, float] = (0.0, 0.0)
+    lean_rad: float = 0.0
+    stands: bool = False
 
     def drive(self, points: Floats) -> Drive:
         """Return the tool contact with its travel counted from the given points."""
@@ -93,7 +104,9 @@ def push_direction(model: DoorModel, edge: str, tilt_rad: float) -> Floats:
 
 
 def _other_tip(model: DoorModel, move: Spread) -> tuple[Floats, str]:
+    """Return the place [m] and the seat in words of a tip on what stands still beside the door."""
     door, against = move.door, move.against
+    assert against is None or isinstance(against, BodyPoint)
     if against is None:
         seat = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
         name = "roof_rail" if isinstance(door, BeltPoint) else seat[door.edge]
@@ -119,6 +132,20 @@ def _check_tool(tool: Tool) -> None:
         raise PlanError("tool.opening_m", "must rise from one entry to the next")
     if min(tool.force_n) <= 0.0:
         raise PlanError("tool.force_n", "must be above zero everywhere")
+    if not 0.5 * tool.opening_m[-1] < tool.arm_m <= 100.0:
+        least = 0.5 * tool.opening_m[-1]
+        raise PlanError(
+            "tool.arm_m", f"is {tool.arm_m} m; use more than {least:.3g} m, half the widest opening"
+        )
+    if not 0.0 <= tool.friction_ratio <= 10.0:
+        raise PlanError(
+            "tool.friction_ratio",
+            f"is {tool.friction_ratio}; use 0 (slides freely) to 10 (bites), 0.3 to 0.6 for serrated tips",
+        )
+    if not 0.0 <= tool.hold_n_m <= 1.0e5:
+        raise PlanError(
+            "tool.hold_n_m", f"is {tool.hold_n_m} N m; use 0 (goes as it will) to 1e5 (cannot turn)"
+        )
 
 
 def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
@@ -134,14 +161,33 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
         return _squeeze(model, move)
     if not -1.6 <= move.tilt_rad <= 1.6:
         raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
+    if not -LEAN_LIMIT_RAD <= move.lean_rad <= LEAN_LIMIT_RAD:
+        degrees = math.degrees(move.lean_rad)
+        raise PlanError(
+            "lean_deg", f"is {degrees:.3g}; use -28 (outboard end first) to 28 degrees (inboard end first)"
+        )
     try:
-        pad = footprint(model.mesh, move.door, move.tool)
+        pad = footprint(model.mesh, move.door, move.tool, move.lean_rad)
     except PlanError as error:
         raise error.inside("door") from error
-    other, word = _other_tip(model, move)
+    if move.against is None or isinstance(move.against, BodyPoint):
+        other, word = _other_tip(model, move)
+        second = None
+    else:
+        try:
+            second = footprint(model.mesh, move.against, move.tool)
+        except PlanError as error:
+            raise error.inside("against") from error
+        other, word = second.point(model.start.points), second.seat
     reach = float(np.linalg.norm(pad.point(model.start.points) - other))
     if reach < SAME_POINT_M:
         raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
+    if second is not None and reach < move.tool.tip_width_m:
+        raise PlanError(
+            "against",
+            f"is {reach:.3f} m from the tip on the door, so the pads lie on one another; "
+            f"set them {move.tool.tip_width_m} m apart or more",
+        )
     left = move.tool.opening_m[-1] - reach
     if left <= 0.0:
         raise PlanError(
@@ -152,12 +198,15 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
             "opening_m",
             f"is {move.opening_m} m; with its tips {reach:.2f} m apart the tool has 0 to {left:.2f} m left",
         )
-    if isinstance(move.door, BeltPoint):
+    if isinstance(move.door, BeltPoint) or second is not None:
         # the tool fills the opening: it is a two-force member and pushes along the line between its tips
         line = pad.point(model.start.points) - other
         direction = line / float(np.linalg.norm(line))
     else:
         direction = push_direction(model, move.door.edge, move.tilt_rad)
+    if second is not None:
+        return _inside(pad, second, direction, move, reach)
+    surface = move.against.surface if isinstance(move.against, BodyPoint) else "painted"
     return Push(
         (pad,),
         pad.nodes,
@@ -168,6 +217,33 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
         move.opening_m,
         move.tool,
         reach_m=reach,
+        place=move.door,
+        friction=(friction_on(move.tool, move.door.surface), friction_on(move.tool, surface)),
+        lean_rad=move.lean_rad,
+        stands=move.tool_body == "stands",
+    )
+
+
+def friction_on(tool: Tool, surface: Surface) -> float:
+    """Return the tool's friction on a surface; its number is the one on painted steel."""
+    return tool.friction_ratio * FRICTION_RATIO[surface] / FRICTION_RATIO["painted"]
+
+
+def _inside(pad: Footprint, other: Footprint, direction: Floats, move: Spread, reach_m: float) -> Push:
+    """Return a push with both tips on the door: what one is pushed with, the other is pushed back with."""
+    nodes, place = np.unique(np.concatenate([pad.nodes, other.nodes]), return_inverse=True)
+    weights = np.bincount(place, np.concatenate([pad.weights, -other.weights]))
+    middle: Floats = np.asarray(other.pad.mean(axis=0), dtype=float)
+    return Push(
+        (pad, other),
+        nodes,
+        np.asarray(weights, dtype=float),
+        direction,
+        middle,
+        (pad.seat, other.seat),
+        move.opening_m,
+        move.tool,
+        reach_m=reach_m,
     )
 
 

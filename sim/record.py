@@ -10,9 +10,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.network import State
+from sim.plan import BeltPoint, EdgePoint
 from sim.rigid import Barrier
 
 Floats = NDArray[np.float64]
+
+
+SLIPPING, OFF = "tip slipping", "tip off"
+"""Kinds of event of the tips themselves."""
 
 
 @dataclass(frozen=True)
@@ -20,8 +25,8 @@ class Event:
     """Something let go, parted, slipped, turned inward or stopped.
 
     kind : "seam parting", "latch free", "striker out", "hinge free", "weld broken", "bar foot free",
-        "skin tearing", "tip shearing through", "seat slipping", "stalled", "folding out", "folding in",
-        "not converged"
+        "skin tearing", "tip shearing through", "tip slipping", "tip off", "stalled", "folding out",
+        "folding in", "not converged"
     """
 
     kind: str
@@ -47,6 +52,24 @@ class Clearance:
     metal_point: tuple[float, float, float]
     body_point: tuple[float, float, float]
     body_part: str
+
+
+@dataclass(frozen=True)
+class SeatNow:
+    """How the tips stand at one moment of a push.
+
+    place : of the pad's middle on the door at rest;  seat : in words;  skin_share : of the lip, 0 .. 1
+    slid_m, other_slid_m : how far the pad has slid on the metal, and the other tip on the body
+    line : unit vector of the line of action, shape (3,);  tips : shape (2, 3) [m], door tip and the other
+    """
+
+    place: EdgePoint | BeltPoint
+    seat: str
+    skin_share: float
+    slid_m: float
+    other_slid_m: float
+    line: Floats
+    tips: Floats
 
 
 @dataclass(frozen=True)
@@ -85,6 +108,7 @@ class Frame:
     path_pairs: NDArray[np.int64] = field(default_factory=lambda: np.zeros((0, 2), np.int64))
     path_flow_n: Floats = field(default_factory=lambda: np.zeros(0))
     barrier: Barrier | None = None  # the rigid body of a crush, ``opening_m`` along its line
+    seat: SeatNow | None = None  # None where the pads are not followed
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
 
 

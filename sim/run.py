@@ -11,25 +11,29 @@ from numpy.typing import NDArray
 
 from sim import ladder, outcome
 from sim.builds import car_notes, labelled
-from sim.crush import Press, drawn_back, increments, make_press
+from sim.crush import Press, increments, make_press
 from sim.door_model import DoorModel, build_model
 from sim.drawn import drawn_out
 from sim.frames import FrameMaker, seam_share_m
+from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
 from sim.ledger import Ledger
+from sim.letoff import let_off
 from sim.network import Network, State
 from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
+from sim.regrip import Hold, first_step
+from sim.shear import edges_under
 from sim.tear import candidates
+from sim.tip_events import tip_events
 
 Floats = NDArray[np.float64]
 
 TEAR_REACH_M = 0.25  # a tear starts within this distance of the tip
 TEAR_RETRY_M = 0.0075  # travel before the same edge is tried again
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
-EASE_STEP_M = 0.005
 PARTED_EVENT_M = 0.020
 
 
@@ -87,7 +91,9 @@ class MoveRun:
         self._point: Point | None = None
         self._factor_s = self._assemble_s = 0.0
         self._tally_increments = self._tally_iterations = self._tally_failed = 0
-        self._cutting = False
+        self._hold: Hold | None = None
+        self._cut = "", 0.0
+        self._set = self.push  # as it was set, whatever slides later
         self._tried: dict[tuple[int, int], float] = {}
         self._torn_nodes: list[int] = []
 
@@ -136,7 +142,7 @@ class MoveRun:
         self, point: Point, push: Push | Press | None, increment: int, events: tuple[Event, ...] = ()
     ) -> Frame:
         frame = FrameMaker(self.model, self._network, self.move_index).frame(
-            point, push, increment, events, self._torn_m
+            point, push, increment, events, self._torn_m, None if self._hold is None else self._hold.now()
         )
         self._frames.append(frame)
         self._events.extend(events)
@@ -144,10 +150,10 @@ class MoveRun:
         return frame
 
     def _spread(self, rest: Point, push: Push) -> Iterator[Frame]:
-        drive = push.drive(rest.state.points)
-        network = self.model.network.with_drives([drive])
+        hold = self._hold = Hold(self.model, push, rest.state, min(STEP_M, push.limit_m))
+        network = self.model.network.with_drives([hold.drive])
         stepper = self._stepper(network)
-        point = replace(stepper.first_point(rest.state, rest.ledger), ledger=rest.ledger)
+        point = stepper.first_point(just_set(rest.state), rest.ledger)
         yield self._emit(point, push, 0)
         count = max(1, round(push.limit_m / STEP_M))
         stop_at = set(self.move.stop_at) if isinstance(self.move, Spread | Squeeze) else set()
@@ -159,14 +165,23 @@ class MoveRun:
             torn = self._torn_m
             if halt == "":
                 stepper, point, push = self._tear(stepper, point, push)
+                stepper, point = hold.go_on(self.model, stepper, point, before.travel_m, STEP_M)
+                self._network, self._current, push = stepper.network, stepper, hold.push
+            elif halt == "cut":
+                edge = edges_under(self.model, push)[0]
+                stepper, point = hold.cut(self.model, stepper, point, STEP_M, outer=edge.outer)
+                self._network, self._current, push = stepper.network, stepper, hold.push
+            self.push = push
             grid += point.travel_m >= target - 1.0e-12
             stepper.tally.increments += 1
             point = replace(point, iterations=stepper.tally.iterations - taken)
-            events = self._find_events(before, point, push, halt=halt, tore=self._torn_m > torn)
+            events = self._find_events(
+                before, point, push, halt=halt, tore=halt == "" and self._torn_m > torn
+            )
             frame = self._emit(point, push, grid, events)
             self._point = point
             yield frame
-            if halt == "stalled" or stop_at & {event.kind for event in events}:
+            if halt == "stalled" or hold.off or stop_at & {event.kind for event in events}:
                 break
         self.push = push
         self._finish(point)
@@ -189,19 +204,19 @@ class MoveRun:
 
     def _step(self, stepper: Stepper, before: Point, target: float, push: Push) -> tuple[Point, str]:
         """Return the next point and what holds the tips up: nothing, the tool's limit or the sheet's edge."""
-        shear = ladder.shear_through_n(self.model, push)
-        if self._cutting:
-            self._torn_m += 2.0 * (target - before.travel_m)
-            return cut_on(before, target), "cutting"
-        point = stepper.advance(before, target)
+        edge = edges_under(self.model, push)[0]
+        shear = edge.tip_n
+        first = before.travel_m == 0.0 and push.place is not None
+        point = (first_step if first else Stepper.advance)(stepper, before, target)
         force = float(np.max(point.force_n, initial=0.0))
         if force <= min(push.force_limit(point.travel_m), shear):
             return point, ""
         point = stall_point(stepper, before, point, lambda travel: min(push.force_limit(travel), shear))
         if shear >= push.force_limit(point.travel_m):
             return point, "stalled"
-        self._cutting = True
-        return point, "cutting"
+        self._torn_m += edge.length_m
+        self._cut = "outer skin" if edge.outer else push.pads[0].part, float(np.max(point.force_n))
+        return cut_on(point, point.travel_m + edge.thickness_m), "cut"
 
     def _tear(self, stepper: Stepper, point: Point, push: Push) -> tuple[Stepper, Point, Push]:
         """Return stepper, point and push after at most one tear has been tried and has paid."""
@@ -226,7 +241,10 @@ class MoveRun:
             new.network.assemble_seconds += network.assemble_seconds
             self._network, self._current = new.network, new
             nodes, weights = new.network.drives[0].nodes, new.network.drives[0].weights
-            return new, point, replace(push, nodes=nodes, weights=weights)
+            push = replace(push, nodes=nodes, weights=weights)
+            assert self._hold is not None
+            self._hold.torn(push, tear.node, node)
+            return new, point, push
         return stepper, point, push
 
     def _tear_zone(self, push: Push) -> NDArray[np.int64]:
@@ -273,8 +291,7 @@ class MoveRun:
                 events.append(Event(kind, part, at, force))
         if isinstance(push, Press):
             return tuple(events)
-        if halt == "cutting" and "tip shearing through" not in {e.kind for e in self._events}:
-            events.append(Event("tip shearing through", push.pads[0].part, at, force))
+        events += tip_events(self._hold, self._events, before, at, halt, self._cut)
         if tore:
             events.append(Event("skin tearing", push.pads[0].part, at, peak))
         if halt == "stalled":
@@ -292,8 +309,14 @@ class MoveRun:
     def end(self) -> Begin:
         """What the next move starts from."""
         assert self._point is not None
+        off = self._hold is not None and self._hold.off
         return Begin(
-            self._point.state, self._point.ledger, self.push, self._point.travel_m, self.model, self._torn_m
+            self._point.state,
+            self._point.ledger,
+            None if off else self.push,
+            self._point.travel_m,
+            self.model,
+            self._torn_m,
         )
 
     def result(self, *, with_residual: bool = True) -> MoveResult:
@@ -323,12 +346,12 @@ class MoveRun:
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
         return MoveResult(
-            seats=self.push.seats if self.push else (),
+            seats=self._set.seats if self._set else (),
             events=tuple(self._events),
             metal=metal if not self._tally_failed else ("not settled", *metal),
             plan_effect=self._plan_effect(start, end, metal),
             sentence=labelled(
-                self.model.car, outcome.sentence(start, end, self._peak_latch, self._events, self.push)
+                self.model.car, outcome.sentence(start, end, self._peak_latch, self._events, self._set)
             ),
             ladder=self._peak_ladder(),
             ledger_j=books,
@@ -381,42 +404,6 @@ class MoveRun:
             self.model, self.end.engaged, self.end, lambda network: Stepper(network, self._cancelled)
         )
         return self.model.outboard(rest.state.points, self.model.structure.names["inner_mid"])
-
-
-def let_off(
-    model: DoorModel,
-    push: Push | Press | None,
-    begin: Begin,
-    make: Callable[[Network], Stepper],
-) -> Point:
-    """Return the metal at rest after the tips have been drawn back until they no longer push."""
-    if push is None:
-        return make(model.network).first_point(begin.state, begin.ledger)
-    if isinstance(push, Press):
-        stepper = make(model.network.with_barrier(push.barrier))
-        held = stepper.network.evaluate(
-            begin.state.points, begin.state, stepper.load(begin.opening_m, begin.state)
-        )
-        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
-        return drawn_back(stepper, point)
-    drive = push.drive(begin.state.points)
-    stepper = make(model.network.with_drives([drive]))
-    # the held tips stand where they push with the force they had: find that travel first
-    probe = stepper.first_point(begin.state, begin.ledger)
-    forces = -probe.evaluation.forces
-    squeeze = float(
-        np.sum(forces[drive.nodes] @ drive.direction * drive.weights) / float(drive.weights @ drive.weights)
-    )
-    travel = max(-squeeze, 0.0) / drive.stiffness_n_per_m
-    held = stepper.network.evaluate(begin.state.points, begin.state, stepper.load(travel, begin.state))
-    point = Point(begin.state, held, travel, held.drive_force.copy(), begin.ledger)
-    target = travel
-    for _ in range(200):
-        if float(np.max(point.force_n, initial=0.0)) <= 0.0:
-            break
-        target -= EASE_STEP_M
-        point = stepper.advance(point, target)
-    return point
 
 
 def start_frame(model: DoorModel) -> Frame:

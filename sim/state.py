@@ -9,6 +9,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
+from sim.grip import Grip
+
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
@@ -56,6 +58,7 @@ class Drive:
 
     nodes : shape (k,);  weights : shape (k,);  direction : unit vector (3,)
     start : n.sum(weights * x) at the beginning of the move [m]
+    grip : how the tip holds the metal across its line as well, in place of the above; None goes free across
     """
 
     nodes: Ints
@@ -64,6 +67,7 @@ class Drive:
     start: float
     stiffness_n_per_m: float = 2.0e7
     pushes_only: bool = True
+    grip: Grip | None = None
 
     def travel(self, points: Floats) -> float:
         """Return how far the contact has moved along the line [m]."""

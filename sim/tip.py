@@ -7,10 +7,15 @@ the overlap that is left, to nothing once the whole pad lies behind the hem:
     share = clip((hem width - depth + pad / 2) / (pad / 2), 0, 1).
 
 The rest goes to the sheet under the pad.  No law reads a seat's name.
+
+A pad that leans on its seat bears harder at one end, as a rigid pad does on a bed of springs: with a mean
+dent of SEAT_DENT_M under it the pressure falls along the pad by the lean, and where it would pull the pad has
+lifted.  It is taken as the shorter pad, under even pressure, that has the same resultant at the same place.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -26,6 +31,7 @@ Ints = NDArray[np.int64]
 
 INNER_PARTS = ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")
 SAMPLES_ALONG, SAMPLES_DEEP = 9, 5
+SEAT_DENT_M = 1.0e-3  # how far a door's sheet gives under a pad before the push is on its way, assumed
 
 
 @dataclass(frozen=True)
@@ -57,6 +63,21 @@ def lip_share(depth_m: float, pad_m: float, hem_m: float) -> float:
     """Return the hem lip's share of the load of a pad with its middle at ``depth_m``."""
     half = 0.5 * pad_m
     return float(np.clip((hem_m - depth_m + half) / half, 0.0, 1.0))
+
+
+def loaded_part(pad_m: float, lean_rad: float) -> tuple[float, float]:
+    """Return how far inboard of the pad's middle its load sits, and the length that bears [m].
+
+    Rigid pad on a bed of springs [winkler-1867]: while it bears all along, the resultant lies
+    pad^2 tan(lean) / (12 dent) off the middle; once one end has lifted, the pressure is a triangle over
+    sqrt(2 pad dent / tan(lean)).
+    """
+    slope = math.tan(abs(lean_rad))
+    if slope * pad_m <= 2.0 * SEAT_DENT_M:
+        off = pad_m**2 * slope / (12.0 * SEAT_DENT_M)
+    else:
+        off = 0.5 * pad_m - math.sqrt(2.0 * pad_m * SEAT_DENT_M / slope) / 3.0
+    return math.copysign(off, lean_rad) if lean_rad else 0.0, pad_m - 2.0 * off
 
 
 def _gather(pairs: list[tuple[Ints, Floats]]) -> tuple[Ints, Floats]:
@@ -99,7 +120,7 @@ def seat_word(mesh: DoorMesh, depth_m: float, pad_m: float, edge: str, along_m: 
     return "shut-face edge", "shut face"
 
 
-def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool) -> Footprint:
+def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool, lean_rad: float = 0.0) -> Footprint:
     """Return the pad of a tip in the gap at an edge.
 
     Raises
@@ -107,17 +128,34 @@ def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool) -> Footprint:
     PlanError
         When the tip would be in the air: above or below the edge, outside the lip or past the door's middle.
     """
-    shape, pad, depth = mesh.shape, tool.tip_depth_m, place.depth_m
-    if depth < 0.0:
-        raise PlanError("depth_m", f"is {depth} m: the tip is in the air outside the lip; use 0 or more")
+    if place.depth_m < 0.0:
+        message = f"is {place.depth_m} m: the tip is in the air outside the lip; use 0 or more"
+        raise PlanError("depth_m", message)
+    return slid_footprint(mesh, place, tool, lean_rad)
+
+
+def slid_footprint(
+    mesh: DoorMesh, place: EdgePoint, tool: Tool, lean_rad: float = 0.0, *, lip: bool = True
+) -> Footprint:
+    """Return the pad of a tip at an edge where it has slid to: its middle may be outside the lip.
+
+    ``lip`` False is a lip that the tip has cut through and that no longer carries it.
+
+    Raises
+    ------
+    PlanError
+        As `edge_footprint`, but for a depth below zero.
+    """
+    off, pad = loaded_part(tool.tip_depth_m, lean_rad)
+    shape, depth = mesh.shape, place.depth_m + off
     try:
         station = mesh.edge_station(place.edge, place.along_m)
-        centre = mesh.section_point(station, depth)[1]
+        centre = mesh.section_point(station, max(depth, 0.0))[1]
     except MeshError as error:
         raise PlanError(error.parameter, f"{error.message}; the tip is in the air there") from error
     if not 0.0 <= place.lip_share_ratio <= 1.0:
         raise PlanError("lip_share_ratio", f"is {place.lip_share_ratio}; use 0 to 1")
-    share = place.lip_share_ratio * lip_share(depth, pad, shape.hem_width_m)
+    share = place.lip_share_ratio * lip_share(depth, pad, shape.hem_width_m) if lip else 0.0
     hem = mesh.hem_station_m
     along = np.clip(station + _centred(SAMPLES_ALONG, tool.tip_width_m), hem[0], hem[-1])
     pairs, spots = [], [centre[None]]
@@ -126,7 +164,8 @@ def edge_footprint(mesh: DoorMesh, place: EdgePoint, tool: Tool) -> Footprint:
         pairs.append((nodes, weights * share / len(along)))
     if share < 1.0:
         low = max(depth - 0.5 * pad, shape.hem_width_m)
-        deep = low + (np.arange(SAMPLES_DEEP) + 0.5) / SAMPLES_DEEP * (depth + 0.5 * pad - low)
+        high = max(depth + 0.5 * pad, low)
+        deep = low + (np.arange(SAMPLES_DEEP) + 0.5) / SAMPLES_DEEP * (high - low)
         spots = [np.array([mesh.section_point(float(s), float(d))[1] for s in along for d in deep])]
         nodes, weights = _on_sheet(mesh, spots[0], INNER_PARTS)
         pairs.append((nodes, weights * (1.0 - share) / len(spots[0])))
@@ -181,10 +220,12 @@ def face_footprint(mesh: DoorMesh, place: FacePoint, tool: Tool) -> Footprint:
     return Footprint(nodes, weights, float(place.side == "outer"), grid, word, part, None)
 
 
-def footprint(mesh: DoorMesh, place: EdgePoint | BeltPoint | FacePoint, tool: Tool) -> Footprint:
-    """Return the pad of a tip anywhere on the door."""
+def footprint(
+    mesh: DoorMesh, place: EdgePoint | BeltPoint | FacePoint, tool: Tool, lean_rad: float = 0.0
+) -> Footprint:
+    """Return the pad of a tip anywhere on the door; a lean matters in a gap at the edge."""
     if isinstance(place, EdgePoint):
-        return edge_footprint(mesh, place, tool)
+        return edge_footprint(mesh, place, tool, lean_rad)
     if isinstance(place, BeltPoint):
         return belt_footprint(mesh, place, tool)
     return face_footprint(mesh, place, tool)

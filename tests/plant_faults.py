@@ -85,6 +85,13 @@ FAULTS = (
         f"{BOOKS}::TestLedger::test_damping_takes_little[lip]",
     ),
     Fault(
+        "friction pushes the pad on",
+        "sim/grip.py",
+        "stiffness * (max(along, 0.0) * bearing + share * across)",
+        "stiffness * (max(along, 0.0) * bearing - share * across)",
+        "tests/sim/verification/test_grips.py::test_friction_takes_its_limit_times_the_way_slid_and_the_books_close",
+    ),
+    Fault(
         "latch released at half its limit",
         "sim/ladder.py",
         "np.sum((ev.tie_force[i] / t.limit_n) ** 2)",

@@ -141,7 +141,8 @@ METAL_MARKS = {
     "latch free": Mark(OKABE_ITO["bluish green"], Pattern.SOLID),
     "hinge free": Mark(OKABE_ITO["bluish green"], Pattern.UPRIGHT),
     "bar foot free": Mark(OKABE_ITO["bluish green"], Pattern.DOTS),
-    "seat slipping": Mark(OKABE_ITO["yellow"], Pattern.RISING),
+    "tip slipping": Mark(OKABE_ITO["yellow"], Pattern.RISING),
+    "tip off": Mark(OKABE_ITO["yellow"], Pattern.CROSSED),
     "stalled": Mark(OKABE_ITO["yellow"], Pattern.LEVEL),
     "not converged": Mark(OKABE_ITO["black"], Pattern.DOTS),
 }

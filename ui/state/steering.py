@@ -121,7 +121,8 @@ def placed(move: Move, place: Place) -> Move:
             return msgspec.structs.replace(move, along_m=place.along_m, height_m=place.height_m)
         return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
     if isinstance(move, Spread):
-        kept = move.against if move.against and move.against.seat in SEATS[_edge_of(place)] else None
+        on_body = isinstance(move.against, BodyPoint) and move.against.seat in SEATS[_edge_of(place)]
+        kept = move.against if on_body else None
         return msgspec.structs.replace(move, door=place, against=kept)
     return Spread(door=place, tool=tool, words=words)
 

@@ -16,7 +16,7 @@ LIP, DEEP = edge(), edge(depth_m=DEEP_M)
 
 @pytest.mark.parametrize(
     ("move", "kind", "opening_m", "force_n"),
-    [(LIP, "seam parting", 0.0125, 1.78e3), (DEEP, "latch free", 0.0063, 14.6e3)],
+    [(LIP, "seam parting", 0.0125, 2.58e3), (DEEP, "latch free", 0.0070, 16.2e3)],
     ids=["lip", "deep"],
 )
 def test_first_events_stand_where_they_stood(move, kind, opening_m, force_n):

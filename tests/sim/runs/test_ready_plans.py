@@ -31,8 +31,8 @@ NUMBERS = (
 )  # fmt: skip
 METAL = (
     "holding", "bending", "seam parting", "skin tearing", "tip shearing through", "latch free", "hinge free",
-    "folding out (skin)", "folding out (inner)", "folding in (skin)", "folding in (inner)", "seat slipping",
-    "stalled",
+    "folding out (skin)", "folding out (inner)", "folding in (skin)", "folding in (inner)", "tip slipping",
+    "tip off", "stalled",
 )  # fmt: skip
 EFFECT = ("gained", "spent", "lost ground", "stop here")
 

@@ -86,7 +86,7 @@ def test_the_two_attacks_differ_in_depth_alone():
 class TestForceOfTheTool:
     @staticmethod
     def capped(share):
-        force_n = share * solved(CAR, edge()).first.force_n
+        force_n = share * max(frame.force_n for frame in solved(CAR, edge()).frames)
         return solved(CAR, edge(opening_m=0.02, stop_at=(), tool=tool(force_n=(force_n,) * 10)))
 
     def test_half_the_force_stalls(self):
