@@ -18,7 +18,7 @@ from sim.frames import FrameMaker, seam_share_m
 from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
 from sim.ledger import Ledger
-from sim.letoff import let_off
+from sim.letoff import let_off as let_off
 from sim.network import Network, State
 from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError

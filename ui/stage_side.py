@@ -20,7 +20,7 @@ from sim.outcome import live_words
 from sim.plan import Crush, Ease, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import seat_at
-from sim.record import Aim, Clearance
+from sim.record import Aim, Clearance, Frame
 from sim.units import Units, length_text
 from ui.main_window import MainWindow
 from ui.panels.legend import Scale
@@ -33,6 +33,7 @@ from ui.state.aims import aim_words, arrow_words
 from ui.state.cards import tilt_words
 from ui.state.section_view import section_view
 from ui.state.session import Session
+from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
 
 __all__ = ["StageSide", "StageView"]
@@ -122,6 +123,9 @@ class StageSide:
             self._stage.show_aim(None)
             return
         pushing = not session.aiming and frame.opening_m > 0.0
+        if pushing and session.model is not None:
+            now = aims.line(session.model, as_now(session.model, move, frame), frame.points)
+            aim = aim_now(now, frame, session.model.outboard_sign)
         self._stage.show_aim(None if aim.problems else aim, move.tool, share=not pushing)
         if aim.problems and session.aiming and self._hovered is None:
             self._say(_sentence(aim.problems[0]))
@@ -178,6 +182,13 @@ class StageSide:
         index = session.timeline.move
         return index, session.plan.moves[index] if index < len(session.plan.moves) else session.move
 
+    def _frame_pushing(self) -> Frame | None:
+        """Return the frame shown when it is one of the selected move's own push."""
+        session, frame = self._session, self._session.timeline.frame
+        of_move = session.timeline.move == session.selection.now.move
+        pushing = frame is not None and not session.aiming and frame.opening_m > 0.0 and of_move
+        return frame if pushing else None
+
     def show_section(self) -> None:
         """Show the section through the selected move's tip, its seat and the skin's share."""
         move, model, panel = self._session.move, self._session.model, self._window.section
@@ -187,14 +198,21 @@ class StageSide:
             panel.show_section(None, 0.0)
             panel.show_words(seat="", split="", share=None, depth="", tilt="")
             return
-        aim = self._aim_of(self._session.selection.now.move, move) or aims.line(model, move)
-        view = section_view(model, move) if isinstance(move, Spread) and not aim.problems else None
+        frame = self._frame_pushing()
+        if frame is None:
+            shown: Move = move
+            aim = self._aim_of(self._session.selection.now.move, move) or aims.line(model, move)
+        else:
+            shown = as_now(model, move, frame)
+            aim = aim_now(aims.line(model, shown), frame, model.outboard_sign)
+        view = section_view(model, shown) if isinstance(shown, Spread) and not aim.problems else None
         panel.show_section(view, 0.0 if aim.way == "along" else aim.outward_ratio)
         depth, tilt = _switch_words(move, units)
         if aim.problems:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
-        seat = f"Tip one: {aim.seats[0]}. Tip two: {aim.seats[1]}."
+        far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
+        seat = f"Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
         if isinstance(move, Squeeze):
             panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
             return
