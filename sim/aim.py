@@ -19,6 +19,7 @@ from numpy.typing import NDArray
 
 from sim.door_model import DoorModel
 from sim.elastic import Elastic, elastic
+from sim.grips import just_set
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.newton import equilibrate
@@ -26,6 +27,7 @@ from sim.plan import Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Aim, Touch
+from sim.regrip import Hold
 from sim.run import STEP_M, Begin, let_off, never
 
 Floats = NDArray[np.float64]
@@ -138,11 +140,11 @@ def touch(
     """
     now = model if begin.model is None else begin.model
     push: Push = make_push(now, move)
-    network = now.network.with_drives([push.drive(begin.state.points)])
+    travel, state = min(travel_m, push.limit_m), just_set(begin.state)
+    network = now.network.with_drives([Hold(now, push, state, travel).drive])
     stepper = Stepper(network, cancelled)
-    travel = min(travel_m, push.limit_m)
-    load, start = stepper.load(travel, begin.state), begin.state.points
-    ev = equilibrate(network, begin.state, load, start, cancelled=cancelled).evaluation
+    load, start = stepper.load(travel, state), state.points
+    ev = equilibrate(network, state, load, start, cancelled=cancelled).evaluation
     pad = push.pads[0]
     return Touch(travel, float(ev.drive_force.max(initial=0.0)), pad.point(ev.points) - pad.point(start))
 
