@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.occupant import clearance
-from sim import ladder
+from sim import ladder, torn
 from sim.bond import END, LENGTH
 from sim.crush import Press
 from sim.door_model import DoorModel
@@ -60,6 +60,7 @@ class FrameMaker:
         )
         self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
         self.names = model.structure.names
+        self.whole = len(model.mesh.surface.points)
 
     def frame(
         self,
@@ -67,10 +68,10 @@ class FrameMaker:
         push: Push | Press | None,
         increment: int,
         events: tuple[Event, ...],
-        torn_m: float = 0.0,
+        cut_m: float = 0.0,
         seat: SeatNow | None = None,
     ) -> Frame:
-        """Return the frame of a converged point."""
+        """Return the frame of a converged point; ``cut_m`` is what the tips have sheared through."""
         ev, state, model = point.evaluation, point.state, self.model
         bonds = model.structure.bonds
         damage = np.clip(state.worst[self.seam] / bonds.law[self.seam, END], 0.0, 1.0)
@@ -100,7 +101,7 @@ class FrameMaker:
             ),
             clearance=self.clearance(state.points),
             parted_length_m=parted,
-            torn_length_m=torn_m,
+            torn_length_m=cut_m + torn.torn_m(self.network, state),
             latch_demand_ratio=latch,
             skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
             inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
@@ -113,7 +114,8 @@ class FrameMaker:
             path_pairs=path.pairs,
             path_flow_n=path.flow_n,
             seat=seat,
-            triangles=self.network.structure.triangles if torn_m > 0.0 else None,
+            triangles=self.network.structure.triangles if len(state.points) > self.whole else None,
+            sharp_edge_count=torn.sharp_edge_count(self.network, state),
             barrier=push.barrier if isinstance(push, Press) else None,
         )
 

@@ -13,7 +13,6 @@ from sim.ladder import tie_ratios
 from sim.ledger import Ledger, spent
 from sim.network import Evaluation, Load, Network, State
 from sim.newton import Equilibrium, equilibrate
-from sim.tear import Candidate, extended, shared_load, split
 
 Floats = NDArray[np.float64]
 
@@ -111,9 +110,10 @@ class Stepper:
         self.tally.iterations += answer.iteration_count
         return answer
 
-    def _accept(
+    def accept(
         self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float
     ) -> Point:
+        """Return the point a solved step ends in: state committed, work and spent energies in the books."""
         state = self.network.commit(start.state, ev)
         stored = ev.stored_j
         if not _same_contacts(state, start.state):
@@ -151,7 +151,7 @@ class Stepper:
                 lines["released in a jump"] = jump
             elif gap < -ENERGY_MADE_J:  # more energy came out than went in: no verdict may stand on it
                 self.tally.failed += 1
-        return self._settle_ties(start, self._accept(start, travel_m, ev, lines, work), depth)
+        return self._settle_ties(start, self.accept(start, travel_m, ev, lines, work), depth)
 
     def _halves(self, start: Point, travel_m: float, depth: int) -> Point:
         self.tally.halved += 1
@@ -238,45 +238,11 @@ class Stepper:
         lines["released in a jump"] = max(drop, 0.0)
         lines[group] = lines.get(group, 0.0) + own
         after = replace(point, state=state, ledger=point.ledger)
-        return self._accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
+        return self.accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
 
 
 def _same_contacts(a: State, b: State) -> bool:
     return np.array_equal(a.on_rim, b.on_rim) and np.array_equal(a.touching, b.touching)
-
-
-def try_tear(stepper: Stepper, point: Point, tear: Candidate) -> tuple[Stepper, Point] | None:
-    """Return stepper and point with the sheet torn along one edge, or None when that does not pay.
-
-    The torn sheet comes to rest at the same tip position; the tear stands when the energy set free is at
-    least what the new length costs, and what is left over is booked as released in a jump.
-    """
-    old = stepper.network
-    new_node = len(old.structure.points)
-    drives = []
-    for drive in old.drives:
-        nodes, weights = shared_load(drive.nodes, drive.weights, tear.node, new_node)
-        drives.append(replace(drive, nodes=nodes, weights=weights))
-    try:
-        network = Network(split(old.structure, tear), drives)
-    except ValueError:  # the torn sheet could not be meshed: this edge does not tear
-        return None
-    trial = replace(stepper, network=network)
-    state = network.taken_over(extended(point.state, tear.node), old)
-    load = trial.load(point.travel_m, state)
-    answer = equilibrate(network, state, load, state.points, cancelled=stepper.cancelled)
-    stepper.tally.iterations += answer.iteration_count
-    if not answer.converged:
-        return None
-    ev = answer.evaluation
-    lines = spent(network, state, ev, load)
-    released = point.ledger.stored_j - ev.stored_j - sum(lines.values())
-    if released < tear.cost_j:
-        return None
-    lines["tear"] = tear.cost_j
-    lines["released in a jump"] = released - tear.cost_j
-    start = replace(point, state=state)
-    return trial, trial._accept(start, point.travel_m, ev, lines, 0.0)
 
 
 def cut_on(point: Point, travel_m: float) -> Point:

@@ -1,8 +1,9 @@
 """The ladder: every competitor on a push, with how much of what it can hold it carries.
 
 Demand over capacity is 1 when the thing happens.  For a bond the measure is its worst opening over the
-opening at which nothing is left; for latch, hinge and foot the ellipsoid of forces; for the tip's edge the
-force over the shear strength of the sheet it bears on; for the tool its force over what it can give.
+opening at which nothing is left; for a tear what `sim.torn.demand` says; for latch, hinge and foot the
+ellipsoid of forces; for the tip's edge the force over the shear strength of the sheet it bears on; for the
+tool its force over what it can give.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ from sim.network import Evaluation, Network, State
 from sim.push import Push
 from sim.record import SLIPPING, Rung
 from sim.shear import edges_under
+from sim.torn import demand as tear_demand
 
 Floats = NDArray[np.float64]
 
@@ -63,6 +65,9 @@ def rungs(
         if left.any():
             demand = np.maximum(ev.worst, state.worst)[left] / bonds.law[left, END]
             out.append(Rung("seam", event, float(demand.max())))
+    tearing = tear_demand(network, state, ev, None if push is None else push.nodes)
+    if tearing is not None:
+        out.append(Rung(tearing[0], "skin tearing", tearing[1]))
     if push is not None:
         force = float(np.abs(ev.drive_force).max(initial=0.0))
         edge = edges_under(model, push)[0]

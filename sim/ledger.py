@@ -87,6 +87,8 @@ def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[s
             lines["seam slip"] = lines.get("seam slip", 0.0) + float((grown * (1.0 - peel))[mine].sum())
         elif kind == "pad":
             lines["pads"] = float(grown[mine].sum())
+        elif kind == "tear":
+            lines["tear"] = float(grown[mine].sum())
     for law in network.laws:
         if law.name in ev.spent:
             lines[law.line] = lines.get(law.line, 0.0) + ev.spent[law.name]

@@ -110,6 +110,7 @@ class Frame:
     barrier: Barrier | None = None  # the rigid body of a crush, ``opening_m`` along its line
     seat: SeatNow | None = None  # None where the pads are not followed
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
+    sharp_edge_count: int = 0  # raw edges left by tears, two for each
 
 
 @dataclass(frozen=True)
@@ -149,6 +150,7 @@ class MoveResult:
     clearance_m: Mapping[str, float]
     start_sha256: str
     solver: SolverNote
+    sharp_edge_count: int = 0
     notes: tuple[str, ...] = ()
 
 

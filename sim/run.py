@@ -9,14 +9,15 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim import ladder, outcome
+from sim import ladder, outcome, tearing, torn
+from sim.bond import END
 from sim.builds import car_notes, labelled
 from sim.crush import Press, increments, make_press
 from sim.door_model import DoorModel, build_model
 from sim.drawn import drawn_out
 from sim.frames import FrameMaker, seam_share_m
 from sim.grips import just_set
-from sim.increment import Point, Stepper, cut_on, stall_point, try_tear
+from sim.increment import Point, Stepper, cut_on, stall_point
 from sim.ledger import Ledger
 from sim.letoff import let_off as let_off
 from sim.network import Network, State
@@ -26,13 +27,10 @@ from sim.push import Push, make_push
 from sim.record import Event, Frame, MoveRecord, MoveResult, Rung, SolverNote
 from sim.regrip import Hold, first_step
 from sim.shear import edges_under
-from sim.tear import candidates
 from sim.tip_events import tip_events
 
 Floats = NDArray[np.float64]
 
-TEAR_REACH_M = 0.25  # a tear starts within this distance of the tip
-TEAR_RETRY_M = 0.0075  # travel before the same edge is tried again
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
 PARTED_EVENT_M = 0.020
 
@@ -51,7 +49,7 @@ class Begin:
     engaged: Push | Press | None = None
     opening_m: float = 0.0
     model: DoorModel | None = None  # the model as torn so far; None is the untorn one
-    torn_m: float = 0.0
+    cut_m: float = 0.0  # length of sheet the tips have sheared through
 
 
 class MoveRun:
@@ -76,7 +74,7 @@ class MoveRun:
     ) -> None:
         self.model = model if begin.model is None else begin.model
         self.move, self.begin, self.move_index = move, begin, move_index
-        self._torn_m = begin.torn_m
+        self._cut_m = begin.cut_m
         self.push: Push | Press | None = None
         if isinstance(move, Crush):
             self.push = make_press(self.model, move, begin.state.points)
@@ -94,8 +92,6 @@ class MoveRun:
         self._hold: Hold | None = None
         self._cut = "", 0.0
         self._set = self.push  # as it was set, whatever slides later
-        self._tried: dict[tuple[int, int], float] = {}
-        self._torn_nodes: list[int] = []
 
     def stop(self) -> None:
         """Let go: the move ends at the increment under way and keeps that opening."""
@@ -142,7 +138,7 @@ class MoveRun:
         self, point: Point, push: Push | Press | None, increment: int, events: tuple[Event, ...] = ()
     ) -> Frame:
         frame = FrameMaker(self.model, self._network, self.move_index).frame(
-            point, push, increment, events, self._torn_m, None if self._hold is None else self._hold.now()
+            point, push, increment, events, self._cut_m, None if self._hold is None else self._hold.now()
         )
         self._frames.append(frame)
         self._events.extend(events)
@@ -162,9 +158,8 @@ class MoveRun:
             target = min((grid + 1) * STEP_M, push.limit_m)
             before, taken = point, stepper.tally.iterations
             point, halt = self._step(stepper, before, target, push)
-            torn = self._torn_m
+            stepper, push = self._torn_so_far(stepper, push)
             if halt == "":
-                stepper, point, push = self._tear(stepper, point, push)
                 stepper, point = hold.go_on(self.model, stepper, point, before.travel_m, STEP_M)
                 self._network, self._current, push = stepper.network, stepper, hold.push
             elif halt == "cut":
@@ -175,9 +170,7 @@ class MoveRun:
             grid += point.travel_m >= target - 1.0e-12
             stepper.tally.increments += 1
             point = replace(point, iterations=stepper.tally.iterations - taken)
-            events = self._find_events(
-                before, point, push, halt=halt, tore=halt == "" and self._torn_m > torn
-            )
+            events = self._find_events(before, point, push, halt=halt)
             frame = self._emit(point, push, grid, events)
             self._point = point
             yield frame
@@ -194,7 +187,7 @@ class MoveRun:
         yield self._emit(before, press, 0)
         stop_at = set(self.move.stop_at) if isinstance(self.move, Crush) else set()
         for grid, point in increments(press, stepper, before, lambda: self._stopping):
-            events = self._find_events(before, point, press, halt="", tore=False)
+            events = self._find_events(before, point, press, halt="")
             frame = self._emit(point, press, grid, events)
             before = self._point = point
             yield frame
@@ -207,60 +200,37 @@ class MoveRun:
         edge = edges_under(self.model, push)[0]
         shear = edge.tip_n
         first = before.travel_m == 0.0 and push.place is not None
-        point = (first_step if first else Stepper.advance)(stepper, before, target)
+        end = first_step(stepper, before, target) if first else None
+        reached = tearing.advance(stepper, before, target, push.nodes, end)
+        self._current, point = reached.stepper, reached.point
         force = float(np.max(point.force_n, initial=0.0))
         if force <= min(push.force_limit(point.travel_m), shear):
             return point, ""
-        point = stall_point(stepper, before, point, lambda travel: min(push.force_limit(travel), shear))
+        point = stall_point(
+            self._current, reached.start, point, lambda travel: min(push.force_limit(travel), shear)
+        )
         if shear >= push.force_limit(point.travel_m):
             return point, "stalled"
-        self._torn_m += edge.length_m
+        self._cut_m += edge.length_m
         self._cut = "outer skin" if edge.outer else push.pads[0].part, float(np.max(point.force_n))
         return cut_on(point, point.travel_m + edge.thickness_m), "cut"
 
-    def _tear(self, stepper: Stepper, point: Point, push: Push) -> tuple[Stepper, Point, Push]:
-        """Return stepper, point and push after at most one tear has been tried and has paid."""
-        network = stepper.network
-        for tear in candidates(network, point.evaluation, self._tear_zone(push)):
-            key = (tear.node, tear.tip)
-            if point.travel_m < self._tried.get(key, -1.0) + TEAR_RETRY_M:
-                continue
-            self._tried[key] = point.travel_m
-            torn = try_tear(stepper, point, tear)
-            if torn is None:
-                continue
-            new, point = torn
-            node = len(network.structure.points)
-            self._torn_m += tear.length_m
-            self._torn_nodes += [tear.node, tear.tip, node]
-            start = replace(self.model.start, points=new.network.structure.points)
-            self.model = replace(
-                self.model, structure=new.network.structure, network=new.network, start=start
-            )
-            new.network.factor.seconds += network.factor.seconds
-            new.network.assemble_seconds += network.assemble_seconds
-            self._network, self._current = new.network, new
-            nodes, weights = new.network.drives[0].nodes, new.network.drives[0].weights
-            push = replace(push, nodes=nodes, weights=weights)
-            assert self._hold is not None
-            self._hold.torn(push, tear.node, node)
-            return new, point, push
-        return stepper, point, push
-
-    def _tear_zone(self, push: Push) -> NDArray[np.int64]:
-        """Return the nodes at which a tear may start: free edges near the tip, and where tears ended.
-
-        Not under the pad itself: a blunt tip moves all the metal it bears on alike.
-        """
-        names = self.model.structure.names
-        lips = np.concatenate([names["hem_lip"], names["belt_outer_lip"], names["belt_inner_lip"]])
-        at = push.pads[0].point(self.model.start.points)
-        near = lips[np.linalg.norm(self.model.start.points[lips] - at, axis=1) < TEAR_REACH_M]
-        zone = np.unique(np.concatenate([near, np.array(self._torn_nodes, dtype=np.int64)]))
-        return np.setdiff1d(zone, push.nodes)
+    def _torn_so_far(self, stepper: Stepper, push: Push) -> tuple[Stepper, Push]:
+        """Return stepper and push on the sheet as it is now; model and tips take over what has torn."""
+        new = self._current
+        if new is stepper:
+            return stepper, push
+        self.model = tearing.torn_model(self.model, new.network)
+        self._network = new.network
+        drive = new.network.drives[0]
+        push = replace(push, nodes=drive.nodes, weights=drive.weights)
+        assert self._hold is not None
+        for node, half in tearing.splits(stepper.network, new.network):
+            self._hold.torn(push, node, half)
+        return new, push
 
     def _find_events(
-        self, before: Point, point: Point, push: Push | Press, *, halt: str, tore: bool
+        self, before: Point, point: Point, push: Push | Press, *, halt: str
     ) -> tuple[Event, ...]:
         force = float(np.max(point.force_n, initial=0.0))
         at = point.travel_m
@@ -270,7 +240,9 @@ class MoveRun:
             if tie.name == "latch":
                 self._peak_latch = max(self._peak_latch, tie.ratio)
         events += drawn_out(self._network, before, point)
-        old, new = self._network.parted(before.state), self._network.parted(point.state)
+        new, old = self._network.parted(point.state), np.zeros(len(point.state.worst), dtype=bool)
+        ends = self._network.structure.bonds.law[: len(before.state.worst), END]
+        old[: len(ends)] = before.state.worst >= ends  # necks of tears come at the end of the list
         share = seam_share_m(self.model)
         first = float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum())
         peak = max(float(np.max(before.force_n, initial=0.0)), force)
@@ -292,8 +264,9 @@ class MoveRun:
         if isinstance(push, Press):
             return tuple(events)
         events += tip_events(self._hold, self._events, before, at, halt, self._cut)
-        if tore:
-            events.append(Event("skin tearing", push.pads[0].part, at, peak))
+        for part, length in torn.torn_parts(self._network, point.state).items():
+            if length >= outcome.limit("torn_m") and "skin tearing" + part not in seen:
+                events.append(Event("skin tearing", part, at, peak))
         if halt == "stalled":
             events.append(Event("stalled", "tool", at, force))
         return tuple(events)
@@ -316,7 +289,7 @@ class MoveRun:
             None if off else self.push,
             self._point.travel_m,
             self.model,
-            self._torn_m,
+            self._cut_m,
         )
 
     def result(self, *, with_residual: bool = True) -> MoveResult:
@@ -359,6 +332,7 @@ class MoveRun:
             viscous_ratio=books["viscous"] / work,
             parted_length_m=end.parted_length_m,
             torn_length_m=end.torn_length_m,
+            sharp_edge_count=end.sharp_edge_count,
             latch_demand_ratio=self._peak_latch,
             skin_mid_outboard_m=end.skin_mid_outboard_m,
             inner_mid_outboard_m=end.inner_mid_outboard_m,

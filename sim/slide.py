@@ -32,7 +32,7 @@ from sim.plan import BeltPoint, EdgePoint
 from sim.problems import PlanError
 from sim.push import Push
 from sim.seat import Axes, Seat, axes_of, seat_of
-from sim.tear import shared_load
+from sim.split import shared_load
 from sim.tip import Footprint, belt_footprint, slid_footprint
 
 Floats = NDArray[np.float64]

@@ -159,6 +159,8 @@ class Structure:
     rim : nodes that rest on a rigid face and may not go inboard of ``rim_y_m``
     fixed : shape (n, 3), directions held still
     names : named node sets, for reading results only
+    lines : where a torn line ends, its last edge's length along the way it was driven and how far it lies off
+        that way, shape (4,) [m] by node
     """
 
     points: Floats
@@ -176,6 +178,7 @@ class Structure:
     fixed: Bools | None = None
     names: Mapping[str, Ints] = field(default_factory=dict)
     sliders: tuple[Slider, ...] = ()
+    lines: Mapping[int, Floats] = field(default_factory=dict)
 
     def with_fixed(self, fixed: Bools) -> Structure:
         """Return the same structure with other held directions."""

@@ -1,42 +1,56 @@
 """Tears: a law on the tear line, energy per new torn length, not a strain limit on the element.
 
-A tear runs along an edge of the lattice, from a free edge of a sheet or from the tip of an older tear.  It is
-tried, not assumed: the sheet is opened along the edge at a fixed tip position, the network comes to rest, and
-the tear stands only when the energy that set free is at least what the new length costs,
+A line runs from node to node along edges of the lattice.  Where it runs, the node splits in two and the
+halves stay tied by what the neck of the sheet still carries: a force that falls with their distance to
+nothing, over an area of
 
-    released >= Gc t L,
+    Gc t s,        s: length of line that the node stands for (half of the edges before and behind it),
 
-so a coarse lattice asks the same energy per metre as a fine one.  Opening and in-plane shear are both in the
-released energy.
+so the energy per torn metre is the sheet's own on any lattice, whatever the mix of opening, in-plane shear
+and out-of-plane shear.  The work is done by the tips as they move on; nothing has to be released at once.
 
-Gc: essential work of fracture of thin mild sheet, 100-400 kJ/m^2, from memory, low confidence.
+Whether a node splits is the larger of two measures of the *line*, both one when it runs:
+
+* its driving force over Gc, by the closure of the line one edge on [rybicki-kanninen-1977]: nodal force that
+  holds the metal ahead together, times the opening one edge behind, over twice the new area;
+* the stretch across it over the stretch at which a thin sheet necks.  It starts a line where there is none
+  yet (a smooth edge has no driving force), and on a lattice finer than the neck's own zone it is the first to
+  be reached, as it is with a cohesive zone that the lattice resolves.
+
+Where the first decides, the neck's force starts at the nodal force that makes the driving force Gc and ends
+at the opening that stands one edge behind, so the line runs on smoothly and a coarse lattice releases no more
+and no less than a fine one.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.network import Evaluation, Network, State
-from sim.sheet import find_hinges
-from sim.structure import Bonds, Structure
+from sim.bond import bond_law
+from sim.cuts import Cuts, cuts_of
+from sim.network import Evaluation, Network
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
 
-TEAR_ENERGY_J_PER_M2 = 2.0e5
-TRY_STRESS_RATIO = 0.7  # nodal force over yield force of the edge from which a tear is tried at all
-CANDIDATES = 2  # tried per increment, hardest pulled first
+SHEAR_OVER_TENSILE = 0.8  # ultimate shear over tensile strength of mild sheet, from memory
+LEAST_FORCE_RATIO = 1.0e-3  # of the strength, so that no neck is without force
+FORWARD = 0.3  # cosine: edges further off the way of a line are not taken
+RISE_SHARE = 0.01  # of the opening at which a neck has torn: up to there it takes up the force it is given
 
 
 @dataclass(frozen=True)
 class Candidate:
-    """An edge that may tear: from ``node`` (on a free edge) to ``tip``.
+    """A cut that may open now.
 
-    side : triangles that go with the new node;  length_m : of the edge;  cost_j : Gc t L
-    pull_ratio : nodal force across the edge over its yield force
+    node, tip, side : as in `Cuts`;  length_m : of line the node stands for;  cost_j : Gc t times that
+    demand_ratio : 1 when the line runs;  force_n : pull that opens the cut, shape (3,) [N]
+    drive_ratio : driving force over Gc;  stretch_ratio : stretch over the stretch at which the sheet necks
+    line_m : shape (4,), what `Structure.lines` will say of the line's new end
     """
 
     node: int
@@ -44,138 +58,212 @@ class Candidate:
     side: tuple[int, ...]
     length_m: float
     cost_j: float
-    pull_ratio: float
+    demand_ratio: float = 0.0
+    drive_ratio: float = 0.0
+    stretch_ratio: float = 0.0
+    force_n: float = 0.0
+    line_m: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
 
 
-def _fan(triangles: Ints, members: Ints, node: int) -> list[int]:
-    """Return the triangles round a node on a free edge in order, one free edge to the other; else []."""
-    inside = set(members.tolist())
-    by_edge: dict[int, list[int]] = {}
-    for t in members:
-        for other in triangles[t]:
-            if other != node:
-                by_edge.setdefault(int(other), []).append(int(t))
-    ends = [other for other, owners in by_edge.items() if len(owners) == 1]
-    if len(ends) != 2:
-        return []
-    order, edge = [], min(ends)
-    while inside:
-        step = [t for t in by_edge[edge] if t in inside]
-        if not step:
-            return []
-        t = step[0]
-        inside.discard(t)
-        order.append(t)
-        edge = next(int(other) for other in triangles[t] if other not in (node, edge))
-    return order
+def opening_force(network: Network, cuts: Cuts, ev: Evaluation) -> Floats:
+    """Return the pull that opens every cut, shape (k, 3) [N]: what a tie across it would have to carry.
+
+    Half the difference of what the sheet puts on the two halves of the node; where nothing else acts on the
+    node that is the force of either.
+    """
+    points, corners = ev.points, network.structure.triangles
+    on_corner = np.zeros((*corners.shape, 3))  # energy gradient of each triangle's edges by its corners
+    for i in range(3):
+        a, b = (i + 1) % 3, (i + 2) % 3
+        pull = (ev.springs[:, i] / network.rest.rest_length2[:, i])[:, None] * (
+            points[corners[:, b]] - points[corners[:, a]]
+        )
+        on_corner[:, b] += pull
+        on_corner[:, a] -= pull
+    on_hinge = ev.moments[:, None, None] * ev.gradient
+    force: Floats = cuts.from_edges @ on_corner.reshape(-1, 3) + cuts.from_hinges @ on_hinge.reshape(-1, 3)
+    return force
 
 
-def _node_forces(network: Network, ev: Evaluation, node: int, fan: list[int]) -> Floats:
-    """Return the membrane force each triangle of a fan puts on the node, shape (len(fan), 3) [N]."""
-    triangles = network.structure.triangles
-    out = np.zeros((len(fan), 3))
-    for row, t in enumerate(fan):
-        corners = triangles[t]
-        for i in range(3):
-            a, b = corners[(i + 1) % 3], corners[(i + 2) % 3]
-            if node in (a, b):
-                pull = ev.springs[t, i] / network.rest.rest_length2[t, i] * (ev.points[b] - ev.points[a])
-                out[row] += pull if node == b else -pull
+@dataclass(frozen=True)
+class Heading:
+    """Where the lines would go: for every cut, k of them.
+
+    along_m : shape (k,), the edge's length along the way its node's line is driven
+    off_m : shape (k, 3), how far the line would then lie off that way;  taken : the cut its node would take
+    """
+
+    along_m: Floats
+    off_m: Floats
+    taken: Bools
+
+
+def headings(cuts: Cuts, tension: Floats) -> Heading:
+    """Return where the line at every node would go, by the tension per length across every cut.
+
+    The way is across the largest tension, as for the tip of a crack in a plane [erdogan-sih-1963]: the mean
+    of the node's edges at rest, each weighted by the fourth power of the tension across it.  A lattice has
+    edges sixty degrees apart, so the line zigzags: each node takes the edge that keeps the line as a whole,
+    its earlier strayings included, nearest to the way.
+    """
+    count = int(cuts.group.max()) + 1
+    top = np.full(count, 1.0e-30)
+    np.maximum.at(top, cuts.group, tension)
+    weight = (tension / top[cuts.group]) ** 4
+    way = np.zeros((count, 3))
+    np.add.at(way, cuts.group, (weight / cuts.ahead_m)[:, None] * cuts.edge_m)
+    way /= np.maximum(np.linalg.norm(way, axis=1), 1.0e-12)[:, None]
+    own = way[cuts.group]
+    along = np.einsum("ki,ki->k", cuts.edge_m, own)
+    off = cuts.off_m + cuts.edge_m
+    off = off - np.einsum("ki,ki->k", off, own)[:, None] * own
+    cost = np.round(np.linalg.norm(off, axis=1), 9) + np.where(along > FORWARD * cuts.ahead_m, 0.0, 1.0e3)
+    order = np.lexsort((np.arange(len(cost)), cost, cuts.group))
+    first = order[np.unique(cuts.group[order], return_index=True)[1]]
+    taken = np.zeros(len(cost), dtype=bool)
+    taken[first] = True
+    return Heading(np.maximum(along, FORWARD * cuts.ahead_m), off, taken)
+
+
+def drive_ratios(cuts: Cuts, points: Floats, force: Floats, along_m: Floats) -> Floats:
+    """Return the driving force of every line over Gc, shape (k,); 0 where no line ends.
+
+    G = F . u / (2 t a), u the opening one edge behind, carried to the edge ahead by the square root of the
+    two lengths' ratio [krueger-2004]; a is what the line gains on its way, not the length of a zigzag's edge.
+    """
+    has = cuts.behind[:, 0] >= 0
+    u = points[cuts.behind[:, 1]] - points[cuts.behind[:, 0]]
+    scale = np.sqrt(cuts.ahead_m / np.where(has, cuts.back_m, 1.0))
+    work = 0.5 * np.einsum("ki,ki->k", force, u) * scale
+    ratio: Floats = np.where(has, np.maximum(work, 0.0), 0.0) / (cuts.cost_j_per_m * along_m)
+    return ratio
+
+
+def _tension_and_shear(cuts: Cuts, points: Floats, force: Floats) -> tuple[Floats, Floats]:
+    """Return the pull's part across every cut (closing counts nothing) and the rest, shape (k,) [N]."""
+    across = cuts.across @ points
+    size = np.linalg.norm(across, axis=1)
+    normal = np.einsum("ki,ki->k", force, across) / np.maximum(size, 1.0e-12)
+    shear2 = np.maximum(np.einsum("ki,ki->k", force, force) - normal**2, 0.0)
+    return np.maximum(normal, 0.0), np.sqrt(shear2)
+
+
+def _stretch(cuts: Cuts, stress: Floats) -> Floats:
+    """Return the stretch of each cut's metal at a tension, by its own curve, shape (k,)."""
+    young, flow, hardening, _ = cuts.metal.T
+    flows = np.maximum(stress - flow, 0.0) / np.maximum(hardening, 1.0e-3 * young)
+    out: Floats = stress / young + flows
     return out
 
 
-def candidates(network: Network, ev: Evaluation, zone: Ints) -> list[Candidate]:
-    """Return the edges hardest pulled apart, hardest first.
+def _tension(cuts: Cuts, pull: Floats) -> tuple[Floats, Floats]:
+    """Return tension across every cut and the one at which its sheet necks [Pa]; 0 and 1 if it never does."""
+    tensile = cuts.metal[:, 3]
+    finite = np.isfinite(tensile)
+    top = np.where(finite, tensile, 1.0)
+    area = np.where(finite, cuts.limit_n_per_m * cuts.share_m, 1.0) / top
+    return np.where(finite, pull / area, 0.0), top
+
+
+def stretch_ratios(cuts: Cuts, pull: Floats) -> Floats:
+    """Return the stretch across every cut over the one at which the sheet necks, shape (k,).
+
+    The metal's own curve turns tension into stretch, so the measure keeps growing once the sheet yields.
+    """
+    stress, top = _tension(cuts, pull)
+    ratio: Floats = _stretch(cuts, stress) / _stretch(cuts, top)
+    return ratio
+
+
+def begun_ratios(cuts: Cuts, pull: Floats) -> Floats:
+    """Return the work of stretching a strip as wide as the sheet is thick, over Gc, shape (k,).
+
+    At the onset of the neck that is a few percent: nearly all the work of a tear is done in its neck.
+    """
+    stress, top = _tension(cuts, pull)
+    stress = np.minimum(stress, top)
+    thickness = np.where(np.isfinite(cuts.limit_n_per_m), cuts.limit_n_per_m, 0.0) / top
+    work = 0.5 * (stress + np.minimum(stress, cuts.metal[:, 1])) * _stretch(cuts, stress)
+    # Gc t per length over t is Gc; the strip's width is t
+    ratio: Floats = work * thickness**2 / cuts.cost_j_per_m
+    return ratio
+
+
+@dataclass(frozen=True)
+class Measures:
+    """How near every cut is to opening, k of them.
+
+    force_n : pull that opens it, shape (k, 3);  pull_n : its tension and shear as one tension
+    drive, stretch : the two ratios, shape (k,);  -1 for cuts that are not taken
+    """
+
+    force_n: Floats
+    pull_n: Floats
+    drive: Floats
+    stretch: Floats
+    heading: Heading
+
+
+def measure(network: Network, cuts: Cuts, ev: Evaluation, barred: Ints | None = None) -> Measures:
+    """Return how near every cut is to opening.
 
     Parameters
     ----------
-    zone : nodes to look at; those on a free edge of a sheet and on no beam are tried
+    barred : nodes that do not split: those under a pad, which moves all the metal it bears on alike
     """
-    s = network.structure
-    beams = {int(n) for beam in s.beams for n in beam.nodes}
-    ties = {int(n) for tie in s.ties for n in tie.nodes}
-    found = []
-    for node in zone.tolist():
-        if node in beams or node in ties:
-            continue
-        members = np.flatnonzero((s.triangles == node).any(axis=1))
-        fan = _fan(s.triangles, members, node)
-        if len(fan) < 2:
-            continue
-        forces = _node_forces(network, ev, node, fan)
-        best = _best_cut(network, node, fan, forces, beams)
-        if best is not None and best.pull_ratio >= TRY_STRESS_RATIO:
-            found.append(best)
-    return sorted(found, key=lambda c: -c.pull_ratio)[:CANDIDATES]
+    force = opening_force(network, cuts, ev)
+    tension, shear = _tension_and_shear(cuts, ev.points, force)
+    pull = np.hypot(tension, shear / SHEAR_OVER_TENSILE)
+    # where nothing pulls a node apart, the shear alone tells where it would go
+    pulled = np.zeros(int(cuts.group.max()) + 1, dtype=bool)
+    np.logical_or.at(pulled, cuts.group, tension > 0.0)
+    heading = headings(cuts, np.where(pulled[cuts.group], tension, pull) / cuts.share_m)
+    drive = drive_ratios(cuts, ev.points, force, heading.along_m)
+    off = ~heading.taken if barred is None else ~heading.taken | np.isin(cuts.node, barred)
+    stretch = np.where(off, -1.0, stretch_ratios(cuts, pull))
+    return Measures(force, pull, np.where(off, -1.0, drive), stretch, heading)
 
 
-def _best_cut(
-    network: Network, node: int, fan: list[int], forces: Floats, beams: set[int]
-) -> Candidate | None:
-    s = network.structure
-    best = None
-    for cut in range(1, len(fan)):
-        shared = set(s.triangles[fan[cut - 1]].tolist()) & set(s.triangles[fan[cut]].tolist()) - {node}
-        tip = int(next(iter(shared)))
-        if tip in beams:
-            continue
-        length = float(np.linalg.norm(s.points[tip] - s.points[node]))
-        thickness = float(network.thickness[fan[cut]])
-        limit = float(network.metal[fan[cut], 2]) * thickness * 0.5 * length
-        left, right = forces[:cut].sum(axis=0), forces[cut:].sum(axis=0)
-        # both sides pull the node apart: the smaller of the two is what the edge carries across
-        apart = -float(left @ right) / max(float(np.linalg.norm(left)), float(np.linalg.norm(right)), 1.0e-9)
-        ratio = apart / limit
-        if best is None or ratio > best.pull_ratio:
-            cost = TEAR_ENERGY_J_PER_M2 * thickness * length
-            best = Candidate(node, tip, tuple(fan[cut:]), length, cost, ratio)
-    return best
+def worst_cut(network: Network, ev: Evaluation, barred: Ints | None = None) -> Candidate | None:
+    """Return the cut nearest to opening, or None where there is no sheet that can tear."""
+    cuts = cuts_of(network)
+    if not len(cuts.node) or not np.isfinite(cuts.cost_j_per_m).any():
+        return None
+    m = measure(network, cuts, ev, barred)
+    demand = np.maximum(m.drive, m.stretch)
+    k = int(np.argmax(demand))
+    if demand[k] < 0.0:
+        return None
+    held = float(np.linalg.norm(m.force_n[k]))
+    if m.drive[k] >= m.stretch[k]:  # what the neck takes up is the part along the opening it will have
+        u = ev.points[cuts.behind[k, 1]] - ev.points[cuts.behind[k, 0]]
+        held = float(m.force_n[k] @ u) / max(float(np.linalg.norm(u)), 1.0e-12)
+    length = 0.5 * float(cuts.gone_m[k] + m.heading.along_m[k])
+    x, y, z = m.heading.off_m[k].tolist()
+    return Candidate(
+        int(cuts.node[k]), int(cuts.tip[k]), cuts.side[k], length, float(cuts.cost_j_per_m[k]) * length,
+        float(demand[k]), float(m.drive[k]), float(m.stretch[k]), max(held, 0.0),
+        (float(m.heading.along_m[k]), x, y, z),
+    )  # fmt: skip
 
 
-def split(structure: Structure, tear: Candidate) -> Structure:
-    """Return the structure with the sheet opened along one edge: a new node takes one side of the fan."""
-    new = len(structure.points)
-    points = np.concatenate([structure.points, structure.points[tear.node][None]])
-    triangles = structure.triangles.copy()
-    side = np.array(tear.side)
-    triangles[side] = np.where(triangles[side] == tear.node, new, triangles[side])
-    find_hinges(triangles)  # still a manifold
-    moved = {int(n) for t in tear.side for n in structure.triangles[t]} - {tear.node, tear.tip}
-    return replace(
-        structure,
-        points=points,
-        triangles=triangles,
-        bonds=_follow(structure.bonds, tear.node, new, moved),
-        fixed=None
-        if structure.fixed is None
-        else np.concatenate([structure.fixed, structure.fixed[tear.node][None]]),
+def neck_law(tear: Candidate, limit_n_per_m: float) -> Floats:
+    """Return the law of the neck between the halves of a split node.
+
+    It begins at the nodal force, brought back to the moment at which the driving force was Gc (force goes as
+    its root), and its area is Gc t times the length: see the head of this module.
+    """
+    force = tear.force_n / max(tear.drive_ratio, 1.0) ** 0.5
+    force = max(force, LEAST_FORCE_RATIO * limit_n_per_m * tear.length_m)
+    strength = (1.0 - RISE_SHARE) * force / tear.length_m
+    energy = tear.cost_j / tear.length_m
+    rise = RISE_SHARE * 2.0 * energy / strength
+    return bond_law(
+        strength=strength,
+        energy=energy,
+        shear_ratio=1.0,
+        rise_m=rise,
+        plateau_share=0.0,
+        pressure=strength / rise,
+        length_m=tear.length_m,
     )
-
-
-def _follow(bonds: Bonds, node: int, new: int, moved: set[int]) -> Bonds:
-    """Return the bonds with those that reach over to the new node's side hung on it.
-
-    A seam point lies between two nodes of the lip; when the other one went with the new side, so does it.
-    """
-    nodes = bonds.nodes.copy()
-    for row in np.flatnonzero((nodes == node).any(axis=1)):
-        others = {int(n) for n in nodes[row]} - {node}
-        if others & moved:
-            nodes[row] = np.where(nodes[row] == node, new, nodes[row])
-    return replace(bonds, nodes=nodes)
-
-
-def extended(state: State, node: int) -> State:
-    """Return the state with one more node, standing where ``node`` stands."""
-    return replace(state, points=np.concatenate([state.points, state.points[node][None]]))
-
-
-def shared_load(nodes: Ints, weights: Floats, node: int, new: int) -> tuple[Ints, Floats]:
-    """Return tip weights with a split node's load on both its halves."""
-    at = np.flatnonzero(nodes == node)
-    if not len(at):
-        return nodes, weights
-    half = 0.5 * weights[at[0]]
-    kept = weights.copy()
-    kept[at[0]] = half
-    return np.concatenate([nodes, [new]]).astype(np.int64), np.concatenate([kept, [half]])

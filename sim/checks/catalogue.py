@@ -26,6 +26,7 @@ from sim.checks import (
     sections,
     shells,
     stability,
+    tears,
     tools,
 )
 from sim.checks.row import CONSERVATION, Row
@@ -171,6 +172,15 @@ def _seams() -> Iterator[Check]:
         yield from _each(family, function, ((180.0e6,), (220.0e6,)), fast=False)
 
 
+def _tears() -> Iterator[Check]:
+    family = "tearing"
+    yield from _each(family, tears.strip_runs, ((0.04,), (0.02,)), fast=False)
+    yield from _each(family, tears.strip_energy, ((0.02, 15.0), (0.02, 30.0)), fast=False)
+    for function in (tears.trouser_load, tears.trouser_energy):
+        yield from _each(family, function, [(0.03,)])
+        yield from _each(family, function, ((0.02,), (0.015,)), fast=False)
+
+
 def _rules() -> Iterator[Check]:
     family = "latch and hinges"
     yield from _each(family, fittings.fitting, fittings.FLOOR_N)
@@ -220,7 +230,7 @@ def _trade() -> Iterator[Check]:
 @cache
 def catalogue() -> tuple[Check, ...]:
     """Return every check, family by family."""
-    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _rules, _tools, _every_run, _trade)
+    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _tears, _rules, _tools, _every_run, _trade)
     return tuple(check for make in makers for check in make())
 
 

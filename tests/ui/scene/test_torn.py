@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from sim.tear import Candidate, split
+from sim.split import split
+from sim.tear import Candidate
 from tests.ui.scene.conftest import moved, pixels
 from ui.scene.door_scene import DoorScene
 from ui.scene.seam import make_stitches
