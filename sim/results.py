@@ -55,6 +55,7 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
         "viscous_ratio": result.viscous_ratio,
         "parted_length_m": result.parted_length_m,
         "torn_length_m": result.torn_length_m,
+        "sharp_edge_count": result.sharp_edge_count,
         "latch_demand_ratio": result.latch_demand_ratio,
         "skin_mid_outboard_m": result.skin_mid_outboard_m,
         "inner_mid_outboard_m": result.inner_mid_outboard_m,

@@ -99,6 +99,13 @@ FAULTS = (
         "tests/sim/runs/test_ready_plans.py"
         "::test_the_latch_lets_go_at_its_own_strength_and_not_below_the_rule",
     ),
+    Fault(
+        "a tear's energy ignored",
+        "sim/tear.py",
+        "np.where(has, np.maximum(work, 0.0), 0.0) / (cuts.cost_j_per_m * along_m)",
+        "np.where(has, np.maximum(work, 0.0), 0.0) / (1.0e-3 * cuts.cost_j_per_m * along_m)",
+        "tests/sim/verification/test_tearing.py::test_a_cut_strip_runs_where_its_energy_pays[0.04]",
+    ),
 )
 
 
