@@ -22,8 +22,6 @@ Answer = TypeVar("Answer")
 
 TICK_S = 0.05
 """How often a wish to stop is looked for."""
-END_S = 0.1
-"""How long a worker may take to go before it is killed."""
 LOST_AT_START = 3
 """Workers lost before they were ready, in a row, after which no more are started."""
 NICE = 5
@@ -111,11 +109,8 @@ class _Worker:
 
     def end(self) -> None:
         """End the process without waiting for its job."""
-        self.process.terminate()
-        self.process.join(END_S)
-        if self.process.is_alive():
-            self.process.kill()
-            self.process.join()
+        self.process.kill()  # it holds nothing that would have to be put away
+        self.process.join()
         self.pipe.close()
 
 
@@ -149,7 +144,7 @@ class Workers(Generic[Item, Answer]):
     def end(self) -> None:
         """End every process at once."""
         for worker in self._workers:
-            worker.process.terminate()
+            worker.process.kill()
         for worker in self._workers:
             worker.end()
         self._workers.clear()

@@ -177,7 +177,7 @@ class App:
         self.filing.keep_unsaved()
         self.session.stop()
         self.worker.close()
-        self.chance_worker.drop()
+        self.chance_worker.close()
 
 
 def prepare_application(words: list[str] | None = None) -> QApplication:

@@ -36,15 +36,18 @@ class ChanceWorker(QObject):
         self._thread: threading.Thread | None = None
 
     def submit(self, request: ChanceRequest) -> None:
-        """Begin a wish; the processes of an older one end first."""
-        self.drop()
+        """Begin a wish; the processes of an older one end meanwhile."""
         self._newest = request.number
         self._thread = threading.Thread(target=self._serve, args=(request,), name="many runs", daemon=True)
         self._thread.start()
 
-    def drop(self) -> bool:
-        """End what is under way, processes and all; return whether nothing is left."""
+    def drop(self) -> None:
+        """Have what is under way end, processes and all; the window does not wait for it."""
         self._newest = -1
+
+    def close(self) -> bool:
+        """End what is under way and wait for it; return whether nothing is left."""
+        self.drop()
         if self._thread is not None:
             self._thread.join(5.0)
         return self._thread is None or not self._thread.is_alive()

@@ -20,7 +20,7 @@ SMALL = Plan(car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(), op
 def worker():
     made = ChanceWorker()
     yield made
-    assert made.drop()
+    assert made.close()
     assert not multiprocessing.active_children()
 
 
@@ -59,7 +59,7 @@ def test_a_dropped_wish_ends_quickly_and_says_nothing_more(worker):
     worker.submit(ChanceRequest(4, Wish.LIKELY, SMALL, count=64))
     wait(worker, lambda said: isinstance(said, ChanceProgress))
     began = time.perf_counter()
-    assert worker.drop()
+    assert worker.close()
     assert time.perf_counter() - began < 0.3 + 0.2  # the promise, and a loaded machine's thread switch
     assert not multiprocessing.active_children()
     assert not [said for said in worker.waiting() if isinstance(said, ChanceAnswer)]
