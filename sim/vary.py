@@ -18,7 +18,7 @@ import numpy as np
 from scipy import stats
 
 from sim.carcheck import RANGES, SEED_LIMIT
-from sim.plan import EdgePoint, Plan, Spread
+from sim.plan import Crush, EdgePoint, Plan, Spread
 from sim.problems import PlanError
 from sim.tip import lip_share
 
@@ -71,7 +71,7 @@ def _about(reach: float, least: float = -math.inf, most: float = math.inf) -> Sp
 class Row:
     """One number that is not known well.
 
-    path : "car.name", or "door.name" for the tip on the door in every push
+    path : "car.name", or what every spread ("door.name", "tool.name") or every crush ("travel_m") has
     words : for sentences;  unit : SI, "" for a pure ratio
     span : lowest and highest value from the plan's own;  quantile : how it is spread between them
     source : where the range comes from, or "assumed" and why
@@ -141,6 +141,24 @@ TABLE = (
         _about(SEAT_M),
         even,
         "assumed: a trained hand puts a tip to within 5 mm",
+        _always,
+    ),
+    Row(
+        "tool.friction_ratio",
+        "the friction of the tips",
+        "",
+        _within(0.3, 0.6),
+        even,
+        "serrated tips on painted steel 0.3 to 0.6, from memory",
+        _always,
+    ),
+    Row(
+        "travel_m",
+        "how far the door is pushed in",
+        "m",
+        _about(0.01, 0.001),
+        even,
+        "assumed: a bow is judged by eye to within 10 mm",
         _always,
     ),
     Row(
@@ -302,15 +320,17 @@ def _put(at: Any, steps: list[tuple[str, int | None]], value: float) -> Any:
 def inputs(plan: Plan) -> tuple[Input, ...]:
     """Return what is varied on a plan: the rows that play a part, once for the car and once a push."""
     pushes = [(k, move) for k, move in enumerate(plan.moves) if isinstance(move, Spread)]
+    crushes = [(k, None) for k, move in enumerate(plan.moves) if isinstance(move, Crush)]
     out = []
     for row in TABLE:
         if row.path.startswith("car."):
             if row.applies(plan, None):
                 out.append(_input(plan, row, row.path, row.words))
             continue
-        for index, move in pushes:
+        moves = crushes if row.path == "travel_m" else pushes
+        for index, move in moves:
             if row.applies(plan, move):
-                words = row.words if len(pushes) == 1 else f"{row.words} in move {index + 1}"
+                words = row.words if len(moves) == 1 else f"{row.words} in move {index + 1}"
                 out.append(_input(plan, row, f"moves[{index}].{row.path}", words))
     return tuple(item for item in out if item.high > item.low)
 

@@ -8,7 +8,7 @@ import pytest
 from scipy import stats
 
 from sim import vary
-from sim.plan import BeltPoint, Car, Ease, EdgePoint, Plan, Spread, Squeeze
+from sim.plan import BeltPoint, Car, Crush, Ease, EdgePoint, Plan, Spread, Squeeze
 from sim.planfile import check_plan
 from sim.problems import PlanError
 
@@ -35,6 +35,18 @@ def test_only_what_plays_a_part_is_varied():
     assert "moves[0].door.along_m" in paths(belt)
     assert "moves[0].door.depth_m" not in paths(belt)
     assert not [p for p in paths(Plan(moves=(Squeeze(), Ease()))) if p.startswith("moves")]
+    assert "moves[0].tool.friction_ratio" in paths(belt)
+
+
+def test_friction_and_the_bow_of_a_wreck_are_varied():
+    wreck = Plan(moves=(Crush(travel_m=0.12), EDGE.moves[0]))
+    found = {item.path: item for item in vary.inputs(wreck)}
+    bow, friction = found["moves[0].travel_m"], found["moves[1].tool.friction_ratio"]
+    assert (bow.low, bow.high) == pytest.approx((0.11, 0.13))
+    assert (friction.low, friction.high) == (0.3, 0.6)
+    assert "moves[0].tool.friction_ratio" not in found and "moves[1].travel_m" not in found
+    draw = vary.draws(wreck, 1)[0].plan
+    assert draw.moves[0].travel_m != 0.12 and draw.moves[1].tool.friction_ratio != 0.4
 
 
 def test_each_push_has_tips_of_its_own():

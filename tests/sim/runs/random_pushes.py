@@ -21,7 +21,7 @@ SPACING_M = 0.06
 GAP_RATIO = 0.02
 LEAST_WORK_J = 10.0
 """A gap is judged against this much work at least: one step may gape by 0.1 J before it is halved."""
-ENDS = ("stalled",)
+ENDS = ("stalled", "tip off")
 """Events that end a push before its opening."""
 
 
