@@ -62,7 +62,8 @@ def _outside(run: MoveRun) -> tuple[float, float, float]:
     for tie, pull in zip(structure.ties, ev.tie_force, strict=True):
         np.add.at(forces, tie.nodes, -tie.weights[:, None] * pull)
     forces[structure.rim, 1] += structure.outboard_sign * ev.rim_push
-    np.add.at(forces, push.nodes, push.weights[:, None] * point.force_n[0] * push.direction)
+    # the tip's push and what its friction holds, as told in the frame
+    np.add.at(forces, push.nodes, push.weights[:, None] * run.frames[-1].drive_forces[0])
     if point.before is not None:
         known = len(point.before)
         forces[:known] -= run._current.viscous_n_per_m * (x[:known] - point.before)
