@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import html
 import importlib
+import math
 import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -105,6 +106,8 @@ def _shown(place: str, unit: str, factor: float) -> str:
 def written(value: float | Sequence[float], unit: str, factor: float) -> str:
     """Return a number, or a list of numbers, with its unit."""
     many = value if isinstance(value, Sequence) else (value,)
+    if any(math.isinf(one) for one in many):
+        return "no limit"
     words = ", ".join(f"{factor * one:.4g}" for one in many)
     return f"{words} {unit}".strip()
 
