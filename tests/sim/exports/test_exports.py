@@ -19,7 +19,8 @@ from sim.ledger import Ledger
 from sim.plan import Car, EdgePoint, Spread
 from sim.record import MoveRecord
 from sim.run import Begin, MoveRun, start_frame
-from sim.tear import Candidate, split
+from sim.split import split
+from sim.tear import Candidate
 
 CAR = Car(lattice_spacing_m=0.09)
 SINGLE = 1.0e-6
@@ -51,7 +52,7 @@ def torn(model, frame):
     fan = [int(t) for t in np.flatnonzero((triangles == node).any(axis=1))]
     side = fan[:1]
     tip = next(int(n) for n in triangles[side[0]] if n != node and n not in model.mesh.hem_skin)
-    cut = split(model.structure, Candidate(node, tip, tuple(side), 0.05, 1.0, 1.0))
+    cut = split(model.structure, Candidate(node, tip, tuple(side), 0.05, 1.0))
     points = np.concatenate([frame.points, frame.points[node][None] + 0.01])
     return node, dataclasses.replace(frame, points=points, triangles=cut.triangles)
 
