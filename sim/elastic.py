@@ -21,6 +21,7 @@ from scipy import sparse
 
 from sim.bond import LENGTH, OFFSET, PRESSURE, bond_response, separation
 from sim.factor import Factor
+from sim.increment import VISCOUS_N_PER_M
 from sim.network import Load, Network, State
 from sim.newton import factor_tangent
 from sim.push import Push
@@ -33,7 +34,6 @@ REACH_M = 2.0e-3  # contacts further open than this are left out
 TWO_SIDED_RATIO = 0.999  # what opens as stiffly as it closes holds both ways
 OPEN_M = 1.0e-7  # a hair, to stand on the side where a bond opens
 PATIENCE = 5  # guesses in a row that may bring nothing
-VISCOUS_N_PER_M = 20.0  # the solver's own damping: a door held by its hinges alone has a stiffness, too
 
 
 @dataclass(frozen=True)

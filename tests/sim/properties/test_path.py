@@ -21,7 +21,7 @@ def test_flow_balances_tip_fittings_and_rim(depth_m: float) -> None:
     """Net flow out of every node against tip, latch, hinges, feet and rim on that node."""
     model = build_model(Car(lattice_spacing_m=0.06))
     run = MoveRun(
-        model, Spread(door=EdgePoint(depth_m=depth_m), opening_m=0.01), Begin(model.start, Ledger())
+        model, Spread(door=EdgePoint(depth_m=depth_m), opening_m=0.005), Begin(model.start, Ledger())
     )
     points = [frame.points for frame in run]
     point, network = run._point, run._network
