@@ -30,7 +30,7 @@ def test_flow_balances_tip_fittings_and_rim(depth_m: float) -> None:
     ev, direction = point.evaluation, run.push.direction
     outside = np.zeros_like(ev.points)
     drive = network.drives[0]
-    np.add.at(outside, drive.nodes, drive.weights[:, None] * ev.drive_force[0] * drive.direction)
+    np.add.at(outside, drive.nodes, drive.weights[:, None] * run.frames[-1].drive_forces[0])
     for i, tie in enumerate(network.structure.ties):
         np.add.at(outside, tie.nodes, -tie.weights[:, None] * ev.tie_force[i])
     outside[network.structure.rim, 1] += ev.rim_push
