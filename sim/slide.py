@@ -156,10 +156,10 @@ def after_step(
     part = gives_way(tips, pressed_n)
     deeper = 0.0
     if part == DOOR:
-        counted = way_given if pressed_n >= PRESSES_N else 0.0
-        tips = replace(
-            tips, tip=tip, slid_m=tips.slid_m + np.array([counted, 0.0]), pending=tips.pending + slid
-        )
+        # below that a tip lies on metal that swings away: it is not followed
+        followed = slid if pressed_n >= PRESSES_N else np.zeros(3)
+        counted = tips.slid_m + np.array([float(np.linalg.norm(followed)), 0.0])
+        tips = replace(tips, tip=tip, slid_m=counted, pending=tips.pending + followed)
         if float(np.linalg.norm(tips.pending)) >= LEAST_SLIDE_M:
             before = tips.push
             tips = _onto(model, tips)

@@ -129,7 +129,7 @@ def balance_of(run: MoveRun) -> Balance:
         point.travel_m,
         float(np.linalg.norm(forces.sum(axis=0))),
         float(np.linalg.norm(moment)),
-        float(point.force_n.max()),
+        float(point.force_n.max(initial=0.0)),
     )
 
 
