@@ -155,7 +155,7 @@ def increments(
     press: Press, stepper: Stepper, start: Point, stopping: Callable[[], bool]
 ) -> Iterator[tuple[int, Point]]:
     """Yield each increment of the grid by its number, and between them each place where something let go."""
-    point, count = start, max(1, round(press.limit_m / CRUSH_STEP_M))
+    point, count = start, max(1, math.ceil(press.limit_m / CRUSH_STEP_M - 1.0e-9))
     grid = 0
     while grid < count and not stopping():
         target = min((grid + 1) * CRUSH_STEP_M, press.limit_m)
