@@ -102,7 +102,7 @@ def at_rest(model: DoorModel, begin: Begin, cancelled: Callable[[], bool] = neve
     Raises
     ------
     CancelledError
-        When ``cancelled()`` turns true; asked before each factorisation.
+        When ``cancelled()`` turns true; asked before each factorisation and each step.
     """
     if begin.engaged is None:
         return begin
@@ -136,7 +136,7 @@ def touch(
     PlanError
         When the push cannot be made.
     CancelledError
-        When ``cancelled()`` turns true; asked before each factorisation.
+        When ``cancelled()`` turns true; asked before each factorisation and each step.
     """
     now = model if begin.model is None else begin.model
     push: Push = make_push(now, move)

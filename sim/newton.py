@@ -150,6 +150,8 @@ def descend(
         recall.clear()
         foretold: list[float] = []
         for _ in range(options.step_limit):
+            if cancelled():
+                raise CancelledError
             vector = residual.ravel().copy()
             recall.before(vector)
             vector = network.factor.solve(vector)
@@ -196,7 +198,7 @@ def equilibrate(
     Raises
     ------
     CancelledError
-        When ``cancelled()`` turns true; asked before each factorisation.
+        When ``cancelled()`` turns true; asked before each factorisation and each step.
     """
     answer = descend(network, state, load, start, options, cancelled)
     if answer.converged:

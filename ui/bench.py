@@ -75,7 +75,7 @@ class Bench:
 
         Parameters
         ----------
-        dropped : whether the request no longer counts; asked before every factorisation
+        dropped : whether the request no longer counts; asked before every factorisation and every step
         let_go_for : for how long the held tips have been let go [s]
         """
         began = time.perf_counter()

@@ -29,7 +29,10 @@ from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import CHECKED, FILE, HELP, LAYER_KEYS, PLAN, SAME_KEYS, SEPARATOR, STEER, VIEW
 from ui.state.view_options import ViewOptions
 
-ROOMY_HEIGHT_PX = 900
+LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.021
+"""Type of the sentence under a stage that stands alone: a share of the width between two sizes, two lines."""
+READING_ALONE = 1.45
+"""How much wider the reading is where the plan does not stand beside the stage too."""
 STEPS_LISTED = 30
 FIRST_SHARE = 0.85
 """Share of the screen that the window opens with."""
@@ -233,7 +236,10 @@ class MainWindow(QMainWindow):
         scale = self.look.scale
         share = min(1.35, max(1.0, width / 1500))
         self._left.setFixedWidth(round(min(272 * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
-        self._right.setFixedWidth(round(min(320 * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
+        beside = 1.0 if left else READING_ALONE
+        self._right.setFixedWidth(
+            round(min(320 * beside * share * (1 + 0.45 * (scale - 1)), (0.34 if left else 0.42) * width))
+        )
         self._left.setVisible(left)
         self._right.setVisible(right)
         alone = options.stage_only
@@ -242,8 +248,8 @@ class MainWindow(QMainWindow):
         self.menuBar().setVisible(not alone)
         self._alone = alone
         self._lower.setVisible(alone and bool(self._lower.text()))
-        roomy = self.height() >= ROOMY_HEIGHT_PX * scale
-        self.reading.set_roomy(roomy)
+        self._lower.setStyleSheet(f"font-size: {lower_px(width, scale)}px;")
+        self.reading.set_room(self.height() / scale)
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
         drawers = not alone and not (left and right)
         for made in self._drawers.values():
@@ -333,6 +339,11 @@ def first_size(screen: QSize) -> QSize:
     width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
     height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
     return QSize(width, height)
+
+
+def lower_px(width: int, scale: float) -> int:
+    """Return the type of the sentence under a stage that stands alone in a window of a width [px]."""
+    return round(scale * min(LOWER_PX, max(LOWER_LEAST_PX, LOWER_SHARE * width)))
 
 
 def _fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:

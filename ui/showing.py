@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from sim.plan import Crush, Move, Plan, Spread, Squeeze
+from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
 from sim.units import force_text, length_text
 from ui.main_window import MainWindow
 from ui.panels.look import Look
@@ -73,16 +73,22 @@ class Showing:
         session, window = self.session, self.window
         plan, units = session.plan, session.view.options.units
         ready = next((name for name, made in self.ready.items() if alike(made, plan)), "")
-        window.plan.show_plan(plan.title, cards(session), ready)
+        window.plan.show_plan(self._title(plan, ready), cards(session), ready)
         tool = next((move.tool for move in plan.moves if isinstance(move, Spread | Squeeze)), Spread().tool)
         window.form.show_form(plan.car, tool, units)
         window.show_steps(
             tuple(step.label for step in session.document.steps), session.document.history.position
         )
-        name = session.document.path.name if session.document.path else plan.title or "New plan"
+        path = session.document.path
+        name = path.name if path else self._title(plan, ready) or "New plan"
         window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
         if session.move is not None:
-            window.scrub.show_opening(opening_of(session.move))
+            window.scrub.show_opening(None if isinstance(session.move, Ease) else opening_of(session.move))
+
+    def _title(self, plan: Plan, ready: str) -> str:
+        """Return the plan's title; a ready plan that was changed says that it was."""
+        mine = not ready and any(plan.title == made.title for made in self.ready.values())
+        return f"Changed from: {plan.title}" if mine else plan.title
 
     def _show_moment(self) -> None:
         session, window = self.session, self.window
@@ -116,9 +122,11 @@ class Showing:
         history = session.document.history
         verb = "Close the tips" if isinstance(session.move, Squeeze) else "Open the tips"
         verb = "Press it in" if isinstance(session.move, Crush) else verb
+        easing = isinstance(session.move, Ease)
+        verb = "Let the tool off" if easing else verb
         verb = "Let go to stop" if session.queue.holding else verb
         window.scrub.show_able(
-            can_open=session.can_open or session.queue.holding,
+            can_open=session.can_open or session.queue.holding or (easing and session.can_run),
             can_run=session.can_run,
             can_stop=session.can_stop,
             can_go_on=session.can_go_on_from_here,

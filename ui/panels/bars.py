@@ -42,10 +42,9 @@ class Painted(QWidget):
 class Ladder(Painted):
     """The parts nearest to giving: a bar each, full when it happens."""
 
-    ROWS = 5
-
     def __init__(self) -> None:
         super().__init__()
+        self._rows = 5
         self._reading = Reading()
         self.setAccessibleName("How near each part is to giving")
 
@@ -56,9 +55,16 @@ class Ladder(Painted):
         self.setAccessibleDescription(words)
         self.update()
 
+    def set_rows(self, rows: int) -> None:
+        """Show at most that many parts."""
+        if rows != self._rows:
+            self._rows = rows
+            self.updateGeometry()
+            self.update()
+
     def sizeHint(self) -> QSize:
         """Return room for the rows."""
-        return QSize(200, self.ROWS * self._row())
+        return QSize(200, self._rows * self._row())
 
     def _row(self) -> int:
         return round(self.look.px("small") * 1.9)
@@ -68,7 +74,7 @@ class Ladder(Painted):
         painter = QPainter(self)
         painter.setFont(self.look.font("small"))
         row = self._row()
-        rungs = [rung for rung in self._reading.rungs[: self.ROWS] if rung.demand_ratio >= UNLOADED]
+        rungs = [rung for rung in self._reading.rungs[: self._rows] if rung.demand_ratio >= UNLOADED]
         for index, rung in enumerate(rungs):
             self._draw_rung(painter, index * row, rung.part, rung.event, rung.demand_ratio)
         if not rungs:
@@ -83,7 +89,7 @@ class Ladder(Painted):
         text = QRectF(0, top, width, row - 7)
         painter.setPen(look.colour("ink"))
         painter.setFont(look.font("small", strong=given))
-        words = part if part.lower() == event.lower() else f"{part}: {event}"
+        words = rung_words(part, event)
         share = "gives" if given else f"{min(ratio, 0.99):.0%}"
         room = width - painter.fontMetrics().horizontalAdvance("gives") - 12
         words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
@@ -95,13 +101,20 @@ class Ladder(Painted):
         painter.fillRect(filled, look.colour("ink" if given else "quiet"))
 
 
+def rung_words(part: str, event: str) -> str:
+    """Return part and event in words that say nothing twice: "seam: parting", "upper hinge: free"."""
+    if part.lower() == event.lower():
+        return part
+    first, _, rest = event.partition(" ")
+    return f"{part}: {rest}" if rest and first.lower() in part.lower().split() else f"{part}: {event}"
+
+
 class Ledger(Painted):
     """Where the work went: one bar cut into shares, each with its pattern and its words."""
 
-    ROWS = 4
-
     def __init__(self) -> None:
         super().__init__()
+        self._rows = 4
         self._reading, self._units = Reading(), Units.METRIC
         self.setAccessibleName("Where the work went")
 
@@ -112,9 +125,16 @@ class Ledger(Painted):
         self.setAccessibleDescription("; ".join(parts))
         self.update()
 
+    def set_rows(self, rows: int) -> None:
+        """Show at most that many lines, the last of them what is left over."""
+        if rows != self._rows:
+            self._rows = rows
+            self.updateGeometry()
+            self.update()
+
     def sizeHint(self) -> QSize:
         """Return room for the bar and the lines."""
-        return QSize(200, 20 + self.ROWS * self._row())
+        return QSize(200, 20 + self._rows * self._row())
 
     def _row(self) -> int:
         return round(self.look.px("small") * 1.45)
@@ -131,7 +151,7 @@ class Ledger(Painted):
             painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "No work has been done yet")
             painter.end()
             return
-        shown = [(share.words, share.energy_j) for share in shares[: self.ROWS - 1]]
+        shown = [(share.words, share.energy_j) for share in shares[: self._rows - 1]]
         rest = total - sum(value for _, value in shown)
         if rest > 0.005 * total:
             shown.append(("the rest", rest))

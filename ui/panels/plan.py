@@ -11,6 +11,11 @@ from ui.panels.pieces import IconButton, button, label, set_flag
 from ui.state.cards import Card
 
 OUTCOME_CHARACTERS = 150
+READY_WORDS = {
+    "edge": ("Edge attack", "Edge attack", "To the edge attack"),
+    "contrast": ("The contrast", "Try the contrast", "To the contrast"),
+}
+"""Names of the ready plans' buttons: while it is shown, while the other is, beside a plan of one's own."""
 
 
 class MoveCard(QFrame):
@@ -95,7 +100,6 @@ class PlanPanel(QWidget):
             made.setCheckable(True)
             made.setAutoExclusive(False)
             made.clicked.connect(lambda _=False, name=name: self.ready_wished.emit(name))
-        self._title = label("", "quiet", wrap=True)
         pair = QHBoxLayout()
         pair.setSpacing(0)
         pair.addWidget(self.edge, 1)
@@ -105,7 +109,7 @@ class PlanPanel(QWidget):
         column = QVBoxLayout()
         column.setContentsMargins(GRID, GRID // 2, GRID, GRID // 2)
         column.setSpacing(GRID // 2)
-        column.addWidget(self._title)
+        column.addLayout(self._head())
         column.addLayout(self._list)
         column.addLayout(self._buttons())
         column.addStretch(1)
@@ -125,11 +129,21 @@ class PlanPanel(QWidget):
         outer.addWidget(area, 1)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
 
-    def _buttons(self) -> QVBoxLayout:
+    def _head(self) -> QHBoxLayout:
+        """Return the plan's title, and the way to its car and tool beside it."""
+        self._title = label("", "quiet", wrap=True)
+        self.form = button("Car, tool \u203a", "bare", "Change the car and the tool")
+        self.form.clicked.connect(self.form_wished)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(self._title, 1)
+        row.addWidget(self.form, 0, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignRight)
+        return row
+
+    def _buttons(self) -> QHBoxLayout:
         self.add = button("Spread", "bare", "Add a spread after the last move")
         self.crush = button("Crush", "bare", "Add: a rigid body pressed into the side, as in an accident")
         self.ease = button("Let off", "bare", "Add: let the tool off, the metal springs back")
-        self.form = button("Car, tool \u203a", "bare", "Change the car and the tool")
         row = QHBoxLayout()
         row.setSpacing(0)
         row.addWidget(label("Add", "quiet"))
@@ -137,25 +151,17 @@ class PlanPanel(QWidget):
         row.addWidget(self.crush)
         row.addWidget(self.ease)
         row.addStretch(1)
-        below = QHBoxLayout()
-        below.addStretch(1)
-        below.addWidget(self.form)
-        both = QVBoxLayout()
-        both.setSpacing(0)
-        both.addLayout(row)
-        both.addLayout(below)
         self.add.clicked.connect(self.spread_wished)
         self.crush.clicked.connect(self.crush_wished)
         self.ease.clicked.connect(self.ease_wished)
-        self.form.clicked.connect(self.form_wished)
-        return both
+        return row
 
     def show_plan(self, title: str, cards: tuple[Card, ...], ready: str) -> None:
         """Show the plan's title, its cards, and which ready plan it is ("" for one of the reader's own)."""
         self._title.setText(title)
-        self._title.setVisible(bool(title))
-        self.edge.setChecked(ready == "edge")
-        self.contrast.setChecked(ready == "contrast")
+        for made, name in ((self.edge, "edge"), (self.contrast, "contrast")):
+            made.setChecked(ready == name)
+            made.setText(READY_WORDS[name][0 if ready == name else 1 if ready else 2])
         while len(self._cards) < len(cards):
             self._add_card()
         while len(self._cards) > len(cards):

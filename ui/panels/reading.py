@@ -12,6 +12,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import label, line
 from ui.state.reading import Reading
 
+ROOMY_PX, TALL_PX, LOW_PX = 900, 760, 640
 FIRST_WORDS = (
     "Point at the edge of the door and click to set the first tip, or open the tips where they stand."
 )
@@ -72,9 +73,11 @@ class ReadingPanel(QWidget):
     def set_look(self, look: Look) -> None:
         """Take on another look (the parts below do so themselves)."""
 
-    def set_roomy(self, roomy: bool) -> None:
-        """Use the larger type for the sentence where the window is tall."""
-        name = "head" if roomy else "body"
+    def set_room(self, height: float) -> None:
+        """Fit a window of a height [px at scale 1]: larger type where it is tall, fewer rows where low."""
+        name = "head" if height >= ROOMY_PX else "body"
+        self.ladder.set_rows(3 if height < LOW_PX else 4 if height < TALL_PX else 5)
+        self.ledger.set_rows(3 if height < LOW_PX else 4)
         if self.sentence.objectName() != name:
             self.sentence.setObjectName(name)
             self.sentence.style().unpolish(self.sentence)

@@ -14,6 +14,8 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
 
 SNAP_PX = 9
+HOLD_TIP = "Hold to open the tips, let go to stop (hold Space)"
+LET_OFF_TIP = "The tool is drawn back and the metal springs back (Space)"
 
 
 @dataclass(frozen=True)
@@ -179,7 +181,7 @@ class ScrubBar(QWidget):
         self.set_units(Units.METRIC)
 
     def _hold(self) -> None:
-        self.open = button("Open the tips", "primary", "Hold to open the tips, let go to stop (hold Space)")
+        self.open = button("Open the tips", "primary", HOLD_TIP)
         self.open.pressed.connect(self.pressed)
         self.open.released.connect(self.released)
 
@@ -218,9 +220,14 @@ class ScrubBar(QWidget):
         self.opening.setSingleStep(10 if metric else 0.5)
         self.opening.setValue(length(self._exact_m, units)[0])
 
-    def show_opening(self, opening_m: float) -> None:
-        """Show how far the selected move opens, unless someone is typing there."""
-        if not self.opening.hasFocus():
+    def show_opening(self, opening_m: float | None) -> None:
+        """Show how far the selected move opens, unless someone is typing there; None where nothing opens."""
+        self.go.setText("Run" if opening_m is None else "Run to")
+        self.opening.setVisible(opening_m is not None)
+        self.open.setToolTip(LET_OFF_TIP if opening_m is None else HOLD_TIP)
+        if opening_m is None:
+            self.opening.clearFocus()
+        elif not self.opening.hasFocus():
             self._exact_m = opening_m
             self.opening.setValue(length(opening_m, self._units)[0])
 

@@ -47,10 +47,14 @@ def pad_normals(aim: Aim) -> Floats:
 
 
 def closes_on_the_door(aim: Aim) -> bool:
-    """Return whether the tips stand on both sides of the door and close on it: neither out nor in."""
+    """Return whether the tips stand on both sides of the door and close on it: neither out nor in.
+
+    Tips that open are driven away from each other, however far out one of them has gone.
+    """
     line = np.asarray(aim.tips[0]) - np.asarray(aim.tips[1])
     size = float(np.linalg.norm(line))
-    return size > 10.0 * LEAST_GAP_M and abs(float(line[1])) > ACROSS_SHARE * size
+    closing = float(line @ np.asarray(aim.direction)) < 0.0
+    return closing and size > 10.0 * LEAST_GAP_M and abs(float(line[1])) > ACROSS_SHARE * size
 
 
 def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:

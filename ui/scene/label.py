@@ -16,7 +16,7 @@ SIZE_PX = 22
 class Label:
     """One word or number at a place; hidden until it has something to say."""
 
-    def __init__(self, renderer) -> None:
+    def __init__(self, renderer, *, on_top: bool = False) -> None:
         self._renderer = renderer
         self._inside, self._above = vtkBillboardTextActor3D(), vtkTextActor()
         self._above.GetPositionCoordinate().SetCoordinateSystemToWorld()
@@ -25,7 +25,7 @@ class Label:
             actor.VisibilityOff()
             renderer.AddActor(actor)
         self.scale = 1.0
-        self.on_top = False
+        self.on_top = on_top
 
     def say(self, words: str, point: Floats, colour: Floats, theme: Theme) -> None:
         """Show words at a point [m] on the theme's plate; on top, nothing in front covers them."""

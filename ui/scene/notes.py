@@ -26,8 +26,12 @@ BARRIER_OPACITY = 0.35
 GUESS_OPACITY = 0.6
 COVERED_OPACITY = 0.28
 """Of the load path where metal covers it."""
+CLEARANCE_COVERED_OPACITY = 0.5
+"""Of the clearance where metal covers it: the number on top belongs to a line one can see."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
 CUT_WIDTH = 3.0
+ABOVE_M = np.array([0.0, 0.0, 0.045])
+"""The number of the clearance stands over its line, not on it."""
 
 
 def way_word(aim: Aim) -> str:
@@ -58,7 +62,7 @@ class Notes:
         self.cut_height_m: float | None = None
         self._path: LoadPath | None = None
         self._way = Label(cast.renderer)
-        self._gap = Label(cast.renderer)
+        self._gap = Label(cast.renderer, on_top=True)
 
     def start_over(self, door: DoorScene) -> None:
         """Belong to another door, and say nothing about it yet."""
@@ -71,10 +75,6 @@ class Notes:
     def set_scale(self, scale: float) -> None:
         """Write ``scale`` times as large."""
         self._way.scale = self._gap.scale = scale
-
-    def set_see_through(self, on: bool) -> None:
-        """Tell whether one sees into the door: then the clearance stands on top of what is in front of it."""
-        self._gap.on_top = on
 
     def close(self) -> None:
         """Leave the scene."""
@@ -139,18 +139,21 @@ class Notes:
     def show_clearance(self, clearance: Clearance | None, theme: Theme) -> None:
         """Show a taut line from the metal to the occupant's envelope with its length, or nothing."""
         self.clearance = clearance
-        self.cast.drop("clearance")
+        self.cast.drop("clearance", "clearance_covered")
         self._gap.hide()
         if clearance is None:
             return
         ends = np.array([clearance.metal_point, clearance.body_point], dtype=np.float64)
         line, normals = tubes.tube_points(ends[None], CLEARANCE_RADIUS_M, 8)
         solids = [(line, tubes.tube_triangles(1, 2, 8), normals)]
-        solids += [tubes.ball(end, CLEARANCE_END_M) for end in ends]
+        solids += [tubes.ball(end, CLEARANCE_END_M, 5, 10) for end in ends]
         points, triangles, _ = tubes.joined(solids)
         self.cast.plain("clearance", points, triangles).paint(rgb(theme.text))
+        covered = self.cast.plain("clearance_covered", points, triangles)
+        covered.shine_through(CLEARANCE_COVERED_OPACITY)
+        covered.paint(rgb(theme.text))
         ink = rgb(theme.plate_text)
-        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0), ink, theme)
+        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0) + ABOVE_M, ink, theme)
 
     def show_path(self, frame: Frame | None) -> None:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""

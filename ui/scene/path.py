@@ -25,19 +25,21 @@ Solid = tuple[Floats, Ints, Floats]
 
 LEAST_N = 60.0
 """A push weaker than this has no path worth drawing."""
-LEAST_SHARE = 0.06
-"""Strands with less than this share of the tip's force are left out."""
-CELL_M = 0.04
+LEAST_SHARE = 0.025
+"""Steps with less than this share of the tip's force are left out."""
+ROUNDS, WAYS, LEAST_WAY = 12, 8, 0.004
+"""The flow is followed in so many rounds of so many ways, none weaker than this share of the tip's force."""
+CELL_M = 0.07
 """Nodes nearer than this are drawn as one."""
-RADIUS_M, LEAST_RADIUS_M = 0.024, 0.0035
+RADIUS_M, LEAST_RADIUS_M = 0.027, 0.0035
 """Of a strand with all of the force of a push, and of the thinnest."""
 FULL_N, THIN_RATIO = 4000.0, 0.7
 """Force of a push that is drawn at full width, and how much thinner the weakest is drawn."""
-HOLDS = ("latch_plate", "upper_hinge", "lower_hinge")
-"""Node sets of what holds the door."""
-RINGS = 4
+RINGS = 3
 """Rings of a tube for each step from cell to cell."""
-SIDES = 7
+SIDES = 6
+ROUNDING = 14
+"""How often the corners of a way are rounded: it follows cells, the force does not."""
 
 
 @dataclass(frozen=True)
@@ -62,9 +64,6 @@ class LoadPath:
         self.whole = np.asarray(surface.triangles)
         self.start = np.asarray(model.start.points)
         self.cells = _cells(self.start, surface)
-        self.held = np.zeros(int(self.cells.max()) + 1, dtype=bool)
-        for name in HOLDS:
-            self.held[self.cells[surface.nodes[name]]] = True
 
     def cells_of(self, frame: Frame) -> Ints:
         """Return the cell of every node there is now, shape (nodes,); a torn node stays in its cell."""
@@ -77,24 +76,9 @@ class LoadPath:
         if not len(frame.path_pairs) or frame.force_n < LEAST_N:
             return []
         flow = _Flow.between(frame, self.cells_of(frame), int(self.cells.max()) + 1)
-        whole, least = frame.force_n, LEAST_SHARE * frame.force_n
-        before, far = flow.ways(flow.near(frame))
-        reached = np.isfinite(far)
-        ends = flow.losses * reached
-        held = np.where(self.held, ends, 0.0)
-        held *= min(1.0, whole / max(float(held.sum()), 1e-9))
-        other = ends - ends * self.held
-        other *= min(1.0, (whole - float(held.sum())) / max(float(other.sum()), 1e-9))
-        out = _runs(before, flow.capped(before, _gathered(before, far, held + other)), least)
-        # what comes to latch and hinges in ways too fine to follow from the tip is shown where it gathers
-        apart = np.flatnonzero(self.held & ~reached & (flow.losses > 0.0))
-        if len(apart):
-            before, far = flow.ways(apart, back=True)
-            into = flow.gains * (np.isfinite(far) & ~reached)
-            into *= min(1.0, float(flow.losses[apart].sum()) / max(float(into.sum()), 1e-9))
-            through = flow.capped(before, _gathered(before, far, into), back=True)
-            out += _runs(before, through, least)
-        return out
+        through = flow.followed(flow.near(frame), frame.force_n)
+        keep = through >= LEAST_SHARE * frame.force_n
+        return _runs(flow.ends[keep], through[keep])
 
     def ribbons(self, frame: Frame) -> Solid | None:
         """Return the strands of a frame as one solid; None where nothing is drawn."""
@@ -106,10 +90,10 @@ class LoadPath:
 
 
 def radius_of(force_n: float, whole_n: float) -> float:
-    """Return how thick a strand is drawn [m]: by its share of the tip's force, less so in a weak push."""
+    """Return how thick a strand is drawn [m]: its section by its share of the push, less in a weak one."""
     push = THIN_RATIO + (1.0 - THIN_RATIO) * min(whole_n / FULL_N, 1.0)
     share = min(force_n / whole_n, 1.0)
-    return float(max(LEAST_RADIUS_M, push * RADIUS_M * share**0.75))
+    return float(max(LEAST_RADIUS_M, push * RADIUS_M * np.sqrt(share)))
 
 
 def _cells(points: Floats, surface) -> Ints:
@@ -128,13 +112,13 @@ class _Flow:
     Parameters
     ----------
     ends : shape (k, 2), from cell to cell;  force_n : shape (k,), what passes [N]
-    cost : shape (k,), shorter where more passes
-    net : shape (cells,), what ends in each cell, or is too fine to be followed beyond it [N]
+    length_m : shape (k,), how far each step goes
+    net : shape (cells,), what ends in each cell [N]
     """
 
     ends: Ints
     force_n: Floats
-    cost: Floats
+    length_m: Floats
     net: Floats
     cells: Ints
 
@@ -149,18 +133,7 @@ class _Flow:
         middles = _middles(frame, cells, count)
         length = np.linalg.norm(middles[a] - middles[b], axis=1) + 1e-4
         lost = np.bincount(b, flow, minlength=count) - np.bincount(a, flow, minlength=count)
-        cost = length / (flow / frame.force_n + 0.01)
-        return cls(np.column_stack((a, b)), flow, cost, lost, cells)
-
-    @property
-    def losses(self) -> Floats:
-        """What ends in each cell [N]."""
-        return np.maximum(self.net, 0.0)
-
-    @property
-    def gains(self) -> Floats:
-        """What begins in each cell [N]."""
-        return np.maximum(-self.net, 0.0)
+        return cls(np.column_stack((a, b)), flow, length, lost, cells)
 
     def near(self, frame: Frame) -> Ints:
         """Return the cells under the tip, from which something goes on."""
@@ -169,50 +142,65 @@ class _Flow:
         away = np.linalg.norm(frame.points[nodes] - tip, axis=1)
         return np.unique(self.cells[nodes[away < max(CELL_M, float(away.min()) + 0.01)]])
 
-    def ways(self, roots: Ints, *, back: bool = False) -> tuple[Ints, Floats]:
-        """Return the cell before each cell on its way from the roots (negative for none), and how far it is.
+    def followed(self, roots: Ints, whole_n: float) -> Floats:
+        """Return what is followed of each step's force from the roots to where it ends, shape (k,) [N].
 
-        ``back`` follows the flow against its direction.
+        One way after another is taken out of the flow, each as strong as its weakest step, the short and
+        broad ones first, until what is left is too fine to be seen.
         """
-        a, b = (self.ends[:, 1], self.ends[:, 0]) if back else (self.ends[:, 0], self.ends[:, 1])
-        graph = sparse.csr_array((self.cost, (a, b)), shape=(len(self.net), len(self.net)))
-        far, before, _ = dijkstra(graph, indices=roots, return_predecessors=True, min_only=True)
-        return before, far
+        left = self.force_n.copy()
+        ends = np.maximum(self.net, 0.0)
+        ends[roots] = 0.0
+        size = len(self.net)
+        index = sparse.csr_array((np.arange(1, len(left) + 1), self.ends.T), shape=(size, size))
+        for _ in range(ROUNDS):
+            open_steps = left > 0.0
+            cost = self.length_m[open_steps] / (left[open_steps] / whole_n + 0.003)
+            graph = sparse.csr_array((cost, self.ends[open_steps].T), shape=(size, size))
+            far, before, _ = dijkstra(graph, indices=roots, return_predecessors=True, min_only=True)
+            sinks = np.flatnonzero((ends > LEAST_WAY * whole_n) & np.isfinite(far))
+            sinks = sinks[np.argsort(-ends[sinks], kind="stable")][:WAYS]
+            taken = 0.0
+            for sink in sinks.tolist():
+                steps = _steps_to(sink, before, index)
+                force = min(float(ends[sink]), float(left[steps].min()))
+                if force >= LEAST_WAY * whole_n:
+                    left[steps] -= force
+                    ends[sink] -= force
+                    taken += force
+            if taken <= 0.0:
+                break
+        return self.force_n - left
 
-    def capped(self, before: Ints, through: Floats, *, back: bool = False) -> Floats:
-        """Return what is drawn into each cell, at most what flows on that very step, shape (cells,)."""
-        a, b = (self.ends[:, 1], self.ends[:, 0]) if back else (self.ends[:, 0], self.ends[:, 1])
-        own = before[b] == a
-        most = np.full(len(through), np.inf)
-        most[b[own]] = self.force_n[own]
-        return np.minimum(through, most)
+
+def _steps_to(cell: int, before: Ints, index: sparse.csr_array) -> Ints:
+    """Return the steps of a tree of ways that lead to a cell."""
+    cells = [cell]
+    while before[cells[-1]] >= 0:
+        cells.append(int(before[cells[-1]]))
+    return np.asarray(index[cells[1:], cells[:-1]]).reshape(-1).astype(np.int64) - 1
 
 
-def _gathered(before: Ints, far: Floats, force_n: Floats) -> Floats:
-    """Return what passes into each cell of a tree of ways, from what ends in each, shape (cells,)."""
-    through = force_n.copy()
-    for cell in np.argsort(-np.where(np.isfinite(far), far, -1.0)).tolist():  # the farthest first
-        if before[cell] >= 0:
-            through[before[cell]] += through[cell]
-    return through
-
-
-def _runs(before: Ints, through: Floats, least_n: float) -> list[Strand]:
-    """Return the tree of ways as strands, each from its fork outward along the stronger branch."""
-    strong = np.flatnonzero((through >= least_n) & (before >= 0))
+def _runs(ends: Ints, force_n: Floats) -> list[Strand]:
+    """Return steps as strands, each step in one: the strongest first, and on along the strongest step."""
     after: dict[int, list[int]] = {}
-    for cell in strong[np.argsort(-through[strong], kind="stable")].tolist():
-        after.setdefault(int(before[cell]), []).append(cell)
-    roots = [cell for cell in after if before[cell] < 0]
-    starts = [(root, branch) for root in roots for branch in after[root]]
+    for step in np.argsort(-force_n, kind="stable").tolist():
+        after.setdefault(int(ends[step, 0]), []).append(step)
+    goals = set(ends[:, 1].tolist())
+    waiting = [cell for cell in after if cell not in goals] or list(after)[:1]
     out = []
-    while starts:
-        run = list(starts.pop())
-        while run[-1] in after:
-            main, *others = after[run[-1]]
-            starts += [(run[-1], other) for other in others]
-            run.append(main)
-        out.append(Strand(tuple(run), tuple(float(through[cell]) for cell in run[1:])))
+    while waiting or any(after.values()):
+        if not waiting:
+            waiting = [next(cell for cell, steps in after.items() if steps)]
+        start = waiting.pop()
+        while after.get(start):
+            cells, force = [start], []
+            while after.get(cells[-1]):
+                step = after[cells[-1]].pop(0)
+                force.append(float(force_n[step]))
+                cells.append(int(ends[step, 1]))
+            out.append(Strand(tuple(cells), tuple(force)))
+            waiting += cells[1:]
     return out
 
 
@@ -233,7 +221,7 @@ def _ribbon(strand: Strand, middles: Floats, whole_n: float) -> Solid:
     where, at = np.arange(len(knots)), np.linspace(0.0, len(knots) - 1.0, pieces)
     line = np.stack([np.interp(at, where, knots[:, i]) for i in range(3)], axis=1)
     wide = np.interp(at, where, at_knot)
-    for _ in range(2 * RINGS):  # the way follows cells: round its corners
+    for _ in range(ROUNDING):  # the way follows cells: round its corners
         line[1:-1] = 0.25 * line[:-2] + 0.5 * line[1:-1] + 0.25 * line[2:]
     points, normals = tubes.tube_points(line[None], wide[None], SIDES, up=(0.31, 0.83, 0.46))
     return points, tubes.tube_triangles(1, pieces, SIDES), normals

@@ -17,7 +17,7 @@ REACH_M = 0.011
 """How far a stitch runs back from the lip over the skin and over the shut face: the hem and a little more."""
 LIFT_M = 0.0018
 RADIUS_M = 0.0027
-SIDES = 5
+SIDES = 4
 RINGS = 6
 GONE_DAMAGE = 0.999
 

@@ -206,7 +206,6 @@ class Stage:
         return self.door.layers[layer] if self.door is not None else []
 
     def _apply_layers(self) -> None:
-        self.notes.set_see_through(self.layer_modes["skin"] is not Mode.SOLID)
         for layer, mode in self.layer_modes.items():
             for thing in self._layer_things(layer):
                 thing.show(mode is not Mode.OFF)

@@ -112,7 +112,7 @@ def shadow_patch(sign: float) -> tuple[Floats, Ints, Floats]:
 
 def occupant_solid(capsules: tuple[Capsule, ...]) -> Solid:
     """Return the occupant's capsules as one smooth solid."""
-    return tubes.joined([tubes.capsule(c.start, c.end, c.radius_m, 7, 18) for c in capsules])
+    return tubes.joined([tubes.capsule(c.start, c.end, c.radius_m, 6, 16) for c in capsules])
 
 
 # The car round the door, as lines: an invented low saloon, for the eye alone. Side view (x, z) [m].

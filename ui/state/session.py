@@ -199,6 +199,9 @@ class Session:
         index, move = self.selection.now.move, self.move
         if move is None or not self.can_run:
             return
+        if isinstance(move, Ease):  # nothing is opened
+            self.run(index)
+            return
         units = self.view.options.units
         self.document.commit(
             self.plan.with_move(index, opened(move, opening_m)), f"Run to {length_text(opening_m, units)}"
@@ -206,7 +209,10 @@ class Session:
         self.run(index)
 
     def hold(self) -> None:
-        """Open the tips for as long as they are held, on from the moment shown."""
+        """Open the tips for as long as they are held, on from the moment shown; a tool is let off at once."""
+        if isinstance(self.move, Ease):
+            self.run(self.selection.now.move)
+            return
         if not self.can_open:
             return
         index = self.selection.now.move

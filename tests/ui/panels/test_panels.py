@@ -1,23 +1,26 @@
 """Each panel shows values and asks for changes; showing is never taken for a wish."""
 
+import dataclasses
+
 import msgspec
 import numpy as np
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QFocusEvent, QImage, QKeyEvent
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from sim.builds import BUILDS
 from sim.plan import Car, Tool
 from sim.record import Clearance, Rung
 from sim.units import Units, length
-from ui.panels.bars import Ladder
+from ui.panels.bars import Ladder, rung_words
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage, text
 from ui.panels.hold import SETTLE_MS, HoldKey
 from ui.panels.legend import Legend, Scale
 from ui.panels.look import Look
 from ui.panels.notice import NoticeBar
+from ui.panels.pieces import dress
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import Moments, ScrubBar
@@ -46,6 +49,13 @@ READING = Reading(
     cursor=2,
     clearance=Clearance(0.062, (0, 0, 0), (0, 0, 0), "chest"),
     clearance_change_m=-0.012,
+)
+
+
+LONG = (
+    "The outer skin came away over 464 mm and tore over 64 mm; the latch carried little of what it can hold "
+    "at most; clearance unchanged. The tips were on the hem lip, so the push went into the outer skin and "
+    "its seam."
 )
 
 
@@ -129,6 +139,53 @@ def test_the_number_to_run_to_keeps_its_length_when_units_change(qtbot):
         bar.show_able(can_open=True, can_run=True, can_stop=False, can_go_on=False, verb="Open the tips")
         qtbot.mouseClick(bar.go, Qt.MouseButton.LeftButton)
     assert caught.args[0] == pytest.approx(0.0508, rel=1e-12)
+
+
+def test_where_nothing_is_opened_no_opening_is_asked_for(qtbot):
+    bar = ScrubBar()
+    qtbot.addWidget(bar)
+    bar.show_opening(0.05)
+    assert not bar.opening.isHidden() and bar.go.text() == "Run to"
+    bar.show_opening(None)
+    assert bar.opening.isHidden() and bar.go.text() == "Run"
+    bar.show_opening(0.05)
+    assert not bar.opening.isHidden() and bar.opening.value() == 50
+
+
+def test_the_ready_plans_buttons_say_where_they_lead(qtbot):
+    panel = PlanPanel()
+    qtbot.addWidget(panel)
+    names = []
+    for ready in ("edge", "contrast", ""):
+        panel.show_plan("Title", (), ready)
+        names.append((panel.edge.text(), panel.contrast.text()))
+    assert names[0] == ("Edge attack", "Try the contrast")
+    assert names[1] == ("Edge attack", "The contrast")
+    assert names[2] == ("To the edge attack", "To the contrast")
+
+
+def test_a_rung_says_nothing_twice():
+    assert rung_words("seam", "seam parting") == "seam: parting"
+    assert rung_words("upper hinge", "hinge free") == "upper hinge: free"
+    assert rung_words("outer skin", "tip shearing through") == "outer skin: tip shearing through"
+    assert rung_words("crease", "crease") == "crease"
+
+
+@pytest.mark.parametrize(("scale", "width", "height"), [(1.0, 320, 618), (1.25, 516, 597)])
+def test_the_whole_reading_fits_beside_the_smallest_stage(qtbot, scale, width, height):
+    """What 1280 x 720 leaves less menu, scrub bar and footer: the force is seen with no scrolling."""
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    look = Look(False, scale)
+    panel.setStyleSheet(look.sheet())
+    dress(panel, look)
+    panel.set_room(720 / scale)
+    panel.resize(width, height)
+    panel.show()
+    panel.show_reading(dataclasses.replace(READING, sentence=LONG), Units.METRIC)
+    qtbot.wait(20)
+    area = panel.findChild(QScrollArea)
+    assert area.verticalScrollBar().maximum() == 0
 
 
 def test_showing_the_form_is_no_wish_and_a_change_is_one(qtbot):

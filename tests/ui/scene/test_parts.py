@@ -21,7 +21,7 @@ from sim.planfile import load_plan
 from sim.run import solve_plan
 from tests.ui.scene.conftest import aim_at, moved
 from ui.scene import fittings, ghost, motion, section, surroundings, tubes
-from ui.scene.path import LoadPath, radius_of
+from ui.scene.path import LEAST_N, LoadPath, radius_of
 from ui.scene.pick import Picker, Solid
 from ui.scene.seam import GONE_DAMAGE, make_stitches
 
@@ -165,6 +165,14 @@ def test_tips_that_close_on_the_door_face_each_other_and_go_neither_way(model):
     assert points[:, 2].max() > move.height_m + 0.1  # the arms come from above
 
 
+def test_tips_that_opened_far_outward_still_face_along_the_gap(model):
+    """Tip one of a spread may end further out than along: it is still driven away from tip two."""
+    spread = aim_at(model, 0.8)
+    far = dataclasses.replace(spread, tips=spread.tips + np.array([[-0.01, 0.06, 0.0], [0.0, 0.0, 0.0]]))
+    assert not ghost.closes_on_the_door(far)
+    assert abs(ghost.pad_normals(far)[0][0]) > 0.99
+
+
 def test_tips_on_the_belt_face_up_and_down(model):
     normals = ghost.pad_normals(aim(model, Spread(door=BeltPoint(along_m=0.5))))
     assert normals[0][2] < -0.99 and normals[1][2] > 0.99
@@ -198,13 +206,14 @@ def test_motion_arrows_are_as_long_as_the_motion(model, frame):
 
 @pytest.fixture(scope="module")
 def pushes():
-    """Return (path, frames) of the two ready pushes, a short way into each."""
+    """Return path, model and frames of the two ready pushes, a short way into each, while they push."""
     found = {}
     for name in ("edge-at-latch", "behind-the-bend"):
         plan = load_plan(Path(str(resources.files("assets").joinpath("plans", f"{name}.toml"))))
         move = msgspec.structs.replace(plan.moves[0], opening_m=0.0125)
         model, records = solve_plan(msgspec.structs.replace(plan, moves=(move,)))
-        found[name] = LoadPath(model), model, records[0].frames
+        pushing = [frame for frame in records[0].frames if frame.force_n > LEAST_N or frame.opening_m == 0.0]
+        found[name] = LoadPath(model), model, pushing
     return found
 
 
@@ -218,9 +227,11 @@ def test_every_step_of_the_load_path_is_in_the_flow_and_as_wide_as_it_is_strong(
             flow[a, b] = flow.get((a, b), 0.0) + force
         strands = path.strands(frame)
         assert strands
-        forces = []
+        forces, steps = [], set()
         for strand in strands:
             for a, b, force in zip(strand.cells[:-1], strand.cells[1:], strand.force_n, strict=True):
+                assert (a, b) not in steps  # each step is drawn once
+                steps.add((a, b))
                 most = max(flow.get((a, b), 0.0), flow.get((b, a), 0.0))
                 assert 0.0 < force <= most * (1.0 + 1e-9)
                 forces.append(force)
@@ -242,6 +253,18 @@ def test_the_edge_push_runs_in_the_skin_and_the_push_behind_the_bend_in_the_inne
                     inside += force
         share[name] = outside / (inside + outside)
     assert share["behind-the-bend"] < 0.1 < share["edge-at-latch"]
+
+
+def test_the_load_path_of_a_deep_push_arrives_at_both_hinges_and_the_latch(pushes):
+    """Statics: with the latch still holding, the push leaves the door through latch and hinges together."""
+    path, model, frames = pushes["behind-the-bend"]
+    frame = max(frames, key=lambda f: f.force_n)
+    assert frame.latch_demand_ratio > 0.2  # it holds, and is loaded
+    cells = np.concatenate([strand.cells for strand in path.strands(frame)])
+    middles = np.array([frame.points[path.cells == cell].mean(axis=0) for cell in cells])
+    for name in ("latch_plate", "upper_hinge", "lower_hinge"):
+        place = frame.points[model.mesh.surface.nodes[name]].mean(axis=0)
+        assert np.linalg.norm(middles - place, axis=1).min() < 0.12, name
 
 
 def test_nothing_pushed_has_no_load_path(pushes):

@@ -309,18 +309,20 @@ def test_each_change_asks_for_a_frame_and_draws_none(plotter, model, frame):
     stage.close()
 
 
-def test_the_clearance_is_written_in_the_words_given_and_on_top_where_one_sees_into_the_door(stage, frame):
+def test_the_clearance_is_written_in_the_words_given_and_nothing_covers_it(stage, frame):
     stage.set_words(arrow=way_word, length=lambda value_m: f"{value_m / 0.0254:.1f} in")
     stage.show_clearance(frame.clearance)
     label = stage.notes._gap
-    assert label._inside.GetVisibility() and not label._above.GetVisibility()
-    assert label._inside.GetInput() == "3.1 in"  # 80 mm at 25.4 mm to the inch (NIST SP 811)
-    stage.set_layer("skin", "see_through")
-    assert label._above.GetVisibility() and not label._inside.GetVisibility()
+    assert label._above.GetInput() == "3.1 in"  # 80 mm at 25.4 mm to the inch (NIST SP 811)
+    for mode in ("see_through", "solid"):
+        stage.set_layer("skin", mode)
+        assert label._above.GetVisibility() and not label._inside.GetVisibility()
     stage.set_line_scale(2.0)
     assert label._above.GetTextProperty().GetFontSize() == 44
-    stage.set_layer("skin", "solid")
-    assert label._inside.GetVisibility() and not label._above.GetVisibility()
+    assert 0.0 < stage.cast["clearance_covered"].actor.GetProperty().GetOpacity() < 1.0
+    stage.show_clearance(None)
+    assert not label._above.GetVisibility()
+    assert "clearance" not in stage.cast and "clearance_covered" not in stage.cast
 
 
 def test_a_covered_load_path_shows_faintly_through_the_metal(stage, frame):

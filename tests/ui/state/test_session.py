@@ -39,6 +39,21 @@ def push(sitting, record, count):
     return request
 
 
+def test_letting_the_tool_off_has_no_opening(sitting, record):
+    """However it is asked for, by the held key or by the number beside, the plan stays as it is."""
+    session = sitting.session
+    push(sitting, record, 2)
+    session.document.commit(session.plan.with_move(1, Ease()), "Added: let the tool off")
+    session.selection.select_move(1)
+    plan = session.plan
+    for wish in (session.hold, lambda: session.run_selected_to(0.003)):
+        wish()
+        assert sitting.asked[-1].job is Job.SOLVE
+        assert (sitting.asked[-1].first, sitting.asked[-1].last) == (1, 1)
+        assert session.plan == plan
+        session.stop()
+
+
 def test_the_door_is_asked_for_once(sitting):
     assert [request.job for request in sitting.asked] == [Job.PREPARE]
     sitting.session.prepare()
