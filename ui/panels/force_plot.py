@@ -29,7 +29,7 @@ class ForcePlot(pg.PlotWidget):
         self.hideButtons()
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(88)
+        self.setMinimumHeight(80)
         self.setMaximumHeight(380)
         self._curve = self.plot([], [])
         self._events = pg.ScatterPlotItem(symbol="d", size=11)
@@ -41,7 +41,7 @@ class ForcePlot(pg.PlotWidget):
 
     def sizeHint(self) -> QSize:
         """Return a modest size; the column gives more where there is room."""
-        return QSize(240, 92)
+        return QSize(240, 80)
 
     def set_look(self, look: Look) -> None:
         """Draw in another look."""

@@ -40,10 +40,10 @@ class ReadingPanel(QWidget):
         inside = QWidget()
         inside.setObjectName("column")
         column = QVBoxLayout(inside)
-        column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID // 2)
         column.setSpacing(GRID // 2)
         column.addWidget(self.sentence)
-        self._chapter(column, "How near each part is to giving", self.ladder)
+        self._chapter(column, "Nearest to giving", self.ladder)
         self._chapter(column, "Where the work went", self.ledger, self._work)
         column.addWidget(self._clearance)
         self._chapter(column, "Force of the tips", self.plot, self._now)
@@ -64,7 +64,7 @@ class ReadingPanel(QWidget):
     ) -> None:
         column.addWidget(line())
         head = QHBoxLayout()
-        head.addWidget(label(title, "heading", wrap=True), 1)
+        head.addWidget(label(title, "heading"), 1)
         if number is not None:
             head.addWidget(number)
         column.addLayout(head)
