@@ -47,6 +47,12 @@ class Ended:
     @property
     def problems(self) -> tuple[str, ...]:
         """What is wrong with it, in words; empty when nothing is."""
+        books = (f"books gape by {100 * self.gap_ratio:.1f} %",) if self.gap_ratio > GAP_RATIO else ()
+        return (*self.faults, *books)
+
+    @property
+    def faults(self) -> tuple[str, ...]:
+        """What is wrong with it, its books apart."""
         out = []
         if self.fault:
             out.append(f"raised {self.fault}")
@@ -54,8 +60,6 @@ class Ended:
             out.append("ended early and no event says why")
         if not self.finite:
             out.append("holds numbers that are not finite")
-        if self.gap_ratio > GAP_RATIO:
-            out.append(f"books gape by {100 * self.gap_ratio:.1f} %")
         if self.failed:
             out.append(f"{self.failed} increments did not converge")
         return tuple(out)
