@@ -174,7 +174,7 @@ def build_body(door: DoorShape, shape: BodyShape | None = None) -> BodyStub:
     body.check()
     surfaces = {name: prism(corners) for name, corners in _prisms(door, body).items()}
     surfaces["flange"] = _flange(door, body)
-    rim = _outline(door, -0.5 * body.flange_m, door.shut_face_depth_m)
+    rim = outline(door, -0.5 * body.flange_m, door.shut_face_depth_m)
     return BodyStub(door, body, surfaces, rim)
 
 
@@ -186,7 +186,7 @@ def prism(corners: FloatArray) -> Surface:
     return Surface(corners, _BOX_TRIANGLES, np.repeat(np.arange(6), 2), FACES)
 
 
-def _outline(door: DoorShape, outward_m: float, depth_m: float) -> FloatArray:
+def outline(door: DoorShape, outward_m: float, depth_m: float) -> FloatArray:
     """Return the corners [m] belt hinge, sill hinge, sill latch, belt latch of the outline, shape (4, 3).
 
     It is the door's outline at a depth, each of the three edges moved outwards, parallel to itself.
@@ -208,9 +208,9 @@ def _outline(door: DoorShape, outward_m: float, depth_m: float) -> FloatArray:
     )
 
 
-def _frame_top(door: DoorShape, body: BodyShape) -> tuple[FloatArray, FloatArray]:
+def frame_top(door: DoorShape, body: BodyShape) -> tuple[FloatArray, FloatArray]:
     """Return the body's corners [m] over the window frame's front and rear top, each (3,)."""
-    belt_front, _, _, belt_rear = _outline(door, body.gap_m, 0.0)
+    belt_front, _, _, belt_rear = outline(door, body.gap_m, 0.0)
     up = np.array([0.0, -door.frame_lean_m, door.frame_height_m + body.gap_m])
     return (
         belt_front + up + [door.frame_rake_m, 0.0, 0.0],
@@ -241,8 +241,8 @@ def _beam(front: FloatArray, rear: FloatArray, height_m: float, depth_m: float) 
 
 
 def _prisms(door: DoorShape, body: BodyShape) -> dict[str, FloatArray]:
-    belt_front, sill_front, sill_rear, belt_rear = _outline(door, body.gap_m, 0.0)
-    top_front, top_rear = _frame_top(door, body)
+    belt_front, sill_front, sill_rear, belt_rear = outline(door, body.gap_m, 0.0)
+    top_front, top_rear = frame_top(door, body)
     width, depth, upper = body.pillar_width_m, body.pillar_depth_m, body.upper_width_m
     past, beside = np.array([width, 0.0, 0.0]), np.array([upper, 0.0, 0.0])
     return {
@@ -258,8 +258,8 @@ def _prisms(door: DoorShape, body: BodyShape) -> dict[str, FloatArray]:
 def _flange(door: DoorShape, body: BodyShape) -> Surface:
     """Return the strip inboard of the closed door that carries the seal, facing outboard."""
     depth = door.shut_face_depth_m
-    outer = _outline(door, body.gap_m + door.shut_face_inset_m, depth)
-    inner = _outline(door, -body.flange_m, depth)
+    outer = outline(door, body.gap_m + door.shut_face_inset_m, depth)
+    inner = outline(door, -body.flange_m, depth)
     points = np.concatenate((outer, inner)) - [0.0, body.seal_m, 0.0]
     quads = np.array([[i, i + 1, i + 5, i + 4] for i in range(3)])
     triangles = np.concatenate((quads[:, [0, 2, 1]], quads[:, [0, 3, 2]]))
@@ -268,8 +268,8 @@ def _flange(door: DoorShape, body: BodyShape) -> Surface:
 
 def _seat_line(door: DoorShape, body: BodyShape, seat: str) -> FloatArray:
     """Return the two ends [m] of the line along which a seat of a right-hand door can be placed, (2, 3)."""
-    belt_front, sill_front, sill_rear, belt_rear = _outline(door, body.gap_m, 0.0)
-    top_front, top_rear = _frame_top(door, body)
+    belt_front, sill_front, sill_rear, belt_rear = outline(door, body.gap_m, 0.0)
+    top_front, top_rear = frame_top(door, body)
     aside = np.array([0.25 * body.pillar_width_m, 0.0, 0.0])
     lines = {
         "pillar_edge": (sill_rear, belt_rear),

@@ -47,7 +47,7 @@ _RANGES: dict[str, tuple[float, float]] = {
     "hinge_patch_m": (0.02, 0.3),
     "latch_wrap_m": (0.0, 0.2),
     "frame_height_m": (0.05, 0.8),
-    "frame_rake_m": (0.0, 1.2),
+    "frame_rake_m": (-0.3, 1.2),
     "frame_lean_m": (-0.1, 0.4),
     "spacing_m": (0.005, 0.2),
     "fine_ratio": (0.3, 1.0),
@@ -83,7 +83,8 @@ class DoorShape:
     latch_patch_m, hinge_patch_m
         Heights of the stiff patches of the shut face that carry them.
     frame_height_m, frame_rake_m, frame_lean_m
-        Window frame: top above the belt, front upright's top rearward of its foot, top inboard of the feet.
+        Window frame: top above the belt, front upright's top rearward of its foot (below zero where it leans
+        forward, as a rear door's does along the pillar), top inboard of the feet.
     latch_wrap_m
         How far the latch's patch reaches round the inner bend onto the inner panel.
     spacing_m
@@ -129,7 +130,7 @@ class DoorShape:
     def _check_outline(self) -> None:
         length = self.length_m
         _require("sill_length_m", self.sill_length_m, 0.7 * length, 1.15 * length, "bring it near length_m")
-        _require("frame_rake_m", self.frame_rake_m, 0.0, 0.8 * self.length_m, "rake the window frame less")
+        _require("frame_rake_m", self.frame_rake_m, -0.3, 0.8 * self.length_m, "rake the window frame less")
 
     def _check_section(self) -> None:
         depth = self.shut_face_depth_m

@@ -16,6 +16,7 @@ import numpy.typing as npt
 from meshes.door_shape import DoorShape
 from meshes.nearest import nearest_on_triangles
 from meshes.part import FloatArray, Frozen, IntArray, MeshError, frozen_floats
+from meshes.side_shape import SideShape
 
 
 @dataclass(frozen=True)
@@ -69,6 +70,18 @@ LEG_RADIUS_M = 0.055
 """Assumed: a calf of some 0.35 m girth."""
 KNEE_SETBACK_M = 0.060
 """Assumed: axis of the knee behind its front."""
+
+BODY_PARTS = {
+    "head": ("head",),
+    "trunk": ("neck", "chest", "near_arm"),
+    "hip": ("pelvis",),
+    "thigh": ("near_thigh",),
+    "lower leg": ("near_lower_leg",),
+}
+"""Capsules of each body part that clearance is told for; the near arm hangs beside the trunk."""
+
+SEATS = ("front", "rear")
+MAX_LEAN_RAD = float(np.radians(60.0))
 
 
 @dataclass(frozen=True)
@@ -150,6 +163,62 @@ def seated_occupant(
     near_hip = -door.shut_face_depth_m - pose.hip_gap_m
     hip = np.array([pose.hip_x_m, near_hip - 0.5 * body.hip_breadth_m, pose.hip_z_m])
     return (*_upper_body(body, pose, hip), *_legs(body, pose, hip))
+
+
+def side_occupant(
+    side: SideShape, *, seat: str = "front", size: str = "male_p50", lean_rad: float | None = None
+) -> tuple[Capsule, ...]:
+    """Return the capsules of an occupant of a right-hand side.
+
+    Parameters
+    ----------
+    seat
+        "front" or "rear".
+    size
+        A name of `BODY_SIZES`.
+    lean_rad
+        Backward lean of the trunk from the vertical, 0 to 60 degrees; none: 25 degrees.
+
+    Raises
+    ------
+    MeshError
+        If seat or size is unknown, or the lean is out of range.
+    """
+    if seat not in SEATS:
+        raise MeshError("seat", f"is {seat!r}, allowed are {SEATS}")
+    if size not in BODY_SIZES:
+        raise MeshError("size", f"is {size!r}, allowed are {tuple(BODY_SIZES)}")
+    lean = Posture.torso_angle_rad if lean_rad is None else lean_rad
+    if not (np.isfinite(lean) and 0.0 <= lean <= MAX_LEAN_RAD):
+        raise MeshError("lean_rad", f"is {lean} rad, allowed are 0 to {MAX_LEAN_RAD:.4g} rad (60 degrees)")
+    back = side.rear_hip_x_m if seat == "rear" else 0.0
+    pose = Posture(
+        hip_x_m=Posture.hip_x_m + back,
+        hip_z_m=side.hip_height_m - side.sill_height_m,
+        torso_angle_rad=lean,
+        heel_drop_m=side.heel_drop_m,
+    )
+    return seated_occupant(side.front, BODY_SIZES[size], pose)
+
+
+def part_clearance(
+    points: FloatArray, triangles: IntArray, capsules: tuple[Capsule, ...]
+) -> dict[str, float]:
+    """Return the least distance [m] from metal to each body part of `BODY_PARTS`, negative inside.
+
+    Parameters
+    ----------
+    points, triangles
+        As in `sheet_clearance`.
+    """
+    distance = dict(
+        zip((item.name for item in capsules), sheet_clearance(points, triangles, capsules), strict=True)
+    )
+    return {
+        part: float(min(distance[name] for name in names if name in distance))
+        for part, names in BODY_PARTS.items()
+        if any(name in distance for name in names)
+    }
 
 
 def _upper_body(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]:

@@ -9,6 +9,8 @@ import numpy.typing as npt
 import pytest
 
 from meshes.door import DoorMesh, DoorShape, build_door
+from meshes.side import SideMesh, build_side
+from meshes.side_shape import SIDES
 
 Array = npt.NDArray[np.float64]
 
@@ -17,6 +19,12 @@ Array = npt.NDArray[np.float64]
 def door() -> DoorMesh:
     """Return the default door."""
     return build_door(DoorShape())
+
+
+@pytest.fixture(scope="session")
+def sides() -> dict[str, SideMesh]:
+    """Return the ready sides by name."""
+    return {name: build_side(shape) for name, shape in SIDES.items()}
 
 
 @pytest.fixture(scope="session")

@@ -32,7 +32,7 @@ MAY_BE_ZERO = {
     "frame_lean_m",
     "latch_wrap_m",
 }
-MAY_BE_NEGATIVE = {"latch_lean_m", "frame_lean_m"}
+MAY_BE_NEGATIVE = {"latch_lean_m", "frame_lean_m", "frame_rake_m"}
 
 
 def enclosed_volume(door: DoorMesh) -> float:
