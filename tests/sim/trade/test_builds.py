@@ -14,7 +14,8 @@ import numpy as np
 import pytest
 
 from sim.builds import BUILDS
-from sim.latch import friction_n, pawl_holds, release_n
+from sim.latch import FORK_DEPTH_M, friction_n, pawl_holds, release_n
+from sim.twins import felt
 from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, car, edge, solved
 
 SEATS = (0.35, 0.36, 0.37)
@@ -40,20 +41,24 @@ class TestLatchHeldOpen:
         assert peak_n(held) < 0.02 * deep(along_m).first.force_n
         assert held.frames[-1].clearance.distance_m > held.frames[0].clearance.distance_m
 
-    def test_with_a_wedged_striker_the_friction_is_left(self, along_m):
+    def test_with_a_wedged_striker_the_jam_is_left(self, along_m):
         held = deep(along_m, latch="open", latch_wedge_n=WEDGE_N)
-        # the tips stand level with the latch, so the lever is about one; the door's own give is on top
-        assert 0.8 * friction_n(WEDGE_N) < peak_n(held) < 1.35 * friction_n(WEDGE_N)
         assert peak_n(held) < 0.5 * deep(along_m).first.force_n
-        assert held.result.events[0].kind == "striker out"
+        assert "striker out" in {event.kind for event in held.result.events}
         work = held.frames[-1].ledger_j["work of the tips"]
         assert held.frames[-1].ledger_j["friction"] > 0.8 * work
         assert abs(held.frames[-1].ledger_j["gap"]) < 0.02 * work
 
-    def test_twice_the_wedge_takes_twice_the_force(self, along_m):
-        once = deep(along_m, latch="open", latch_wedge_n=WEDGE_N)
-        twice = deep(along_m, latch="open", latch_wedge_n=2.0 * WEDGE_N)
-        assert peak_n(twice) / peak_n(once) == pytest.approx(2.0, rel=0.15)
+    @pytest.mark.parametrize("times", [1.0, 2.0])
+    def test_drawn_straight_out_the_work_is_that_of_the_wedge(self, along_m, times):
+        # straight out the tips need no friction of their own: F falls to nothing over the fork, F L / 2
+        push = edge(along_m, DEEP_M, opening_m=0.03, stop_at=OUT, tilt_rad=np.pi / 2.0)
+        held = solved(car(latch="open", latch_wedge_n=times * WEDGE_N), push)
+        heat = 0.5 * friction_n(times * WEDGE_N) * FORK_DEPTH_M
+        # five hundredths: the rest is drag and the pads' own rubbing
+        assert held.frames[-1].ledger_j["friction"] == pytest.approx(heat, rel=0.05)
+        assert held.frames[-1].ledger_j["work of the tips"] == pytest.approx(heat, rel=0.05)
+        assert peak_n(held) < 1.05 * friction_n(times * WEDGE_N)
 
 
 # Fact: half latched the door lets go at about half the force; it teaches the wrong lesson.
@@ -121,6 +126,18 @@ def test_behind_the_bend_a_welded_door_frees_its_latch_with_its_welds_whole(alon
     answer = deep(along_m, seam="welded")
     assert answer.first.kind == "latch free"
     assert "weld broken" not in {event.kind for event in answer.result.events}
+
+
+# Fact: an alloy door tears more than a steel one in the same bite.  Common practice adds that it folds less;
+# with tips that grip it does not come out, and DEVELOPERS.md says so with figures.
+@pytest.mark.slow
+@pytest.mark.parametrize("along_m", SEATS)
+def test_an_alloy_door_tears_more(along_m):
+    push = edge(along_m, opening_m=0.06, stop_at=())
+    build = BUILDS["bonded alloy"]
+    paths = {difference.path for difference in felt(CAR, build)}
+    assert paths == {"car.metal", "car.skin_thickness_m", "car.inner_thickness_m"}
+    assert solved(build, push).result.torn_length_m > solved(CAR, push).result.torn_length_m
 
 
 # What is not there cannot hold: tips at a gap in the bead open the hem with less force.  Plain mechanics.
