@@ -12,7 +12,7 @@ import numpy.typing as npt
 from meshes import section
 from meshes.door_shape import FRAME_TOP_SHARE, DoorShape
 from meshes.graded import Sides, graded_patch, graded_shares, graded_unit
-from meshes.lattice import Lattice, split_cells
+from meshes.lattice import Lattice, bilinear, split_cells
 from meshes.nearest import nearest_on_triangles
 from meshes.part import FloatArray, Frozen, IntArray, Surface, frozen_floats, frozen_ids
 
@@ -210,10 +210,18 @@ def _wrap_nodes(shape: DoorShape, right: FloatArray) -> FloatArray | None:
     """Return the (s, t) of the rows in which the latch's patch goes round the inner bend, shape (k, 2)."""
     if shape.latch_wrap_m <= 0.0:
         return None
-    count = max(1, round(shape.latch_wrap_m / shape.grading.fine_m))
-    rows = right[_near(right * shape.height_m, shape.latch_height_m, shape.latch_patch_m)]
-    share = np.arange(1, count + 1) / count
-    return np.array([[1.0 - _wrap_share(shape, t) * part, t] for t in rows for part in share])
+    size = shape.grading
+    count = max(1, round(shape.latch_wrap_m / size.fine_m))
+    ends = right[_near(right * shape.height_m, shape.latch_height_m, shape.latch_patch_m)][[0, -1]]
+    nodes = []
+    for part in np.arange(1, count + 1) / count:
+        share = 1.0 - _wrap_share(shape, float(ends.mean())) * part
+        spacing = float(
+            size(bilinear(shape.flat_corners, np.array([share]), np.array([float(ends.mean())])))[0]
+        )
+        rows = np.linspace(float(ends[0]), float(ends[1]), max(1, round(shape.latch_patch_m / spacing)) + 1)
+        nodes += [[1.0 - _wrap_share(shape, t) * part, t] for t in rows]
+    return np.array(nodes)
 
 
 def _wrap_share(shape: DoorShape, t: FloatArray | float) -> FloatArray | float:

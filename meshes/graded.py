@@ -8,12 +8,13 @@ Source: Persson and Strang, A Simple Mesh Generator in MATLAB, SIAM Review 46 (2
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
-from scipy.spatial import Delaunay
+import numpy.typing as npt
+from scipy.spatial import Delaunay, cKDTree
 
 from meshes.lattice import Lattice, bilinear
 from meshes.part import FloatArray, IntArray, MeshError
@@ -27,7 +28,7 @@ STEP = 0.2
 REJOIN_SHARE = 0.1  # a new triangulation is due once a point has moved this share of its spacing
 THINNED = 0.9  # the boundary holds points too
 CLEAR_RATIO = 0.55  # interior points nearer to the boundary than this share of the spacing are dropped
-SEED = 20
+SEED, TRIES = 20, 6  # other starts are tried while an inner node fans out to a side
 
 
 @dataclass(frozen=True)
@@ -96,10 +97,12 @@ def graded_unit(corners: FloatArray, sides: Sides, size: Size, kept: FloatArray 
     """
     rim, boundary = _rim(sides)
     held = rim if kept is None else np.concatenate((rim, kept))
-    start = _interior(corners, size, held)
-    unit = _relaxed(corners, size, held, start)
-    triangles = Delaunay(_flat(corners, unit)).simplices.astype(np.int64)
-    triangles = _anticlockwise(_flat(corners, unit), triangles)
+    for seed in range(SEED, SEED + TRIES):
+        unit = _relaxed(corners, size, held, _interior(corners, size, rim, held, seed))
+        triangles = Delaunay(_flat(corners, unit)).simplices.astype(np.int64)
+        triangles = _anticlockwise(_flat(corners, unit), triangles)
+        if not _fans(triangles, boundary).any():
+            break
     return Lattice(np.column_stack((unit, np.zeros(len(unit)))), triangles, boundary)
 
 
@@ -136,27 +139,72 @@ def _rim(sides: Sides) -> tuple[FloatArray, dict[str, IntArray]]:
     return np.concatenate(parts), boundary
 
 
+def _fans(triangles: IntArray, boundary: Mapping[str, IntArray]) -> npt.NDArray[np.bool_]:
+    """Return which triangles have a corner joined to four nodes or more of one straight side, shape (m,)."""
+    ends = np.concatenate((triangles[:, :2], triangles[:, 1:], triangles[:, ::2]))
+    pairs = np.unique(np.concatenate((ends, ends[:, ::-1])), axis=0)
+    bad = np.zeros(int(triangles.max()) + 1, dtype=bool)
+    for side in boundary.values():
+        joined = pairs[np.isin(pairs[:, 1], side) & ~np.isin(pairs[:, 0], side), 0]
+        bad |= np.bincount(joined, minlength=len(bad)) >= 4
+    return np.asarray(bad[triangles].any(axis=1))
+
+
 def _flat(corners: FloatArray, unit: FloatArray) -> FloatArray:
     return bilinear(corners, unit[:, 0], unit[:, 1])
 
 
-def _interior(corners: FloatArray, size: Size, held: FloatArray) -> FloatArray:
-    """Return first interior points (s, t): a fine lattice thinned to the density asked for, (n, 2)."""
-    flat = _flat(corners, held)
-    fine = float(size(flat).min())
-    width = float(np.ptp(corners[:, 0]))
-    height = float(np.ptp(corners[:, 1]))
-    columns, rows = int(width / fine) + 1, int(height / (fine * np.sqrt(0.75))) + 1
+def _interior(corners: FloatArray, size: Size, rim: FloatArray, held: FloatArray, seed: int) -> FloatArray:
+    """Return first interior points (s, t): one beside every interval of the sides, the rest thinned, (n, 2).
+
+    The row beside the sides matters: an inner node joined to four of one side's would put six corners of a
+    patch on one conic (two lines), and the sheet's curvature could not be told there.
+    """
+    beside = _beside(corners, rim)
+    clear = 0.6 * size(_flat(corners, beside))
+    beside = beside[_away(_flat(corners, beside), _flat(corners, held)) > clear]
+    beside = _apart(corners, beside, size)
+    fine = float(size(_flat(corners, held)).min())
+    columns = int(float(np.ptp(corners[:, 0])) / fine) + 1
+    rows = int(float(np.ptp(corners[:, 1])) / (fine * np.sqrt(0.75))) + 1
     i, j = np.meshgrid(np.arange(columns + 1), np.arange(1, rows), indexing="ij")
     unit = np.column_stack((((i + 0.5 * (j % 2)) / columns).ravel(), (j / rows).ravel()))
     unit = unit[(unit[:, 0] > 0.0) & (unit[:, 0] < 1.0)]
     share = THINNED * (fine / size(_flat(corners, unit))) ** 2
-    keep = np.random.default_rng(SEED).random(len(unit)) < share
-    unit = unit[keep]
-    clear = CLEAR_RATIO * size(_flat(corners, unit))
-    away = np.linalg.norm(_flat(corners, unit)[:, None] - flat[None], axis=2).min(axis=1)
-    inside: FloatArray = unit[away > clear]
-    return inside
+    unit = unit[np.random.default_rng(seed).random(len(unit)) < share]
+    taken = np.concatenate((held, beside))
+    away = _away(_flat(corners, unit), _flat(corners, taken))
+    return np.concatenate((beside, unit[away > CLEAR_RATIO * size(_flat(corners, unit))]))
+
+
+def _beside(corners: FloatArray, rim: FloatArray) -> FloatArray:
+    """Return the (s, t) of the apex of an equilateral triangle on each interval of the sides, (k, 2)."""
+    out = []
+    for axis, value in ((0, 0.0), (0, 1.0), (1, 0.0), (1, 1.0)):
+        side = rim[rim[:, axis] == value]
+        flat = _flat(corners, side[np.argsort(side[:, 1 - axis])])
+        along = np.diff(flat, axis=0)
+        normal = np.column_stack((-along[:, 1], along[:, 0]))
+        middle = 0.5 * (flat[1:] + flat[:-1])
+        inward = np.sign(np.einsum("ki,ki->k", normal, corners.mean(axis=0) - middle))
+        out.append(middle + np.sqrt(0.75) * inward[:, None] * normal)
+    return _inverse(corners, np.concatenate(out))
+
+
+def _away(flat: FloatArray, others: FloatArray) -> FloatArray:
+    """Return the distance of each point to the nearest of the others [m], shape (n,)."""
+    return np.asarray(cKDTree(others).query(flat)[0])
+
+
+def _apart(corners: FloatArray, unit: FloatArray, size: Size) -> FloatArray:
+    """Return the points without those too near to an earlier one (the corners' rows meet)."""
+    flat = _flat(corners, unit)
+    clear = 0.7 * size(flat)
+    kept: list[int] = []
+    for k in range(len(flat)):
+        if not kept or np.linalg.norm(flat[kept] - flat[k], axis=1).min() > clear[k]:
+            kept.append(k)
+    return unit[kept]
 
 
 def _relaxed(corners: FloatArray, size: Size, held: FloatArray, interior: FloatArray) -> FloatArray:
