@@ -80,8 +80,8 @@ FAULTS = (
     Fault(
         "viscosity x 1000",
         "sim/increment.py",
-        "VISCOUS_N_PER_M = 20.0",
-        "VISCOUS_N_PER_M = 20.0e3",
+        "VISCOUS_N_PER_M = 5.0",
+        "VISCOUS_N_PER_M = 5.0e3",
         f"{BOOKS}::TestLedger::test_damping_takes_little[lip]",
     ),
     Fault(
