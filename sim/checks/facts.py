@@ -37,8 +37,6 @@ WIDE = Tool()
 STEEL, ALLOY, SPOTS, OPEN = Car(), BUILDS["bonded alloy"], Car(seam="welded"), Car(latch="open")
 SPACING = "45 mm door"
 BONDED_DROPS = "a tip that slips lets the bonded door's force drop as far; which drops more is not settled"
-    "the tips slip along an alloy skin at about 40 mm, before it tears; whether it tears more is not settled"
-)
 Edge = Literal["latch_edge", "hinge_edge"]
 
 
