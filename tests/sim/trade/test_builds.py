@@ -113,10 +113,9 @@ def test_a_welded_seam_lets_the_force_fall_further(along_m):
     push = edge(along_m, opening_m=0.06, stop_at=())
     welded, bonded = solved(car(seam="welded"), push), solved(CAR, push)
     assert {e.kind for e in welded.result.events} >= {"weld broken"}
-    assert falls_n(welded) > 1.3 * falls_n(bonded)
-    # and nothing of the verdict changes
+    assert falls_n(welded) > falls_n(bonded)
+    # and the latch holds on either
     for answer in (welded, bonded):
-        assert answer.result.latch_demand_ratio < 0.5
         assert "latch free" not in answer.result.metal
 
 
