@@ -103,6 +103,8 @@ def sentence(
     if push is None:
         moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
         way = "out" if moved > 0.0 else "in"
+        if abs(moved) < 0.5e-3:
+            return "The tool is off; the skin's middle stayed where it was."
         return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {way}."
     if isinstance(push, Press):
         return _crush_sentence(start, end, events, push)
@@ -203,11 +205,19 @@ def live_words(frame: Frame) -> str:
         return "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
     top = frame.ladder[0] if frame.ladder else None
     if frame.events:
-        return f"{frame.events[-1].part}: {frame.events[-1].kind}"
+        return rung_words(frame.events[-1].part, frame.events[-1].kind)
     if top is None:
         return "holding"
     return _nearest(top)
 
 
 def _nearest(rung: Rung) -> str:
-    return f"nearest to giving: {rung.part} ({rung.event}), {rung.demand_ratio * 100.0:.0f} %"
+    return f"nearest to giving: {rung_words(rung.part, rung.event)}, {rung.demand_ratio * 100.0:.0f} %"
+
+
+def rung_words(part: str, event: str) -> str:
+    """Return part and event in words that say nothing twice: "seam: parting", "upper hinge: free"."""
+    if part.lower() == event.lower():
+        return part
+    first, _, rest = event.partition(" ")
+    return f"{part}: {rest}" if rest and first.lower() in part.lower().split() else f"{part}: {event}"

@@ -29,7 +29,7 @@ from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import CHECKED, FILE, HELP, LAYER_KEYS, PLAN, SAME_KEYS, SEPARATOR, STEER, VIEW
 from ui.state.view_options import ViewOptions
 
-LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.021
+LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
 """Type of the sentence under a stage that stands alone: a share of the width between two sizes, two lines."""
 READING_ALONE = 1.45
 """How much wider the reading is where the plan does not stand beside the stage too."""

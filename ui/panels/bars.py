@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from sim.outcome import rung_words
 from sim.units import Units, energy_text
 from ui.panels.look import Look
 from ui.state.reading import Reading
@@ -99,14 +100,6 @@ class Ladder(Painted):
         painter.fillRect(bar, look.colour("hairline"))
         filled = QRectF(0, bar.top(), width * min(max(ratio, 0.0), 1.0), bar.height())
         painter.fillRect(filled, look.colour("ink" if given else "quiet"))
-
-
-def rung_words(part: str, event: str) -> str:
-    """Return part and event in words that say nothing twice: "seam: parting", "upper hinge: free"."""
-    if part.lower() == event.lower():
-        return part
-    first, _, rest = event.partition(" ")
-    return f"{part}: {rest}" if rest and first.lower() in part.lower().split() else f"{part}: {event}"
 
 
 class Ledger(Painted):

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import pyqtgraph as pg
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSizePolicy
 
 from sim.units import Units, force, length
 from ui.panels.look import Look
 from ui.state.reading import Reading
+
+LABELLED_PX = 120
 
 
 class ForcePlot(pg.PlotWidget):
@@ -64,6 +67,13 @@ class ForcePlot(pg.PlotWidget):
             axis.setStyle(maxTickLevel=0)
         self.getAxis("left").setWidth(round(3.9 * look.px("small")))
         self._titles()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave out the upright axis' words where they would be cut; the unit stands in the heading."""
+        super().resizeEvent(event)
+        look = getattr(self, "_look", None)
+        if look is not None:  # the library resizes while it is being made
+            self.getAxis("left").showLabel(self.height() >= LABELLED_PX * look.scale)
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the curve, its events and the cursor of a moment."""

@@ -121,9 +121,9 @@ class Drawn:
             look.LightingOff()
             return
         look.SetInterpolationToPhong()
-        look.SetAmbient(0.42)
-        look.SetDiffuse(0.62)
-        look.SetSpecular(0.10)
+        look.SetAmbient(0.34)
+        look.SetDiffuse(0.68)
+        look.SetSpecular(0.24)
         look.SetSpecularPower(18.0)
 
     def move(self, points: ArrayLike, normals: ArrayLike | None = None) -> None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QMouseEvent, QSurfaceFormat, QWheelEvent
 from PySide6.QtWidgets import QWidget
 from pyvistaqt import QtInteractor
@@ -19,6 +19,8 @@ from ui.scene.stage import Stage
 
 CLICK_SLACK_PX = 5
 """A press and release no further apart than this is a click, else it was a drag."""
+STILL_MS = 250
+"""Once nothing has changed for so long, the picture is drawn once more with smoothed edges."""
 WHEEL_STEP = 120
 """Eighths of a degree that Qt reports for one notch of a common wheel."""
 
@@ -55,6 +57,11 @@ class StageView(QtInteractor):
         self._dragged = False
         self._pointed: Pointed | None = None
         self._wheel_rest = 0
+        self._smooth = False
+        self._at_rest = QTimer(self)
+        self._at_rest.setSingleShot(True)
+        self._at_rest.setInterval(STILL_MS)
+        self._at_rest.timeout.connect(self._draw_smooth)
         self.setAcceptDrops(False)
         self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._iren_of_vtk = self.ren_win.GetInteractor()
@@ -77,7 +84,13 @@ class StageView(QtInteractor):
     def request_frame(self) -> None:
         """Ask for one frame; several requests before it is drawn are one."""
         if not self._closed:
+            self._smooth = False
             self.update()
+
+    def _draw_smooth(self) -> None:
+        """Draw once more, with smoothed edges: too dear in motion on a machine without a graphics card."""
+        self._smooth = True
+        self.update()
 
     def render(self, *_args: object, **_options: object) -> None:
         """Ask for one frame: what the drawing library calls rendering."""
@@ -92,6 +105,9 @@ class StageView(QtInteractor):
         if self._closed:
             return
         self.stage.set_clipping()
+        self.renderer.SetUseFXAA(self._smooth)
+        if not self._smooth:
+            self._at_rest.start()
         self._iren_of_vtk.EnableRenderOn()
         try:
             super().paintGL()
@@ -184,6 +200,7 @@ class StageView(QtInteractor):
         """Let go of every VTK object; call it before Qt deletes the window."""
         if self._closed:
             return True
+        self._at_rest.stop()
         self.stage.close()
         self._iren_of_vtk.RemoveObserver(self._render_tag)
         super().close()

@@ -10,10 +10,11 @@ from PySide6.QtGui import QFocusEvent, QImage, QKeyEvent
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from sim.builds import BUILDS
+from sim.outcome import rung_words
 from sim.plan import Car, Tool
 from sim.record import Clearance, Rung
 from sim.units import Units, length
-from ui.panels.bars import Ladder, rung_words
+from ui.panels.bars import Ladder
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage, text
 from ui.panels.hold import SETTLE_MS, HoldKey

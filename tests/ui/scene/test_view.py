@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication, QMainWindow
 from vtkmodules.vtkCommonCore import vtkObjectBase
 
 from tests.ui.scene.conftest import moved
-from ui.scene.view import StageView
+from ui.scene.view import STILL_MS, StageView
 
 pytestmark = pytest.mark.gl
 
@@ -47,16 +47,17 @@ def view(qtbot, model):
 
 
 def settle(qtbot, view):
-    """Wait until a frame has been drawn and no other is asked for."""
+    """Wait until a frame has been drawn, and once more for the eye at rest; then no other is asked for."""
     renders = Renders(view)
     view.request_frame()
-    qtbot.waitUntil(lambda: renders.count > 0, timeout=5000)
+    qtbot.waitUntil(lambda: renders.count > 1, timeout=10_000)
     for _ in range(5):
         QApplication.processEvents()
 
 
 def test_a_frame_is_drawn_once(qtbot, view, model):
     frames = [moved(model, 0.01 * k) for k in range(6)]
+    view._at_rest.setInterval(60_000)
     renders = Renders(view)
     for number, frame in enumerate(frames, start=1):
         view.stage.show_points(frame.points, frame)
@@ -68,6 +69,15 @@ def test_a_frame_is_drawn_once(qtbot, view, model):
         assert renders.count == number
 
 
+def test_edges_are_smoothed_once_at_rest_and_not_in_motion(qtbot, view, model, frame):
+    smoothed = []
+    view.ren_win.AddObserver("EndEvent", lambda *_: smoothed.append(view.renderer.GetUseFXAA()))
+    view.stage.show_points(frame.points, frame)
+    qtbot.waitUntil(lambda: len(smoothed) >= 2, timeout=10_000)
+    qtbot.wait(2 * STILL_MS)
+    assert smoothed == [False, True]
+
+
 def test_nothing_is_drawn_while_nothing_changes(qtbot, view):
     renders = Renders(view)
     qtbot.wait(300)  # the point is that nothing happens in this time
@@ -75,6 +85,7 @@ def test_nothing_is_drawn_while_nothing_changes(qtbot, view):
 
 
 def test_each_step_of_turning_the_view_is_drawn_once(qtbot, view):
+    view._at_rest.setInterval(60_000)
     renders = Renders(view)
     before = np.array(view.renderer.GetActiveCamera().GetPosition())
     qtbot.mousePress(view, Qt.MouseButton.LeftButton, pos=QPoint(300, 200))
