@@ -21,13 +21,13 @@ from sim.grip import FRICTION_RATIO, Grip, grip_energy, grip_gradient, grip_hess
 from sim.grips import FORCE, PRESSED, SLID
 from sim.increment import Stepper
 from sim.ledger import Ledger
+from sim.materials import STEEL_TEAR_J_PER_M2
 from sim.network import Drive, Load, Network
 from sim.newton import equilibrate
 from sim.plan import Car, EdgePoint, Spread, Tool
 from sim.push import make_push
 from sim.seat import axes_of, between, seat_of
 from sim.shear import edges_under
-from sim.tear import TEAR_ENERGY_J_PER_M2
 from sim.tip import loaded_part, slid_footprint
 
 STIFF = 2.0e7
@@ -311,4 +311,4 @@ def test_a_pad_shears_its_sheet_out_on_three_sides(width_m, depth_m):
     assert edge.length_m == pytest.approx(width_m + 2.0 * depth_m, rel=1e-12)
     # the work of a cut, F t over its area, is of the size a running tear asks for: both from memory
     work_j_per_m2 = edge.tip_n * edge.thickness_m / (edge.length_m * edge.thickness_m)
-    assert work_j_per_m2 == pytest.approx(TEAR_ENERGY_J_PER_M2, rel=0.3)
+    assert work_j_per_m2 == pytest.approx(STEEL_TEAR_J_PER_M2, rel=0.3)
