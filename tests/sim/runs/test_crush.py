@@ -18,6 +18,10 @@ from sim.planfile import dumps_plan, loads_plan
 from sim.problems import PlanError
 from sim.run import solve_plan
 
+pytestmark = pytest.mark.timeout(
+    900
+)  # a crush takes ten seconds of processor time; on a busy machine minutes
+
 CAR = Car(lattice_spacing_m=0.08)
 PUSH = Crush(travel_m=0.06)
 BODIES = {
