@@ -146,7 +146,12 @@ def descend(
             break
         if cancelled():
             raise CancelledError
-        definite = factor_tangent(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
+        try:
+            definite = factor_tangent(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
+        except (
+            NotPositiveError
+        ):  # no shift helps: a chain folded flat on itself, say; this start leads nowhere
+            return Equilibrium(ev, False, count + 1, size, steps)
         recall.clear()
         foretold: list[float] = []
         for _ in range(options.step_limit):

@@ -96,6 +96,19 @@ def test_points_that_are_no_numbers_are_never_called_an_answer():
     assert not descend(net, state, load, state.points * np.nan, Options(), lambda: False).converged
 
 
+def test_a_tangent_that_nothing_makes_definite_ends_unsettled_and_not_in_a_crash(monkeypatch):
+    """A chain folded flat on itself has stiffness beyond any shift: that increment failed, and is said so."""
+    net = strip()
+
+    def refuse(_):
+        raise NotPositiveError("not positive")
+
+    monkeypatch.setattr(net.factor, "refactor", refuse)
+    _, _, answer = pushed(net, 5e-3)
+    assert not answer.converged
+    assert np.isfinite(answer.evaluation.points).all()
+
+
 def test_what_is_left_of_the_start_is_not_overwritten():
     """The evaluation handed back stays as it is while the next increment is solved."""
     net = strip()
