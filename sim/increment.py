@@ -191,10 +191,13 @@ class Stepper:
         except NotPositiveError:
             return plain, 0.0
         step = self.network.factor.solve(-self.network.residual(held).ravel()).reshape(-1, 3)
-        # next to its end a branch is so soft that the whole step leaves it: shorter, until it leads down
+        # next to its end a branch is so soft that the whole step leaves it: shorter, until it leads down, but
+        # not below where the step began, for on the branch the tips only put in (or, eased, take out F dx)
+        given = min(0.0, float(np.sum(start.force_n)) * (travel_m - start.travel_m))
+        floor = self._begun_j(start) + given
         for _ in range(BRANCH_HALVINGS):
             branch = self.network.evaluate(start.state.points + step, start.state, load)
-            if branch.potential_j <= held.potential_j:
+            if floor <= branch.potential_j <= held.potential_j:
                 break
             step *= 0.5
         else:
@@ -204,6 +207,11 @@ class Stepper:
             return plain, 0.0
         force = 0.5 * float(np.sum(start.force_n + branch.drive_force))
         return force * (travel_m - start.travel_m), drop
+
+    def _begun_j(self, start: Point) -> float:
+        """Return the potential where a step begins [J]."""
+        at = self.load(start.travel_m, start.state)
+        return self.network.evaluate(start.state.points, start.state, at).potential_j
 
     def _settle_ties(self, start: Point, end: Point, depth: int) -> Point:
         """Let go of ties past their limit, worst first, at a fixed tip; the energy is booked."""
