@@ -24,6 +24,7 @@ SPENT = (
     "folding skin",
     "folding inner",
     "folding bar",
+    "folding pillar",
     "seam peel",
     "seam slip",
     "pads",
@@ -35,7 +36,7 @@ SPENT = (
     "drop",
     "released in a jump",
 )
-SEAM_KINDS = ("seam", "weld")
+SEAM_KINDS = ("seam", "weld", "pillar weld")
 
 
 @dataclass(frozen=True)

@@ -62,6 +62,11 @@ INNER_STEEL = _sheet("inner steel", STEEL_YOUNG_PA, 0.3, 180.0e6, 1.0e9)
 PATCH_STEEL = _sheet("patch steel", STEEL_YOUNG_PA, 0.3, 350.0e6, 1.0e9)
 # martensitic or press-hardened bar, 950-1200 MPa (MS1200, from memory)
 BAR_STEEL = Metal("bar steel", STEEL_YOUNG_PA, 0.3, 1000.0e6, 1.0e9)
+# press-hardened boron steel of pillars: yield at least 950 MPa, strength 1300-1650 MPa [press-hardened-2026];
+# hardening assumed, energy of tearing "lower than mild steel's" (from memory, low confidence): half, assumed
+PRESSED_STEEL = Metal(
+    "press-hardened steel", STEEL_YOUNG_PA, 0.3, 1000.0e6, 1.0e9, 7850.0, 1400.0e6, 0.5 * STEEL_TEAR_J_PER_M2
+)
 # 6016 aluminium sheet: 80-140 MPa as delivered, 180-260 MPa fully aged [alloy-sheet-2026]; a sister alloy has
 # 205 MPa after 2 % strain and 20 minutes at 170 degC [alloy-bake-2026]: formed and baked skin 190, inner 150
 # (less strained, assumed); hardening assumed; Poisson's ratio and density textbook values

@@ -20,6 +20,7 @@ from sim.checks import (
     laps,
     membrane,
     peel,
+    pillars,
     plastic,
     plates,
     runs,
@@ -142,6 +143,16 @@ def _yielding() -> Iterator[Check]:
     yield from _each(family, collapse.collapse, ((*case, 16) for case in collapse.CASES), fast=False)
 
 
+def _pillars() -> Iterator[Check]:
+    family = "pillar"
+    yield from _each(family, pillars.tip_deflection, ((0.03,), (0.02,)))
+    yield Check(family, pillars.tip_settles)
+    yield from _each(family, pillars.twist, [(0.03,)])
+    yield from _each(family, pillars.plastic_moment, ((0.03,), (0.02,)))
+    yield Check(family, pillars.plastic_settles)
+    yield from _each(family, pillars.thin_moment, product(pillars.THIN_METALS, (0.018,)), fast=False)
+
+
 def _seams() -> Iterator[Check]:
     family = "seams"
     function: Callable[..., Row]
@@ -230,7 +241,19 @@ def _trade() -> Iterator[Check]:
 @cache
 def catalogue() -> tuple[Check, ...]:
     """Return every check, family by family."""
-    makers = (_in_plane, _bent, _far_bent, _yielding, _seams, _tears, _rules, _tools, _every_run, _trade)
+    makers = (
+        _in_plane,
+        _bent,
+        _far_bent,
+        _yielding,
+        _pillars,
+        _seams,
+        _tears,
+        _rules,
+        _tools,
+        _every_run,
+        _trade,
+    )
     return tuple(check for make in makers for check in make())
 
 

@@ -22,6 +22,7 @@ LEDGER_WORDS = {
     "folding skin": "folding the outer skin",
     "folding inner": "folding the inner panel",
     "folding bar": "folding the bar",
+    "folding pillar": "folding the pillar",
     "seam peel": "peeling the seam",
     "seam slip": "shearing the seam",
     "pads": "pads and seals",
