@@ -117,15 +117,13 @@ class StageSide:
     def _draw_tips(self) -> None:
         session = self._session
         index, move = self._move_shown()
-        aim, frame = self._aim_of(index, move), session.timeline.frame
+        frame = session.timeline.frame
+        pushing = frame is not None and not session.aiming and frame.opening_m > 0.0
+        aim = self._aim_while(move) if pushing else self._aim_of(index, move)
         self._show_barrier(move)
         if aim is None or frame is None or not isinstance(move, Spread | Squeeze):
             self._stage.show_aim(None)
             return
-        pushing = not session.aiming and frame.opening_m > 0.0
-        if pushing and session.model is not None:
-            now = aims.line(session.model, as_now(session.model, move, frame), frame.points)
-            aim = aim_now(now, frame, session.model.outboard_sign)
         self._stage.show_aim(None if aim.problems else aim, move.tool, share=not pushing)
         if aim.problems and session.aiming and self._hovered is None:
             self._say(_sentence(aim.problems[0]))
@@ -168,6 +166,19 @@ class StageSide:
             self._made[key] = aim, frame, answer, touch  # kept together: a number stands for one object only
         return self._made[key][0]
 
+    def _aim_while(self, move: Move | None) -> Aim | None:
+        """Return where the tips of a push are at the moment shown, under way; None if it has none."""
+        model, frame = self._session.model, self._session.timeline.frame
+        if model is None or frame is None or not isinstance(move, Spread | Squeeze):
+            return None
+        key = (model, move, id(frame))
+        if key not in self._made:
+            if len(self._made) >= MADE_KEPT:
+                self._made.clear()
+            now = aims.line(model, as_now(model, move, frame), frame.points)
+            self._made[key] = aim_now(now, frame, model.outboard_sign), frame, None, None
+        return self._made[key][0]
+
     def _try_aim(self) -> None:
         """Ask for a touch of the push that is aimed at: the pointer or the wheel has come to rest."""
         index, move = self._move_shown()
@@ -204,7 +215,7 @@ class StageSide:
             aim = self._aim_of(self._session.selection.now.move, move) or aims.line(model, move)
         else:
             shown = as_now(model, move, frame)
-            aim = aim_now(aims.line(model, shown), frame, model.outboard_sign)
+            aim = self._aim_while(move) or aims.line(model, move)
         view = section_view(model, shown) if isinstance(shown, Spread) and not aim.problems else None
         panel.show_section(view, 0.0 if aim.way == "along" else aim.outward_ratio)
         depth, tilt = _switch_words(move, units)

@@ -86,7 +86,7 @@ class LoadPath:
         if not strands:
             return None
         middles = _middles(frame, self.cells_of(frame), int(self.cells.max()) + 1)
-        return tubes.joined([_ribbon(strand, middles, frame.force_n) for strand in strands])
+        return _solid(strands, middles, frame.force_n)
 
 
 def radius_of(force_n: float, whole_n: float) -> float:
@@ -213,15 +213,24 @@ def _middles(frame: Frame, cells: Ints, count: int) -> Floats:
     return np.stack(sums, axis=1) / np.maximum(total, 1e-12)[:, None]
 
 
-def _ribbon(strand: Strand, middles: Floats, whole_n: float) -> Solid:
-    knots = middles[list(strand.cells)]
-    radii = np.array([radius_of(force, whole_n) for force in strand.force_n])
-    at_knot = np.concatenate((radii[:1], 0.5 * (radii[:-1] + radii[1:]), radii[-1:]))
-    pieces = RINGS * (len(knots) - 1) + 1
-    where, at = np.arange(len(knots)), np.linspace(0.0, len(knots) - 1.0, pieces)
-    line = np.stack([np.interp(at, where, knots[:, i]) for i in range(3)], axis=1)
-    wide = np.interp(at, where, at_knot)
-    for _ in range(ROUNDING):  # the way follows cells: round its corners
-        line[1:-1] = 0.25 * line[:-2] + 0.5 * line[1:-1] + 0.25 * line[2:]
-    points, normals = tubes.tube_points(line[None], wide[None], SIDES, up=(0.31, 0.83, 0.46))
-    return points, tubes.tube_triangles(1, pieces, SIDES), normals
+def _solid(strands: list[Strand], middles: Floats, whole_n: float) -> Solid:
+    """Return the strands as round ribbons, the corners of their ways rounded, as one solid."""
+    knots = np.array([len(strand.cells) for strand in strands])
+    counts = RINGS * (knots - 1) + 1
+    ends = np.cumsum(knots) - 1
+    radii = [np.array([radius_of(force, whole_n) for force in strand.force_n]) for strand in strands]
+    wide = np.concatenate([np.concatenate((r[:1], 0.5 * (r[:-1] + r[1:]), r[-1:])) for r in radii])
+    # all strands on one scale, one behind the other: knots at whole numbers
+    at = np.concatenate([
+        np.linspace(end - knot + 1, end, count) for end, knot, count in zip(ends, knots, counts, strict=True)
+    ])  # fmt: skip
+    where = np.arange(len(wide))
+    place = middles[np.concatenate([strand.cells for strand in strands])]
+    curve = np.stack([np.interp(at, where, place[:, i]) for i in range(3)], axis=1)
+    last = np.cumsum(counts) - 1
+    fixed = np.concatenate((last - counts + 1, last))
+    held = curve[fixed]
+    for _ in range(ROUNDING):
+        curve[1:-1] = 0.25 * curve[:-2] + 0.5 * curve[1:-1] + 0.25 * curve[2:]
+        curve[fixed] = held
+    return tubes.tubes_of(curve, counts, np.interp(at, where, wide), SIDES, (0.31, 0.83, 0.46))

@@ -41,8 +41,13 @@ def tube_points(
     points, normals : shape (k length sides, 3), in the order of `tube_triangles`
     """
     curve = np.asarray(lines, dtype=np.float64)
-    along = np.gradient(curve, axis=1)
-    along /= np.maximum(np.linalg.norm(along, axis=2), 1e-12)[..., None]
+    reach = np.broadcast_to(np.asarray(radius_m, dtype=np.float64), curve.shape[:2])
+    return _rings(curve, np.gradient(curve, axis=1), reach, sides, up)
+
+
+def _rings(curve: Floats, along: Floats, reach: Floats, sides: int, up: ArrayLike) -> tuple[Floats, Floats]:
+    """Return ring points and outward normals round points (k, length, 3) with their tangents and radii."""
+    along = along / np.maximum(np.linalg.norm(along, axis=2), 1e-12)[..., None]
     side = np.cross(along, np.asarray(up, dtype=np.float64))
     weak = np.linalg.norm(side, axis=2) < 1e-3
     side[weak] = np.cross(along[weak], [1.0, 0.0, 0.0])
@@ -50,9 +55,38 @@ def tube_points(
     other = np.cross(along, side)
     angle = np.arange(sides) * (2.0 * np.pi / sides)
     out = np.cos(angle)[:, None] * side[..., None, :] + np.sin(angle)[:, None] * other[..., None, :]
-    reach = np.broadcast_to(np.asarray(radius_m, dtype=np.float64), curve.shape[:2])
     points = curve[..., None, :] + reach[..., None, None] * out
     return points.reshape(-1, 3), out.reshape(-1, 3)
+
+
+def tubes_of(
+    curve: Floats, counts: Ints, radius_m: Floats, sides: int, up: ArrayLike
+) -> tuple[Floats, Ints, Floats]:
+    """Return points, triangles and normals of tubes of unequal length as one solid.
+
+    Parameters
+    ----------
+    curve : shape (p, 3) [m], the points of one polyline after the other;  counts : how many each has
+    radius_m : shape (p,)
+    """
+    last = np.cumsum(counts) - 1
+    first = last - counts + 1
+    along = np.empty_like(curve)
+    along[1:-1] = curve[2:] - curve[:-2]
+    along[first], along[last] = curve[first + 1] - curve[first], curve[last] - curve[last - 1]
+    points, normals = _rings(curve[None], along[None], radius_m[None], sides, up)
+    ring = np.arange(sides)
+    after = (ring + 1) % sides
+    low = sides * np.setdiff1d(np.arange(len(curve)), last)[:, None]
+    high = low + sides
+    fan = np.column_stack((np.zeros(sides - 2, int), np.arange(1, sides - 1), np.arange(2, sides)))
+    quads = [
+        np.stack((low + ring, low + after, high + after), axis=2),
+        np.stack((low + ring, high + after, high + ring), axis=2),
+        sides * first[:, None, None] + fan[:, ::-1],
+        sides * last[:, None, None] + fan,
+    ]
+    return points, np.concatenate([q.reshape(-1, 3) for q in quads]), normals
 
 
 _BOX = np.array([
