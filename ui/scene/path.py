@@ -25,13 +25,15 @@ Solid = tuple[Floats, Ints, Floats]
 
 LEAST_N = 60.0
 """A push weaker than this has no path worth drawing."""
-LEAST_SHARE = 0.025
+LEAST_SHARE = 0.03
 """Steps with less than this share of the tip's force are left out."""
 ROUNDS, WAYS, LEAST_WAY = 12, 8, 0.004
 """The flow is followed in so many rounds of so many ways, none weaker than this share of the tip's force."""
+BROAD_SHARE = 0.05
+"""Ways are chosen by length over force; below this share of the push only length counts."""
 CELL_M = 0.07
 """Nodes nearer than this are drawn as one."""
-RADIUS_M, LEAST_RADIUS_M = 0.027, 0.0035
+RADIUS_M, LEAST_RADIUS_M = 0.023, 0.0035
 """Of a strand with all of the force of a push, and of the thinnest."""
 FULL_N, THIN_RATIO = 4000.0, 0.7
 """Force of a push that is drawn at full width, and how much thinner the weakest is drawn."""
@@ -155,7 +157,7 @@ class _Flow:
         index = sparse.csr_array((np.arange(1, len(left) + 1), self.ends.T), shape=(size, size))
         for _ in range(ROUNDS):
             open_steps = left > 0.0
-            cost = self.length_m[open_steps] / (left[open_steps] / whole_n + 0.003)
+            cost = self.length_m[open_steps] / (left[open_steps] / whole_n + BROAD_SHARE)
             graph = sparse.csr_array((cost, self.ends[open_steps].T), shape=(size, size))
             far, before, _ = dijkstra(graph, indices=roots, return_predecessors=True, min_only=True)
             sinks = np.flatnonzero((ends > LEAST_WAY * whole_n) & np.isfinite(far))
