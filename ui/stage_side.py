@@ -21,7 +21,7 @@ from sim.plan import Crush, Ease, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import seat_at
 from sim.record import Aim, Clearance, Frame
-from sim.units import Units, length_text
+from sim.units import NO_BREAK, Units, length_text
 from ui.main_window import MainWindow
 from ui.panels.legend import Scale
 from ui.scene.cameras import SHOTS
@@ -237,7 +237,7 @@ class StageSide:
             aim = self._aim_of(*self._move_shown()) if session.aiming else None
             return aim_words(aim, Units.METRIC) if aim is not None else ""
         words = live_words(frame)
-        return words[0].upper() + words[1:] + "."
+        return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 
     def show_hint(self) -> None:
         """Say what the next click or turn of the wheel does."""
