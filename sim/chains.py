@@ -47,6 +47,7 @@ class Chains:
         v, kappa = np.zeros(9), np.zeros(2)
         for index, beam in enumerate(s.beams):
             n = beam.nodes
+            own = used if beam.beside is None else np.intersect1d(used, beam.beside)
             sizes = np.linalg.norm(np.diff(x[n], axis=0), axis=1)
             for i in range(len(n) - 1):
                 links.append((n[i], n[i + 1]))
@@ -54,7 +55,7 @@ class Chains:
                 axial.append(beam.axial_n)
                 self.link_beam.append(index)
             for i in range(1, len(n) - 1):
-                bends.append((n[i - 1], n[i], n[i + 1], _reference(x, used, n[i - 1 : i + 2])))
+                bends.append((n[i - 1], n[i], n[i + 1], _reference(x, own, n[i - 1 : i + 2])))
                 bending.append(beam.bending_n_m2 / (0.5 * (sizes[i - 1] + sizes[i])))
                 limit.append(beam.plastic_moment_n_m)
                 bend_vectors(x, np.array(bends[-1], dtype=np.int64), v)

@@ -37,6 +37,7 @@ class Beam:
     ----------
     nodes : shape (k,)
     axial_n : E A [N];  bending_n_m2 : E I [N m^2];  plastic_moment_n_m : [N m]
+    beside : nodes of its own body, against which its bends' directions are read; None is all nodes
     """
 
     name: str
@@ -45,6 +46,7 @@ class Beam:
     bending_n_m2: float
     plastic_moment_n_m: float
     group: str = "folding bar"
+    beside: Ints | None = None
 
 
 @dataclass(frozen=True)

@@ -77,15 +77,20 @@ def run(model, move):
     """Return how one move went, as a dict of numbers."""
     push = make_push(model, move)
     network = model.network.with_drives([push.drive(model.start.points)])
+    return timed_push(network, model.start, move.opening_m)
+
+
+def timed_push(network, start_state, opening_m):
+    """Return how one push on the plain grid of increments went, as a dict of numbers."""
     clock = Clock()
     clock.watch(network, "evaluate", "forces")
     clock.watch(network, "stiffness_values", "assembly")
     refactor = clock.watch(network.factor, "refactor", "factor", keep=True)
     solve = clock.watch(network.factor, "solve", "solve")
-    state, before = model.start, None
+    state, before = start_state, None
     iterations, steps, failed, released = [], [], 0, []
     start = time.process_time()
-    for k in range(1, round(move.opening_m / STEP_M) + 1):
+    for k in range(1, round(opening_m / STEP_M) + 1):
         load = Load((k * STEP_M,), None, VISCOUS_N_PER_M, state.points)
         guess = state.points if before is None else 2.0 * state.points - before
         answer = equilibrate(network, state, load, guess)

@@ -20,11 +20,11 @@ from sim.plan import Car, Tool
 CARD = card.load()
 PLACES = {number.place for number in CARD.numbers}
 # modules whose plain constants are numbers of the model
-MODULES = ("door_model", "seam", "latch", "tear", "builds", "pillar")
+MODULES = ("door_model", "seam", "latch", "tear", "builds", "pillar", "side_model")
 # the same number under another module's name, or not a number of the metal
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
-    "sim.seam:FIELD_STEP_M",  # a grid
+    "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
 }  # fmt: skip
 FAMILIES = [("peeling", [Row("peel | load", "kendall-1975", 2.0, 2.05, "N/mm", 0.05, spacing="45 mm")])]
 
