@@ -57,6 +57,22 @@ FAULTS = (
         "tests/sim/properties/test_rigid.py::test_it_pushes_and_never_pulls[0.001-cylinder]",
     ),
     Fault(
+        "a pillar's spot peels the wrong way",
+        "sim/pillar.py",
+        "coefficients[:, 1, 4], coefficients[:, 1, 5] = -sign, sign",
+        "coefficients[:, 1, 4], coefficients[:, 1, 5] = sign, -sign",
+        "tests/sim/verification/test_pillars.py::"
+        "test_spots_peel_away_from_the_rigid_face_and_press_towards_it[right]",
+    ),
+    Fault(
+        "the pillar takes half of what the latch pulls",
+        "sim/side_model.py",
+        "np.concatenate([held.weights, -weights])",
+        "np.concatenate([held.weights, -0.5 * weights])",
+        "tests/sim/runs/test_side.py::"
+        "test_what_holds_the_side_still_takes_exactly_the_tools_force_and_the_tool_none",
+    ),
+    Fault(
         "hinges uncoupled",
         "sim/sheet.py",
         "inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)",

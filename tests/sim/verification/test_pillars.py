@@ -20,7 +20,7 @@ from sim import materials
 from sim.checks import pillars
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
-from sim.network import Drive, Network
+from sim.network import Drive, Load, Network
 from sim.pillar import PillarBuild, pillar_structure, spot_strength
 from sim.problems import PlanError
 
@@ -93,6 +93,26 @@ def test_spots_hold_what_the_rule_asks_times_the_shop_s_ratio():
     for t, tensile, shear, peel in ((1.0, 300, 2.18, 1.25), (1.0, 600, 4.42, 1.25), (1.5, 600, 8.11, 3.05)):
         found = np.array(spot_strength(1e-3 * t, 1e6 * tensile)) / 2.0 / 1e3
         np.testing.assert_allclose(found, [peel, shear], rtol=4e-3)  # the table has three figures
+
+
+@pytest.mark.parametrize("side", ["right", "left"])
+def test_spots_peel_away_from_the_rigid_face_and_press_towards_it(side):
+    """1 mm along a flange's own way off opens every spot of it by 1 mm; the other way it presses."""
+    mesh = build_pillar() if side == "right" else build_pillar().mirrored()
+    structure = pillar_structure(mesh, PillarBuild())
+    network = Network(structure)
+    state = network.initial_state()
+    spots = np.flatnonzero(structure.bonds.of("pillar weld"))
+    names = np.array([name for name, item in mesh.welds.items() for _ in item.points])
+    for name, item in mesh.welds.items():
+        mine = spots[names == name]
+        for way in (1.0, -1.0):
+            points = structure.points.copy()
+            points[mesh.surface.nodes[name]] += way * 1.0e-3 * item.away[0]
+            ev = network.evaluate(points, state, Load())
+            np.testing.assert_allclose(ev.opening[mine], way * 1.0e-3, rtol=1e-9)
+            pull = np.sign(ev.normal_force[mine])
+            assert (pull == way).all() and (ev.bond_parted[mine] > 0.0).all() == (way > 0.0)
 
 
 def pushed(build: PillarBuild, travels, mesh: PillarMesh | None = None):
