@@ -219,5 +219,7 @@ def rung_words(part: str, event: str) -> str:
     """Return part and event in words that say nothing twice: "seam: parting", "upper hinge: free"."""
     if part.lower() == event.lower():
         return part
-    first, _, rest = event.partition(" ")
-    return f"{part}: {rest}" if rest and first.lower() in part.lower().split() else f"{part}: {event}"
+    words = event.split()
+    while len(words) > 1 and words[0].lower() in part.lower().split():
+        words = words[1:]
+    return f"{part}: {' '.join(words)}"

@@ -31,6 +31,8 @@ from ui.state.view_options import ViewOptions
 
 LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
 """Type of the sentence under a stage that stands alone: a share of the width between two sizes, two lines."""
+FORM_WIDER = 1.25
+"""How much wider the left column is while the car and the tool are changed in it."""
 READING_ALONE = 1.45
 """How much wider the reading is where the plan does not stand beside the stage too."""
 STEPS_LISTED = 30
@@ -128,6 +130,7 @@ class MainWindow(QMainWindow):
         column.addWidget(self.section, 6)
         self.left_pages.addWidget(plan)
         self.left_pages.addWidget(self.form)
+        self.left_pages.currentChanged.connect(lambda _: self.resized.emit())
         row = QHBoxLayout(left)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
@@ -235,7 +238,8 @@ class MainWindow(QMainWindow):
         left, right = options.columns(width)
         scale = self.look.scale
         share = min(1.35, max(1.0, width / 1500))
-        self._left.setFixedWidth(round(min(272 * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
+        wide = FORM_WIDER if self.left_pages.currentWidget() is self.form else 1.0
+        self._left.setFixedWidth(round(min(272 * wide * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
         beside = 1.0 if left else READING_ALONE
         self._right.setFixedWidth(
             round(min(320 * beside * share * (1 + 0.45 * (scale - 1)), (0.34 if left else 0.42) * width))

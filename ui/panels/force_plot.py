@@ -77,7 +77,7 @@ class ForcePlot(pg.PlotWidget):
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the curve, its events and the cursor of a moment."""
-        changed = units is not self._units
+        changed = units is not self._units or reading.pressed != self._reading.pressed
         self._reading, self._units = reading, units
         if changed:
             self._titles()
@@ -108,7 +108,8 @@ class ForcePlot(pg.PlotWidget):
     def _titles(self) -> None:
         colour = self._look.colour("quiet").name()
         style = {"color": colour, "font-size": f"{self._look.px('small')}px"}
-        self.setLabel("bottom", f"opening, {length(0.0, self._units)[1]}", **style)
+        way = "travel" if self._reading.pressed else "opening"
+        self.setLabel("bottom", f"{way}, {length(0.0, self._units)[1]}", **style)
         self.setLabel("left", f"force, {force(0.0, self._units)[1]}", **style)
         for side in ("left", "bottom"):
             # Naming an axis turns its prefixes on again: inches would be written in thousandths.

@@ -34,7 +34,7 @@ class ReadingPanel(QWidget):
         self.sentence = label("", "body", wrap=True)
         self.sentence.setAccessibleName("What happened")
         self.ladder, self.ledger, self.plot = Ladder(), Ledger(), ForcePlot()
-        self._now = label("", "")
+        self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
         inside = QWidget()
@@ -43,10 +43,10 @@ class ReadingPanel(QWidget):
         column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID // 2)
         column.setSpacing(GRID // 2)
         column.addWidget(self.sentence)
-        self._chapter(column, "Nearest to giving", self.ladder)
-        self._chapter(column, "Where the work went", self.ledger, self._work)
+        self._chapter(column, label("Nearest to giving", "heading"), self.ladder)
+        self._chapter(column, label("Where the work went", "heading"), self.ledger, self._work)
         column.addWidget(self._clearance)
-        self._chapter(column, "Force of the tips", self.plot, self._now)
+        self._chapter(column, self._force, self.plot, self._now)
         column.setStretchFactor(self.plot, 20)
         column.addStretch(1)
         area = QScrollArea()
@@ -60,11 +60,11 @@ class ReadingPanel(QWidget):
         self.plot.wished.connect(self.moment_wished)
 
     def _chapter(
-        self, column: QVBoxLayout, title: str, content: QWidget, number: QWidget | None = None
+        self, column: QVBoxLayout, title: QWidget, content: QWidget, number: QWidget | None = None
     ) -> None:
         column.addWidget(line())
         head = QHBoxLayout()
-        head.addWidget(label(title, "heading"), 1)
+        head.addWidget(title, 1)
         if number is not None:
             head.addWidget(number)
         column.addLayout(head)
@@ -86,6 +86,7 @@ class ReadingPanel(QWidget):
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the reading of a moment."""
         self.sentence.setText(reading.sentence or FIRST_WORDS)
+        self._force.setText("Force of the body" if reading.pressed else "Force of the tips")
         self.ladder.show_reading(reading)
         self.ledger.show_reading(reading, units)
         self.plot.show_reading(reading, units)

@@ -57,6 +57,7 @@ class Reading:
     work_j : what the tool has put in since the start
     opening_m, force_n : of this moment
     curve : (opening, force) of the move's moments, and cursor its index there
+    pressed : whether a body is pressed in: the opening is its travel then
     clearance : nearest metal to the occupant, and by how much it changed since the start
     """
 
@@ -71,6 +72,7 @@ class Reading:
     cursor: int = 0
     clearance: Clearance | None = None
     clearance_change_m: float = 0.0
+    pressed: bool = False
 
 
 def read(
@@ -112,6 +114,7 @@ def read(
         cursor=cursor,
         clearance=frame.clearance,
         clearance_change_m=change,
+        pressed=frame.barrier is not None,
     )
 
 

@@ -72,6 +72,18 @@ def test_the_reading_is_written_in_the_units_chosen(qtbot):
     assert "in" in panel.plot.getAxis("bottom").labelText
 
 
+def test_a_body_pressed_in_has_a_travel_and_no_tips(qtbot):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    for pressed, head, axis in (
+        (True, "Force of the body", "travel"),
+        (False, "Force of the tips", "opening"),
+    ):
+        panel.show_reading(dataclasses.replace(READING, pressed=pressed), Units.METRIC)
+        assert panel._force.text() == head
+        assert panel.plot.getAxis("bottom").labelText.startswith(axis)
+
+
 def test_a_ladder_bar_is_as_long_as_its_share(qtbot):
     ladder = Ladder()
     qtbot.addWidget(ladder)
@@ -168,6 +180,7 @@ def test_the_ready_plans_buttons_say_where_they_lead(qtbot):
 def test_a_rung_says_nothing_twice():
     assert rung_words("seam", "seam parting") == "seam: parting"
     assert rung_words("upper hinge", "hinge free") == "upper hinge: free"
+    assert rung_words("bar foot rear", "bar foot free") == "bar foot rear: free"
     assert rung_words("outer skin", "tip shearing through") == "outer skin: tip shearing through"
     assert rung_words("crease", "crease") == "crease"
 
