@@ -50,6 +50,8 @@ class StageView(QtInteractor):
     clicked = Signal(object)
     wheel_turned = Signal(int)
 
+    _at_rest: QTimer | None = None
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, auto_update=False, multi_samples=0)
         self.wheel_filter: Callable[[int, Qt.KeyboardModifier], bool] | None = None
@@ -85,6 +87,8 @@ class StageView(QtInteractor):
         """Ask for one frame; several requests before it is drawn are one."""
         if not self._closed:
             self._smooth = False
+            if self._at_rest is not None:  # the library asks for frames while it is being made
+                self._at_rest.stop()  # else it could make the frame that is asked for a smoothed one
             self.update()
 
     def _draw_smooth(self) -> None:

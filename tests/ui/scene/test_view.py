@@ -50,7 +50,7 @@ def settle(qtbot, view):
     """Wait until a frame has been drawn, and once more for the eye at rest; then no other is asked for."""
     renders = Renders(view)
     view.request_frame()
-    qtbot.waitUntil(lambda: renders.count > 1, timeout=30_000)
+    qtbot.waitUntil(lambda: renders.count > 1, timeout=10_000)
     for _ in range(5):
         QApplication.processEvents()
 
