@@ -6,6 +6,7 @@ times the 9-11 kN of UN R11 / GTR 1, from memory), because three seats each agre
 closes.  Order and sign are the claim; the newtons guard against a change that nobody meant.
 """
 
+import numpy as np
 import pytest
 
 from sim.run import STEP_M
@@ -51,3 +52,15 @@ def test_deep_frees_the_latch_on_every_lattice(spacing_m):
     assert answer.result.ledger_closure_ratio < 0.02
     assert answer.first.kind == "latch free"
     assert answer.frames[-1].parted_length_m == 0.0
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("move", [LIP, DEEP], ids=["lip", "deep"])
+def test_what_gives_first_and_the_highest_force_agree_on_three_lattices(move):
+    answers = [solve(car(lattice_spacing_m=spacing), move) for spacing in (0.060, 0.045, 0.030)]
+    assert len({answer.first.kind for answer in answers}) == 1
+    peaks = [
+        max(answer.first.force_n, *(float(np.max(frame.force_n)) for frame in answer.frames))
+        for answer in answers
+    ]
+    assert max(peaks) / min(peaks) < 1.15
