@@ -16,9 +16,8 @@ from sim.newton import Equilibrium, equilibrate
 
 Floats = NDArray[np.float64]
 
-VISCOUS_N_PER_M = (
-    5.0  # per node and increment; what a door that swings free on its hinges needs to stand still
-)
+# drag per node and increment: enough for a door that swings free on its hinges
+VISCOUS_N_PER_M = 5.0
 HALVINGS = 5
 SNAP_HALVINGS = 5  # a snap is pinned to a thirty-second of a grid step before its jump is measured
 GAP_FLOOR_J, GAP_SHARE = (
