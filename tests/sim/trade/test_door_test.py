@@ -98,8 +98,8 @@ OFF = (
     "once a fitting has let go, at 0.15 to 0.23 m, the door slips off its rigid flange and carries nothing "
     "further in: .41 to .59 of the floor from one version of the lattice to the next, so not settled"
 )
-LOOSE = "a bar that has lost both feet lies about in the door and is folded flat: one increment does not settle"
-    "once the latch has let go, at 0.15 m, the door slips off its rigid flange and carries nothing further in"
+LOOSE = (
+    "a bar that has lost both feet lies about in the door and is folded flat: one increment does not settle"
 )
 
 
