@@ -16,8 +16,10 @@ from sim.structure import Structure
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-SLID, PRESSED, FORCE = "grips slid", "grips pressed", "grips force"
-"""Keys of what is kept, (drives, 3) [m] and (drives,) [N]; and of what is read besides, (drives, 3) [N]."""
+SLID, PRESSED = "grips slid", "grips pressed"
+"""Keys of what is kept, (drives, 3) [m] and (drives,) [N]."""
+FORCE, SLIDES = "grips force", "grips slides"
+"""Keys of what is read besides: (drives, 3) [N], and (drives,) 1 for a pad that slid in the step, else 0."""
 
 
 def just_set(state: State) -> State:
@@ -64,6 +66,7 @@ class Grips:
             return
         count = len(self._drives)
         slid, pressed, tip_force = np.zeros((count, 3)), np.zeros(count), np.zeros((count, 3))
+        slides = np.zeros(count)
         stored = spent = 0.0
         for i, drive, grip in self._mine:
             before, limit = self._kept(i, grip, state)
@@ -74,10 +77,12 @@ class Grips:
             force = grip_gradient(*law)
             ev.drive_force[i], tip_force[i] = force @ grip.way, force
             pressed[i] = max(float(force @ grip.bearing), 0.0)
-            slid[i] = before + grip_slip(*law)
+            slip = grip_slip(*law)
+            slid[i], slides[i] = before + slip, float(slip.any())
             ev.forces[drive.nodes] -= drive.weights[:, None] * force
         ev.stored[self.name], ev.spent[self.name] = stored, spent
         ev.read[SLID], ev.read[PRESSED], ev.read[FORCE] = slid, pressed, tip_force
+        ev.read[SLIDES] = slides
 
     def stiffness(self, ev: Evaluation, state: State, load: Load, into: Into) -> None:
         """Add the tips that hold, along and across."""

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from sim.factor import NotPositiveError
 from sim.ladder import tie_ratios
 from sim.ledger import Ledger, spent
+from sim.losses import balanced_n, carried_drag_j, friction_terms_j
 from sim.network import Evaluation, Load, Network, State
 from sim.newton import Equilibrium, equilibrate
 
@@ -128,8 +129,18 @@ class Stepper:
             state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m
         )
 
-    def _work(self, start: Point, travel_m: float, ev: Evaluation) -> float:
-        return float(np.sum(0.5 * (start.force_n + ev.drive_force))) * (travel_m - start.travel_m)
+    def _passage(self, start: Point, travel_m: float, ev: Evaluation) -> tuple[float, dict[str, float]]:
+        """Return the tips' work up to ``ev`` and what drag and friction of the last step still take [J]."""
+        drives = self.network.drives
+        carried, knee = friction_terms_j(drives, start.evaluation, start.state, ev)
+        before = balanced_n(drives, start.force_n, start.evaluation)
+        work = 0.5 * float(np.sum(before + ev.drive_force)) * (travel_m - start.travel_m) + knee
+        lines = {"friction": carried}
+        if start.before is not None:
+            points = start.state.points
+            moved = points - start.before, ev.points - points
+            lines["viscous"] = carried_drag_j(*moved, self.viscous_n_per_m)
+        return work, lines
 
     def advance(self, start: Point, travel_m: float, depth: int = 0) -> Point:
         """Return the point at ``travel_m``; halves the step while it does not converge or its books gape."""
@@ -140,15 +151,18 @@ class Stepper:
                 return self._halves(start, travel_m, depth)
             self.tally.failed += 1
         load = self.load(travel_m, start.state)
-        lines = spent(self.network, start.state, ev, load)
-        work = self._work(start, travel_m, ev)
+        own = spent(self.network, start.state, ev, load)
+        work, carried = self._passage(start, travel_m, ev)
+        lines = _sum(own, carried)
         gap = work - (ev.stored_j - start.ledger.stored_j) - sum(lines.values())
         if abs(gap) > GAP_FLOOR_J + GAP_SHARE * abs(work):
             if depth < SNAP_HALVINGS:
                 return self._pin_snap(start, travel_m, depth)
-            work, jump = self._jump(start, travel_m, ev)
+            branch, jump = self._jump(start, travel_m, ev)
             if jump > 0.0:
                 self.tally.jumps += 1
+                work, carried = self._passage(start, travel_m, branch)
+                lines = _sum(own, carried)
                 lines["released in a jump"] = jump
             elif gap < -ENERGY_MADE_J:  # more energy came out than went in: no verdict may stand on it
                 self.tally.failed += 1
@@ -175,20 +189,19 @@ class Stepper:
             return self._pin_snap(middle, travel_m, depth + 1)
         return self.advance(middle, travel_m, depth + 1)
 
-    def _jump(self, start: Point, travel_m: float, ev: Evaluation) -> tuple[float, float]:
-        """Return the work of a small step and the energy a snap released at its fixed tip, both computed.
+    def _jump(self, start: Point, travel_m: float, ev: Evaluation) -> tuple[Evaluation, float]:
+        """Return where the branch of a small step ended and the energy its snap released, both computed.
 
         The branch that snapped is followed once more by its own definite tangent to the end of the step; the
         potential's drop from there to where the metal came to rest is what the jump let go.
         """
         load = self.load(travel_m, start.state)
         held = self.network.evaluate(start.state.points, start.state, load)
-        plain = (0.5 * float(np.sum(start.force_n + ev.drive_force))) * (travel_m - start.travel_m)
         try:
             values = self.network.stiffness_values(held, start.state, load, held.springs)
             self.network.factor.refactor(values)
         except NotPositiveError:
-            return plain, 0.0
+            return ev, 0.0
         step = self.network.factor.solve(-self.network.residual(held).ravel()).reshape(-1, 3)
         # next to its end a branch is so soft that the whole step leaves it: shorter, until it leads down, but
         # not below where the step began, for on the branch the tips only put in (or, eased, take out F dx)
@@ -201,11 +214,7 @@ class Stepper:
             step *= 0.5
         else:
             branch = held
-        drop = branch.potential_j - ev.potential_j
-        if drop <= 0.0:
-            return plain, 0.0
-        force = 0.5 * float(np.sum(start.force_n + branch.drive_force))
-        return force * (travel_m - start.travel_m), drop
+        return branch, max(branch.potential_j - ev.potential_j, 0.0)
 
     def _begun_j(self, start: Point) -> float:
         """Return the potential where a step begins [J]."""
@@ -248,6 +257,11 @@ class Stepper:
         lines[group] = lines.get(group, 0.0) + own
         after = replace(point, state=state, ledger=point.ledger)
         return self.accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
+
+
+def _sum(own: dict[str, float], carried: dict[str, float]) -> dict[str, float]:
+    """Return both together; a line that would give energy back stays at nothing, and the gap shows it."""
+    return {**own, **{name: max(own.get(name, 0.0) + more, 0.0) for name, more in carried.items()}}
 
 
 def _same_contacts(a: State, b: State) -> bool:

@@ -70,7 +70,10 @@ class Ledger:
 
 
 def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[str, float]:
-    """Return the energy newly spent in one step, by line [J]."""
+    """Return the energy newly spent in one step, by line [J], as the step's potential counts it.
+
+    What drag and friction carried over from the step before take besides: see `sim.losses`.
+    """
     s = network.structure
     lines: dict[str, float] = {}
     for index, section in enumerate(s.sections):
@@ -95,7 +98,7 @@ def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[s
             lines[law.line] = lines.get(law.line, 0.0) + ev.spent[law.name]
     if load.origin is not None:
         moved = ev.points - load.origin
-        lines["viscous"] = load.viscous_n_per_m * float(np.sum(moved * moved))
+        lines["viscous"] = 0.5 * load.viscous_n_per_m * float(np.sum(moved * moved))
     return lines
 
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 import numpy as np
 
 from sim.door_model import DoorModel
-from sim.grips import FORCE, PRESSED, SLID, grown, held_on, just_set
+from sim.grips import FORCE, PRESSED, SLID, SLIDES, grown, held_on, just_set
 from sim.increment import Point, Stepper
 from sim.ledger import spent
 from sim.network import Drive, Network, State
@@ -107,20 +108,27 @@ class Hold:
         )
 
 
-def first_step(stepper: Stepper, start: Point, travel_m: float) -> Point:
-    """Return the point after the first step of a push, taken in doubling parts.
+def first_step(
+    begin: Point, travel_m: float, advance: Callable[[Point, float], tuple[Point, str]]
+) -> tuple[Point, str]:
+    """Return the point after the first step of a push, taken in doubling parts, and what held it up.
 
     The force a pad is pressed with grows from nothing, so the last one says nothing of the next; in parts
     that double it about doubles, and friction is given that.
+
+    Parameters
+    ----------
+    advance : takes a point and a travel [m] and returns the next point, short of it when held up, and by what
     """
-    point = start
+    point, halt = begin, ""
     for part in range(FIRST_PARTS - 1, -1, -1):
-        point = stepper.advance(point, travel_m / 2.0**part)
-        if point.freed:
-            return point
+        target = travel_m / 2.0**part
+        point, halt = advance(point, target)
+        if halt or point.freed or point.travel_m < target:
+            break
         if part and PRESSED in point.state.kept:
             point = replace(point, state=grown(point.state, 2.0))
-    return point
+    return point, halt
 
 
 def regrip(stepper: Stepper, point: Point, drive: Drive) -> tuple[Stepper, Point]:
@@ -135,7 +143,7 @@ def regrip(stepper: Stepper, point: Point, drive: Drive) -> tuple[Stepper, Point
         stepper = replace(stepper, network=network.with_grips([drive]))
         ev = stepper.network.evaluate(state.points, state, stepper.load(point.travel_m, state))
         if FORCE in point.evaluation.read:  # what the metal is in balance with, by the limit of its step
-            ev.read[FORCE] = point.evaluation.read[FORCE]
+            ev.read.update({key: point.evaluation.read[key] for key in (FORCE, SLIDES)})
         return stepper, replace(point, state=state, evaluation=ev, force_n=ev.drive_force.copy())
     return _at_rest(stepper, replace(point, state=state), _with_drives(network, [drive]))
 

@@ -157,7 +157,7 @@ class MoveRun:
         while grid < count and not self._stopping:
             target = min((grid + 1) * STEP_M, push.limit_m)
             before, taken = point, stepper.tally.iterations
-            point, halt = self._step(stepper, before, target, push)
+            point, halt = self._step(before, target, push)
             stepper, push = self._torn_so_far(stepper, push)
             if halt == "":
                 stepper, point = hold.go_on(self.model, stepper, point, before.travel_m, STEP_M)
@@ -195,13 +195,16 @@ class MoveRun:
                 break
         self._finish(before)
 
-    def _step(self, stepper: Stepper, before: Point, target: float, push: Push) -> tuple[Point, str]:
+    def _step(self, before: Point, target: float, push: Push) -> tuple[Point, str]:
         """Return the next point and what holds the tips up: nothing, the tool's limit or the sheet's edge."""
+        if before.travel_m == 0.0 and push.place is not None:
+            return first_step(before, target, lambda point, travel: self._part(point, travel, push))
+        return self._part(before, target, push)
+
+    def _part(self, before: Point, target: float, push: Push) -> tuple[Point, str]:
         edge = edges_under(self.model, push)[0]
         shear = edge.tip_n
-        first = before.travel_m == 0.0 and push.place is not None
-        end = first_step(stepper, before, target) if first else None
-        reached = tearing.advance(stepper, before, target, push.nodes, end)
+        reached = tearing.advance(self._current, before, target, push.nodes)
         self._current, point = reached.stepper, reached.point
         force = float(np.max(point.force_n, initial=0.0))
         if force <= min(push.force_limit(point.travel_m), shear):

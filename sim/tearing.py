@@ -34,9 +34,7 @@ class Reached:
     point: Point
 
 
-def advance(
-    stepper: Stepper, start: Point, travel_m: float, barred: Ints, end: Point | None = None
-) -> Reached:
+def advance(stepper: Stepper, start: Point, travel_m: float, barred: Ints) -> Reached:
     """Return the point at ``travel_m``, or where a tie let go before; every line due on the way has run.
 
     The tips stop where a line is due (its demand between one and a tolerance above), it runs, they go on.
@@ -44,10 +42,9 @@ def advance(
     Parameters
     ----------
     barred : nodes under a pad, which do not split
-    end : the point there, where it is known already
     """
     while True:
-        end = stepper.advance(start, travel_m) if end is None else end
+        end = stepper.advance(start, travel_m)
         found = worst_cut(stepper.network, end.evaluation, barred)
         if found is None or found.demand_ratio < 1.0:
             return Reached(stepper, start, end)
@@ -55,7 +52,7 @@ def advance(
         torn, point = tear_on(stepper, due, barred)
         if due.freed or torn is stepper or point.travel_m >= travel_m:
             return Reached(torn, point, point)
-        stepper, start, end = torn, point, None
+        stepper, start = torn, point
 
 
 def _when_due(stepper: Stepper, start: Point, end: Point, barred: Ints) -> Point:
