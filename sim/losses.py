@@ -9,8 +9,8 @@ of a force that carries both.  So each is taken by the same trapezoid,
     friction   (t0 + t) . s / 2                  t0, t: force across at both ends, s: what has slid,
 
 and this module gives what that adds to the potential's own c m . m / 2 and t . s.  A pad that held when the
-step began slides at t alone: its force has a knee, and the trapezoid of the tips' work lacks
-(t - t0) . s / 2, given too.  At a snap both are read where the branch ended: what follows happens at one tip position.
+step began slides at t alone: its force has a knee, and the trapezoid of the tips' work lacks (t - t0).s / 2.
+At a snap both are read where the branch ended: what follows happens at one tip position.
 """
 
 from __future__ import annotations

@@ -12,6 +12,8 @@ from sim.plan import BeltPoint
 from tests.sim.runs.random_pushes import GAP_RATIO, ended, push_of
 
 NUMBERS = range(30)
+STALLED_SLIDING = (71, 127, 154, 186, 226, 254, 266, 291)
+"""Pushes whose tips slide in their first step; all but 154 stall.  Their books once gaped by 7 to 25 %."""
 
 solved = cache(ended)
 
@@ -38,10 +40,7 @@ def test_it_comes_to_an_end_that_says_why(number):
 
 
 @pytest.mark.slow
-@pytest.mark.xfail(
-    reason="61 of 300 gape by more than 2 %: soft short pushes by a tenth of a joule a step, a door free to "
-    "swing by the drag of its first step, and a stall with sliding tips by up to 25 %, cause not found"
-)
-def test_their_books_close():
-    found = [solved(number) for number in NUMBERS]
-    assert [(a.number, round(a.gap_ratio, 4), a.words) for a in found if a.gap_ratio > GAP_RATIO] == []
+@pytest.mark.parametrize("number", (*NUMBERS, *STALLED_SLIDING))
+def test_its_books_close(number):
+    answer = solved(number)
+    assert answer.gap_ratio <= GAP_RATIO, answer.words
