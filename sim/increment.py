@@ -21,10 +21,8 @@ Floats = NDArray[np.float64]
 VISCOUS_N_PER_M = 5.0
 HALVINGS = 5
 SNAP_HALVINGS = 5  # a snap is pinned to a thirty-second of a grid step before its jump is measured
-GAP_FLOOR_J, GAP_SHARE = (
-    0.1,
-    0.01,
-)  # gap of one step allowed before it is halved: a floor plus a share of its work
+# gap of one step allowed before it is halved: a floor plus a share of its work
+GAP_FLOOR_J, GAP_SHARE = 0.03, 0.01
 ENERGY_MADE_J = 1.0  # a step that gains more than this counts as failed
 BRANCH_HALVINGS = 20
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
