@@ -20,7 +20,7 @@ from sim.run import STEP_M, Begin, MoveRun
 SPACING_M = 0.06
 GAP_RATIO = 0.02
 LEAST_WORK_J = 10.0
-"""A gap is judged against this much work at least: one step may gape by 0.1 J before it is halved."""
+"""A gap is judged against this much work at least: one step may gape by 0.03 J before it is halved."""
 ENDS = ("stalled", "tip off")
 """Events that end a push before its opening."""
 

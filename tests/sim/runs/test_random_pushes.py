@@ -40,7 +40,7 @@ def test_it_comes_to_an_end_that_says_why(number):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("number", (*NUMBERS, *STALLED_SLIDING))
+@pytest.mark.parametrize("number", [*NUMBERS, *STALLED_SLIDING])
 def test_its_books_close(number):
     answer = solved(number)
     assert answer.gap_ratio <= GAP_RATIO, answer.words
