@@ -108,6 +108,14 @@ FAULTS = (
         "tests/sim/verification/test_grips.py::test_friction_takes_its_limit_times_the_way_slid_and_the_books_close",
     ),
     Fault(
+        "friction booked at the step's end alone",
+        "sim/losses.py",
+        "carried += 0.5 * (before - now)",
+        "carried += 0.0 * (before - now)",
+        "tests/sim/verification/test_losses.py"
+        "::test_books_close_while_the_force_pressed_with_falls_and_the_pad_slides",
+    ),
+    Fault(
         "latch released at half its limit",
         "sim/ladder.py",
         "np.sum((ev.tie_force[i] / t.limit_n) ** 2)",
