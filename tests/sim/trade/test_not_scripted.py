@@ -72,7 +72,7 @@ def test_the_change_moves_with_the_hem_where_tips_bite():
         flips[hem] = flip_m([event.kind for event in events], depths)
     lows = [flips[hem][0] for hem in sorted(flips)]
     assert lows == sorted(set(lows)), flips
-    # a share of the pad on the lip decides, less than half, and it is the same on every hem to one step of depth
+    # less than half of the pad on the lip decides, and as much on every hem to one step of depth
     pad = bite.tip_depth_m
     for hem, (low, high) in flips.items():
         step = 0.002 / (0.5 * pad)
