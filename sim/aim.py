@@ -27,7 +27,7 @@ from sim.plan import Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Aim, Touch
-from sim.regrip import Hold
+from sim.regrip import FIRST_PARTS, Hold
 from sim.run import STEP_M, Begin, let_off, never
 
 Floats = NDArray[np.float64]
@@ -143,9 +143,12 @@ def touch(
     travel, state = min(travel_m, push.limit_m), just_set(begin.state)
     network = now.network.with_drives([Hold(now, push, state, travel).drive])
     stepper = Stepper(network, cancelled)
-    load, start = stepper.load(travel, state), state.points
-    ev = equilibrate(network, state, load, start, cancelled=cancelled).evaluation
-    pad = push.pads[0]
+    start, pad = state.points, push.pads[0]
+    # in the doubling parts of a push's first step: what a pad may hold across grows with what it is pressed with
+    for part in range(FIRST_PARTS - 1, -1, -1):
+        load = stepper.load(travel / 2**part, state)
+        ev = equilibrate(network, state, load, state.points, cancelled=cancelled).evaluation
+        state = network.commit(state, ev)
     return Touch(travel, float(ev.drive_force.max(initial=0.0)), pad.point(ev.points) - pad.point(start))
 
 

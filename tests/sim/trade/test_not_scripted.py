@@ -170,8 +170,8 @@ def random_push(rng, tilt_rad):
 
 
 def pad_way(run):
-    """Return how far the pad has gone, followed on the metal, shape (3,) [m]."""
-    pad, frames = run.push.pads[0], run.frames
+    """Return how far the metal on which the pad was set has gone, shape (3,) [m]; the pad itself may slide."""
+    pad, frames = make_push(build_model(run.model.car), run.move).pads[0], run.frames
     return pad.point(frames[-1].points) - pad.point(frames[0].points)
 
 
