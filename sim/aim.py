@@ -144,7 +144,7 @@ def touch(
     network = now.network.with_drives([Hold(now, push, state, travel).drive])
     stepper = Stepper(network, cancelled)
     start, pad = state.points, push.pads[0]
-    # in the doubling parts of a push's first step: what a pad may hold across grows with what it is pressed with
+    # in the doubling parts of a first step: what a pad may hold across grows with what presses it
     for part in range(FIRST_PARTS - 1, -1, -1):
         load = stepper.load(travel / 2**part, state)
         ev = equilibrate(network, state, load, state.points, cancelled=cancelled).evaluation
