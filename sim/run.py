@@ -10,12 +10,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import ladder, outcome, tearing, torn
-from sim.bond import END
 from sim.builds import car_notes, labelled
 from sim.crush import Press, increments, make_press
 from sim.door_model import DoorModel, build_model
 from sim.drawn import drawn_out
-from sim.frames import FrameMaker, seam_share_m
+from sim.events import motion_events, seam_events
+from sim.frames import FrameMaker
 from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point
 from sim.ledger import Ledger
@@ -32,7 +32,6 @@ from sim.tip_events import tip_events
 Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
-PARTED_EVENT_M = 0.020
 
 
 def never() -> bool:
@@ -243,27 +242,10 @@ class MoveRun:
             if tie.name == "latch":
                 self._peak_latch = max(self._peak_latch, tie.ratio)
         events += drawn_out(self._network, before, point)
-        new, old = self._network.parted(point.state), np.zeros(len(point.state.worst), dtype=bool)
-        ends = self._network.structure.bonds.law[: len(before.state.worst), END]
-        old[: len(ends)] = before.state.worst >= ends  # necks of tears come at the end of the list
-        share = seam_share_m(self.model)
-        first = float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum())
         peak = max(float(np.max(before.force_n, initial=0.0)), force)
-        if first:
-            events.append(Event("seam parting", "seam", at, peak))
-        for index in np.flatnonzero(self._network.structure.bonds.of("weld") & new & ~old):
-            station = float(self._network.structure.bonds.station[index])
-            events.append(Event("weld broken", f"weld at {station:.2f} m of hem", at, peak))
         seen = {event.kind + event.part for event in self._events}
-        start = self._frames[0]
-        for part, nodes, base in (
-            ("outer skin", "skin_mid", start.skin_mid_outboard_m),
-            ("inner panel", "inner_mid", start.inner_mid_outboard_m),
-        ):
-            moved = self.model.outboard(point.state.points, self.model.structure.names[nodes]) - base
-            kind = "folding out" if moved > 0.0 else "folding in"
-            if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
-                events.append(Event(kind, part, at, force))
+        events += seam_events(self.model, self._network, before, point, peak)
+        events += motion_events(self.model, point, self._frames[0], seen)
         if isinstance(push, Press):
             return tuple(events)
         events += tip_events(self._hold, self._events, before, at, halt, self._cut)

@@ -1,0 +1,49 @@
+"""What happens between two converged points of a move: the seam that parts, the sheets that move."""
+
+from __future__ import annotations
+
+from collections.abc import Set as AbstractSet
+
+import numpy as np
+
+from sim import outcome
+from sim.bond import END
+from sim.door_model import DoorModel
+from sim.frames import seam_share_m
+from sim.increment import Point
+from sim.network import Network
+from sim.record import Event, Frame
+
+PARTED_EVENT_M = 0.020
+"""Length of seam that must have parted before it counts as an event [m]."""
+
+
+def seam_events(
+    model: DoorModel, network: Network, before: Point, point: Point, peak_n: float
+) -> list[Event]:
+    """Return the seam's first parting and the welds that broke; ``peak_n`` is the higher tip force [N]."""
+    new, old = network.parted(point.state), np.zeros(len(point.state.worst), dtype=bool)
+    ends = network.structure.bonds.law[: len(before.state.worst), END]
+    old[: len(ends)] = before.state.worst >= ends  # necks of tears come at the end of the list
+    events, share = [], seam_share_m(model)
+    if float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum()):
+        events.append(Event("seam parting", "seam", point.travel_m, peak_n))
+    for index in np.flatnonzero(network.structure.bonds.of("weld") & new & ~old):
+        station = float(network.structure.bonds.station[index])
+        events.append(Event("weld broken", f"weld at {station:.2f} m of hem", point.travel_m, peak_n))
+    return events
+
+
+def motion_events(model: DoorModel, point: Point, start: Frame, seen: AbstractSet[str]) -> list[Event]:
+    """Return which sheet's middle has begun to fold out or in; ``seen`` holds kind + part of past events."""
+    force_n = float(np.max(point.force_n, initial=0.0))
+    events = []
+    for part, nodes, base in (
+        ("outer skin", "skin_mid", start.skin_mid_outboard_m),
+        ("inner panel", "inner_mid", start.inner_mid_outboard_m),
+    ):
+        moved = model.outboard(point.state.points, model.structure.names[nodes]) - base
+        kind = "folding out" if moved > 0.0 else "folding in"
+        if abs(moved) > outcome.limit("moved_m") and kind + part not in seen:
+            events.append(Event(kind, part, point.travel_m, force_n))
+    return events
