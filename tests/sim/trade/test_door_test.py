@@ -79,7 +79,7 @@ def found(build):
 @pytest.mark.parametrize("build", BUILDS)
 def test_the_runs_settle_and_their_books_close(build, request):
     if build == "weak feet":
-        request.applymarker(pytest.mark.xfail(strict=False, reason=LOOSE))
+        request.applymarker(pytest.mark.xfail(strict=True, reason=LOOSE))
     assert found(build).failed_count == 0
     assert found(build).closure_ratio < 0.02
 
@@ -89,7 +89,7 @@ def test_the_runs_settle_and_their_books_close(build, request):
 @pytest.mark.parametrize("line", range(3))
 def test_a_door_with_its_bar_lies_within_twice_and_half_the_floors(line, request):
     if line == 1:
-        request.applymarker(pytest.mark.xfail(strict=False, reason=OFF))
+        request.applymarker(pytest.mark.xfail(strict=True, reason=OFF))
     row = expected([found("bar")])[line]
     assert row.fine, row
 
