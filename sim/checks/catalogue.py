@@ -230,6 +230,7 @@ def _trade() -> Iterator[Check]:
     yield from _each(family, facts.belt_moves_skin_out, product(facts.BELT_SEATS), fast=False)
     rest = (
         facts.wide_needs_more,
+        facts.wide_parts_later,
         facts.open_latch_jams_only,
         facts.spots_let_go_in_steps,
         facts.alloy_tears_more,

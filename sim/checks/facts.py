@@ -133,6 +133,11 @@ def _mean(value: Callable[[Done], float], car: Car, tool: Tool = WIDE) -> float:
     return sum(value(done(car, through(along, tool))) for along in LATCH_SEATS) / len(LATCH_SEATS)
 
 
+STICK = (
+    "the highest force is the tip's first stick on the lip: friction and the seat set it, not the tip's width"
+)
+
+
 def wide_needs_more() -> Row:
     """Return the peak force of wide tips on the lip against that of narrow ones, mean of three seats."""
     return Row(
@@ -140,6 +145,24 @@ def wide_needs_more() -> Row:
         TRADE,
         _mean(lambda push: max(push.force_n), STEEL, NARROW) / 1e3,
         _mean(lambda push: max(push.force_n), STEEL, WIDE) / 1e3,
+        "kN",
+        relation="at least",
+        spacing=SPACING,
+        known=STICK,
+    )
+
+
+def _first_parting_n(push: Done) -> float:
+    return next(event.force_n for event in push.result.events if event.kind == "seam parting")
+
+
+def wide_parts_later() -> Row:
+    """Return the force at which wide tips part the seam against that of narrow ones, mean of three seats."""
+    return Row(
+        "wide tips on the hem lip: force when the seam begins to part against narrow tips'",
+        TRADE,
+        _mean(_first_parting_n, STEEL, NARROW) / 1e3,
+        _mean(_first_parting_n, STEEL, WIDE) / 1e3,
         "kN",
         relation="at least",
         spacing=SPACING,

@@ -245,7 +245,9 @@ def test_the_edge_push_runs_in_the_skin_and_the_push_behind_the_bend_in_the_inne
     for name, (path, model, frames) in pushes.items():
         skin = set(path.cells[model.mesh.surface.nodes_of(("outer_skin",))].tolist())
         inside = outside = 0.0
-        for strand in path.strands(frames[-1]):
+        # after the latch is free only the swing is left, which says nothing
+        hardest = max(frames, key=lambda frame: frame.force_n)
+        for strand in path.strands(hardest):
             for a, b, force in zip(strand.cells[:-1], strand.cells[1:], strand.force_n, strict=True):
                 if a in skin and b in skin:
                     outside += force
