@@ -37,6 +37,8 @@ WITH_VALUE = ("-k", "-m", "-p", "-o", "-W", "-c", "-r")
 
 
 BLOCKED = ["-p", "no:pytest-qt", "-p", "no:xvfb"]
+# A door and its runs take half a gigabyte in each worker.
+MOST_WORKERS = 4
 
 
 class Result:
@@ -99,12 +101,18 @@ def present():
     return [folder for folder in WITHOUT_GRAPHICS if (environment.ROOT / folder).is_dir()]
 
 
+def spread(cores):
+    """Return pytest's arguments for sharing all tests among the machine's cores, in runs of neighbours."""
+    return ["-n", str(min(cores, MOST_WORKERS)), "--dist", "worksteal"] if cores > 1 else []
+
+
 def test_runs(arguments):
     """Return the pytest arguments of each process by name, for these arguments or for all tests."""
     without, others, options = split(arguments)
     runs = {}
     if without or (present() and not others):
-        runs["tests without Qt and VTK"] = BLOCKED + (without or present()) + options
+        shared = [] if arguments else spread(os.cpu_count() or 1)
+        runs["tests without Qt and VTK"] = BLOCKED + shared + (without or present()) + options
     if others or not without:
         left_out = ["--ignore=" + folder for folder in WITHOUT_GRAPHICS]
         runs["tests with a screen"] = left_out + (others or ["tests"]) + options

@@ -403,8 +403,17 @@ class TestTheTestRunner:
     def test_by_default_both_processes_run_and_share_no_test(self, runner):
         blocked, screen = runner.test_runs([]).values()
         assert blocked[: len(runner.BLOCKED)] == runner.BLOCKED
-        assert blocked[len(runner.BLOCKED) :] == ["tests/meshes", "tests/sim", "tests/ui/state"]
+        assert blocked[-3:] == ["tests/meshes", "tests/sim", "tests/ui/state"]
+        shared = blocked[len(runner.BLOCKED) : -3]
+        assert shared == runner.spread(os.cpu_count() or 1)
         assert screen == [*(f"--ignore={folder}" for folder in runner.WITHOUT_GRAPHICS), "tests"]
+
+    def test_all_tests_are_shared_among_the_cores_and_a_selection_is_not(self):
+        assert runner.spread(1) == []
+        assert runner.spread(2) == ["-n", "2", "--dist", "worksteal"]
+        assert runner.spread(64)[1] == str(runner.MOST_WORKERS)
+        (selected,) = runner.test_runs(["tests/meshes"]).values()
+        assert "-n" not in selected
 
     def test_a_path_goes_to_its_own_process(self, runner):
         (name,) = runner.test_runs(["tests/sim", "-x"])
