@@ -408,7 +408,7 @@ class TestTheTestRunner:
         assert shared == runner.spread(os.cpu_count() or 1)
         assert screen == [*(f"--ignore={folder}" for folder in runner.WITHOUT_GRAPHICS), "tests"]
 
-    def test_all_tests_are_shared_among_the_cores_and_a_selection_is_not(self):
+    def test_all_tests_are_shared_among_the_cores_and_a_selection_is_not(self, runner):
         assert runner.spread(1) == []
         assert runner.spread(2) == ["-n", "2", "--dist", "worksteal"]
         assert runner.spread(64)[1] == str(runner.MOST_WORKERS)
