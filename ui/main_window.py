@@ -48,7 +48,7 @@ class MainWindow(QMainWindow):
     Attributes
     ----------
     acted : emitted with the name of an action
-    layer_key : emitted with the number of a layer's key, 1 to 7
+    layer_key : emitted with the number of a layer's key, 1 to 9
     recent_wished, step_wished : emitted with the index of a recent file, of a step of the history
     dropped : emitted with the path of a file dropped on the window
     resized, closing : emitted with no more than that

@@ -101,6 +101,7 @@ class StageSide:
         if model is not self._model:
             self._model = model
             self._stage.set_model(model)
+            self._window.layers.show_side(getattr(model, "side", None) is not None)
             self.show_options()
         self._stage.show_points(frame.points, frame)
         moved = session.timeline.position > 0

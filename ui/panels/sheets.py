@@ -34,7 +34,7 @@ KEYS = (
     ("P", "play the moments"),
     ("Return", "run the plan"),
     ("G", "go on from the moment shown"),
-    ("1 to 7", "skin, seam, bar, inner panel, latch and hinges, body, occupant"),
+    ("1 to 9", "skin, seam, bar, inner panel, latch and hinges, pillar, trim and glass, body, occupant"),
     ("C", "what the colours show"),
     ("V", "next view"),
     ("F", "stage only, and back"),

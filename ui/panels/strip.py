@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, 
 from ui.panels.legend import Legend
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label
-from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown, ViewOptions
+from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, SIDE_LAYERS, Shown, ViewOptions
 
 ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
 
@@ -87,6 +87,11 @@ class LayerStrip(QWidget):
         column.addLayout(row)
         column.addWidget(self.legend)
         self.colours.activated.connect(lambda index: self.colour_wished.emit(self.colours.itemData(index)))
+
+    def show_side(self, on: bool) -> None:
+        """Show the layers that only the whole side has, or not."""
+        for layer in SIDE_LAYERS:
+            self._buttons[layer].setVisible(on)
 
     def show_options(self, options: ViewOptions) -> None:
         """Show the layers' modes and the colour mode."""

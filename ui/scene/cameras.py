@@ -38,6 +38,16 @@ SHOTS = {
 }
 """Named views; "patient" is for models that have no head to look out of; "home" is the three-quarter one."""
 SHOTS["home"] = SHOTS["three_quarter"]
+SIDE_SHOTS = SHOTS | {
+    "three_quarter": Shot((3.05, 3.65, 1.35), (0.98, -0.06, 0.36), 25.0),
+    "front": Shot((-1.35, 3.75, 1.35), (0.92, -0.06, 0.36), 25.0),
+    "top": Shot((1.0, 0.02, 5.6), (1.0, -0.1, 0.4), 28.0, (0.0, 1.0, 0.0)),
+    "square": Shot((1.0, 5.6, 0.55), (1.0, 0.0, 0.42), 26.0),
+}
+"""The same views where both doors stand on the stage, and the one square to them."""
+SIDE_SHOTS["home"] = SIDE_SHOTS["three_quarter"]
+SHOTS["front"] = Shot((-1.45, 2.35, 1.05), (0.46, -0.02, 0.44), 27.0)
+SHOTS["square"] = Shot((0.52, 3.6, 0.50), (0.52, 0.0, 0.40), 25.0)
 SECTION_HEIGHT_M = 0.36
 """Height of the cut in the section view when none is given: the middle of the latch."""
 NEAR_SHARE = 0.14

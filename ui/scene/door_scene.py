@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
 from scipy.spatial import cKDTree
 
+from meshes.door import DoorMesh
 from ui.scene import fittings, tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
-from ui.scene.metal import Sheet, choose_levels, make_sheet, shade
+from ui.scene.metal import TRIANGLE_BUDGET, Sheet, choose_levels, make_sheet, shade
 from ui.scene.pick import Solid
-from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches
+from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches, own_points
 from ui.scene.torn import origins, stitches_after
 
 Floats = NDArray[np.float64]
@@ -42,15 +44,39 @@ class _Shape:
     near_seam: dict[bool, tuple[Ints, Floats]]
 
 
+@dataclass(frozen=True, eq=False)
+class DoorPart:
+    """Which door of a model is drawn.
+
+    Parameters
+    ----------
+    mesh : its mesh, in its own axes or the model's
+    first : its first node in the model;  rows : its triangles among the model's
+    word : stands before its parts' names, "" where there is only one door
+    budget : most drawn triangles of its sheets
+    carried : nodes of the model that carry the other half of "latch", "lower_hinge" or "upper_hinge"
+    thread : sides and points of a drawn stitch, and which of its path's points they are
+    """
+
+    mesh: DoorMesh
+    first: int
+    rows: slice
+    word: str = ""
+    budget: int = TRIANGLE_BUDGET
+    carried: Mapping[str, Ints] = field(default_factory=dict)
+    thread: tuple[int, tuple[int, ...]] = (SIDES, tuple(range(RINGS)))
+
+
 class DoorScene:
-    """All that is drawn of one door model.
+    """All that is drawn of one door, the only one of a model or one of several.
 
     ``layers`` maps "skin", "seam", "bar", "inner" and "latch_hinges" to the drawn things of each.
     """
 
-    def __init__(self, model) -> None:
+    def __init__(self, model, part: DoorPart | None = None) -> None:
         self.model = model
-        self.whole = np.asarray(model.mesh.surface.triangles)
+        self.part = part or DoorPart(model.mesh, 0, slice(0, len(model.mesh.surface.triangles)))
+        self.whole = np.asarray(self.part.mesh.surface.triangles) + self.part.first
         self.triangles = self.whole
         self.start = np.array(model.start.points)
         self.rest = self.start
@@ -80,9 +106,10 @@ class DoorScene:
     # making -----------------------------------------------------------------------------------------------
 
     def _make_sheets(self) -> None:
-        surface = self.model.mesh.surface
+        surface = self.part.mesh.surface
         self.outer = surface.triangle_part == surface.part_index("outer_skin")
-        self._levels = choose_levels(int(self.outer.sum()), int((~self.outer).sum()))
+        counts = int(self.outer.sum()), int((~self.outer).sum())
+        self._levels = choose_levels(*counts, self.part.budget)
         self.skin_sheet, self.inner_sheet = self._sheets(self.start, self.whole)
         self.whole_sheet = self.skin_sheet
         self.skin, self.skin_lines = _sheet_things("outer_skin", self.skin_sheet, 1.5)
@@ -94,8 +121,8 @@ class DoorScene:
         return made[0], made[1]
 
     def set_triangles(self, triangles: Ints | None) -> None:
-        """Take the sheets' connectivity as it is now, (m, 3): torn open, or whole again for None."""
-        wanted = self.whole if triangles is None else np.asarray(triangles)
+        """Take the model's connectivity as it is now, (m, 3): torn open, or whole again for None."""
+        wanted = self.whole if triangles is None else np.asarray(triangles)[self.part.rows]
         if wanted is self.triangles or np.array_equal(wanted, self.triangles):
             return
         self.triangles = wanted
@@ -114,7 +141,7 @@ class DoorScene:
         """Return all that hangs on the connectivity; the last few are kept, for scrubbing to and fro."""
         key = triangles.tobytes()
         if key not in self._known:
-            rest = self.start[origins(self.whole, triangles, len(self.start))]
+            rest = self._rest_of(triangles)
             skin, inner = self._sheets(rest, triangles)
             seam = stitches_after(self.whole_seam, self.whole, triangles)
             near = {
@@ -126,8 +153,17 @@ class DoorScene:
             self._known[key] = _Shape(rest, skin, inner, seam, near)
         return self._known[key]
 
+    def _rest_of(self, triangles: Ints) -> Floats:
+        """Return the start shape of every node there is now; nodes of other parts stand at the origin."""
+        from_node = origins(self.whole, triangles, len(self.start))
+        own = from_node < len(self.start)
+        rest = np.zeros((len(from_node), 3))
+        rest[own] = self.start[from_node[own]]
+        return rest
+
     def _make_rods(self) -> None:
-        chains = self.model.mesh.surface.chains
+        first = self.part.first
+        chains = {name: ids + first for name, ids in self.part.mesh.surface.chains.items()}
         self.bar_rods = fittings.make_rods([(chains["bar"], fittings.BAR_RADIUS_M)])
         self.frame_rods = fittings.make_rods([
             (chains["frame"], fittings.FRAME_RADIUS_M), (chains["belt_inner_strip"], fittings.STRIP_RADIUS_M),
@@ -142,20 +178,26 @@ class DoorScene:
         )
 
     def _make_fittings(self) -> None:
-        self.hardware_parts = fittings.latch_and_hinges(self.model.mesh, self.rest)
+        self.hardware_parts = fittings.latch_and_hinges(
+            self.part.mesh, self.rest, self.part.first, self.part.carried
+        )
         points, triangles, _ = tubes.joined([part.solid for part in self.hardware_parts])
         self.hardware = Drawn("latch_hinges", points, triangles=triangles)
 
     def _make_seam(self) -> None:
-        self.seam: Stitches = make_stitches(self.model)
+        mesh, first = self.part.mesh, self.part.first
+        self.seam = make_stitches(self.model, mesh, first)
+        self._own_seam = own_points(self.model, mesh, first)
         self.whole_seam = self.seam
         self.damage = np.zeros(self.seam.count)
         self._near_seam = {
             sheet is self.skin_sheet: self._near_stitches(sheet, self.seam, self.rest)
             for sheet in (self.skin_sheet, self.inner_sheet)
         }
-        points, _ = tubes.tube_points(self.seam.paths(self.rest), 0.002, SIDES)
-        self.stitches = Drawn("seam", points, triangles=self.seam.triangles())
+        sides, rows = self.part.thread
+        triangles = tubes.tube_triangles(self.seam.count, len(rows), sides)
+        points = np.zeros((self.seam.count * len(rows) * sides, 3))
+        self.stitches = Drawn("seam", points, triangles=triangles)
 
     # moving -----------------------------------------------------------------------------------------------
 
@@ -163,10 +205,10 @@ class DoorScene:
         """Put the door where its nodes are [m], (n, 3), with the seam's damage and the sheets' load."""
         if len(points) < len(self.rest):  # whole metal, whatever was torn before
             self.set_triangles(None)
-        points = points[: len(self.rest)]
+        points = points[: max(len(self.rest), len(self.start))]
         self.points = points
-        self.damage = np.zeros(self.seam.count) if damage is None else np.asarray(damage)
-        self.load = load
+        self.damage = np.zeros(self.seam.count) if damage is None else np.asarray(damage)[self._own_seam]
+        self.load = None if load is None else np.asarray(load)[self.part.rows]
         for sheet, metal in ((self.skin_sheet, self.skin), (self.inner_sheet, self.inner)):
             place = sheet.drawn_points(points)
             metal.move(place, sheet.drawn_normals(place))
@@ -177,25 +219,49 @@ class DoorScene:
         self.belt.move(*self.belt_rods.points(points))
         solids = [part.points(points) for part in self.hardware_parts]
         self.hardware.move(np.concatenate([s[0] for s in solids]), np.concatenate([s[1] for s in solids]))
-        self.stitches.move(*tubes.tube_points(self.seam.paths(points), self.seam.radii(self.damage), SIDES))
+        sides, rows = self.part.thread
+        paths, radii = self.seam.paths(points)[:, rows], self.seam.radii(self.damage)[:, rows]
+        self.stitches.move(*tubes.tube_points(paths, radii, sides))
 
     def solids(self) -> list[tuple[str, Solid]]:
         """Return what can be pointed at, with its layer: coarse sheets and rods as they stand."""
-        surface = self.model.mesh.surface
+        surface, word = self.part.mesh.surface, self.part.word
+        names = tuple(named(word, name) for name in surface.part_names)
         out = []
         for layer, mask in (("skin", self.outer), ("inner", ~self.outer)):
-            out.append(
-                (
-                    layer,
-                    Solid(self.points, self.triangles[mask], surface.triangle_part[mask], surface.part_names),
-                )
-            )
+            out.append((layer, Solid(self.points, self.triangles[mask], surface.triangle_part[mask], names)))
         for layer, name, thing, triangles in (
             ("bar", "bar", self.bar, self.bar_rods.triangles),
             ("inner", "window_frame", self.frame, self.frame_rods.triangles),
         ):
-            out.append((layer, Solid.of(name, np.asarray(thing.points, dtype=np.float64), triangles)))
+            place = np.asarray(thing.points, dtype=np.float64)
+            out.append((layer, Solid.of(named(word, name), place, triangles)))
         return out
+
+    # what others draw of it -------------------------------------------------------------------------------
+
+    @property
+    def arrow_nodes(self) -> Ints:
+        """Nodes of the outer skin, on which arrows of its motion may stand."""
+        return self.part.mesh.surface.nodes_of(("outer_skin",)) + self.part.first
+
+    @property
+    def start_lines(self) -> Floats:
+        """Rims and sharp edges of the start shape, shape (k, count, 3) [m]."""
+        sheet = self.whole_sheet
+        return sheet.drawn_points(self.start)[sheet.lines[sheet.always]]
+
+    def start_lines_of(self) -> list[Floats]:
+        """Return the start shape's lines, part by part: there is one part."""
+        return [self.start_lines]
+
+    def sheets(self) -> list[tuple[str, str, Drawn, Sheet]]:
+        """Return the sheets with their layers and names, as they are cut by a plane."""
+        word = self.part.word
+        return [
+            ("skin", named(word, "outer_skin"), self.skin, self.skin_sheet),
+            ("inner", named(word, "inner_panel"), self.inner, self.inner_sheet),
+        ]
 
     # painting ---------------------------------------------------------------------------------------------
 
@@ -224,7 +290,7 @@ class DoorScene:
 
     def _values(self, sheet: Sheet, mode: ColourMode) -> Floats:
         if mode is ColourMode.OUTBOARD:
-            return sheet.to_drawn @ (self.sign * (self.points - self.rest)[sheet.nodes, 1])
+            return sheet.to_drawn @ (self.sign * (self.points[sheet.nodes, 1] - self.rest[sheet.nodes, 1]))
         if mode is ColourMode.LOAD:
             if self.load is None:
                 return np.zeros(len(sheet.source))
@@ -269,7 +335,13 @@ class DoorScene:
     def _paint_stitches(self, theme: Theme) -> None:
         share = np.clip(self.damage * 1.6, 0.0, 1.0)[:, None]
         colours = (1.0 - share) * rgb(theme.thread) + share * rgb(SEAM)
-        self.stitches.paint(np.repeat(colours, RINGS * SIDES, axis=0))
+        sides, rows = self.part.thread
+        self.stitches.paint(np.repeat(colours, len(rows) * sides, axis=0))
+
+
+def named(word: str, name: str) -> str:
+    """Return a part's name, with its door's word before it where there are two."""
+    return f"{word}_{name}" if word else name
 
 
 def _sheet_things(name: str, sheet: Sheet, width: float) -> tuple[Drawn, Drawn]:

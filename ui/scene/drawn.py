@@ -73,6 +73,7 @@ class Drawn:
     ) -> None:
         self.name = name
         self.width = width
+        self.own_opacity = 1.0
         self._smooth = shading is Shading.SMOOTH
         self.data = vtkPolyData()
         self.reshape(points, triangles=triangles, lines=lines)
@@ -121,9 +122,9 @@ class Drawn:
             look.LightingOff()
             return
         look.SetInterpolationToPhong()
-        look.SetAmbient(0.34)
-        look.SetDiffuse(0.68)
-        look.SetSpecular(0.24)
+        look.SetAmbient(0.32)
+        look.SetDiffuse(0.64)
+        look.SetSpecular(0.09)
         look.SetSpecularPower(18.0)
 
     def move(self, points: ArrayLike, normals: ArrayLike | None = None) -> None:
@@ -173,6 +174,10 @@ class Drawn:
         look.SetDiffuse(diffuse)
         look.SetSpecular(0.0)
 
+    def stand_behind(self) -> None:
+        """Give way to what lies on its surface, as a flange does that is welded on."""
+        self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(4.0, 4.0)
+
     def hide_backs(self) -> None:
         """Draw only the sides that face the viewer, so that a viewer inside sees out."""
         self.actor.GetProperty().BackfaceCullingOn()
@@ -183,8 +188,8 @@ class Drawn:
         self.set_opacity(opacity)
 
     def set_opacity(self, opacity: float) -> None:
-        """Set the opacity, 1 for solid."""
-        self.actor.GetProperty().SetOpacity(opacity)
+        """Set the opacity, 1 for as solid as it is of itself."""
+        self.actor.GetProperty().SetOpacity(opacity * self.own_opacity)
 
     def scale_lines(self, factor: float) -> None:
         """Draw its lines ``factor`` times as wide as at scale 1."""

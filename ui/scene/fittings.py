@@ -5,6 +5,7 @@ Sizes are for the eye alone; where the parts stand, and how they turn, comes fro
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -99,10 +100,20 @@ def _rod(start: Floats, end: Floats, radius: float) -> Solid:
     return points, tubes.tube_triangles(1, 2, SIDES), normals
 
 
-def latch_and_hinges(mesh: DoorMesh, points: Floats) -> list[Rigid]:
-    """Return latch, striker and both hinges, each half with the side that carries it."""
+def latch_and_hinges(
+    mesh: DoorMesh, points: Floats, first: int = 0, carried: Mapping[str, Ints] | None = None
+) -> list[Rigid]:
+    """Return latch, striker and both hinges, each half with the side that carries it.
+
+    Parameters
+    ----------
+    points : of the whole model at rest [m], shape (n, 3);  first : the door's first node among them
+    carried : nodes that carry the other half of "latch" (the striker), "lower_hinge", "upper_hinge"; what
+        is not named stands still
+    """
     none = np.zeros(0, dtype=np.int64)
-    sets, sign = mesh.surface.nodes, mesh.outboard_sign
+    sets, sign = {name: ids + first for name, ids in mesh.surface.nodes.items()}, mesh.outboard_sign
+    other = {"latch": none, "lower_hinge": none, "upper_hinge": none, **(carried or {})}
     out = np.array([0.0, sign, 0.0])
     parts = []
     latch = sets["latch_plate"]
@@ -112,13 +123,13 @@ def latch_and_hinges(mesh: DoorMesh, points: Floats) -> list[Rigid]:
     box = _block(centre - 0.026 * rear, (0.022, 0.034, 0.042), axes)
     parts.append(Rigid(box, latch, points[latch]))
     gap = 0.006 + mesh.shape.shut_face_inset_m
-    parts.append(Rigid(_striker(centre, rear, out, gap + 0.006), none, np.zeros((0, 3))))
+    parts.append(Rigid(_striker(centre, rear, out, gap + 0.006), other["latch"], points[other["latch"]]))
     for name in ("lower_hinge", "upper_hinge"):
         ids = sets[name]
         at = points[ids].mean(axis=0)
         door_half, body_half = _hinge(at, axes, gap)
         parts.append(Rigid(door_half, ids, points[ids]))
-        parts.append(Rigid(body_half, none, np.zeros((0, 3))))
+        parts.append(Rigid(body_half, other[name], points[other[name]]))
     return parts
 
 

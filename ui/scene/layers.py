@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import Enum
 
-LAYERS = ("skin", "seam", "bar", "inner", "latch_hinges", "body", "occupant")
+LAYERS = ("skin", "seam", "bar", "inner", "latch_hinges", "pillar", "trim_glass", "body", "occupant")
 
 
 class Mode(Enum):
@@ -18,6 +18,8 @@ class Mode(Enum):
 _OPACITY = {
     "skin": 0.24,
     "inner": 0.30,
+    "pillar": 0.30,
+    "trim_glass": 0.30,
     "body": 0.30,
     "occupant": 0.35,
     "bar": 0.45,

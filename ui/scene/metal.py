@@ -27,10 +27,10 @@ KEY_LIGHT = np.array([-0.42, 0.62, 0.66]) / np.linalg.norm([-0.42, 0.62, 0.66])
 """Where the baked light stands: over the viewer's left shoulder, outside the car."""
 
 
-def choose_levels(skin_count: int, inner_count: int) -> tuple[int, int]:
+def choose_levels(skin_count: int, inner_count: int, budget: int = TRIANGLE_BUDGET) -> tuple[int, int]:
     """Return how often to split skin and inner triangles within the budget; the skin goes first."""
     for levels in ((2, 2), (2, 1), (1, 1), (1, 0)):
-        if skin_count * 4 ** levels[0] + inner_count * 4 ** levels[1] <= TRIANGLE_BUDGET:
+        if skin_count * 4 ** levels[0] + inner_count * 4 ** levels[1] <= budget:
             return levels
     return 0, 0
 

@@ -131,9 +131,8 @@ class Notes:
             self.cast.drop("start")
             return
         if "start" not in self.cast:
-            sheet = self.door.whole_sheet
-            place = sheet.drawn_points(self.door.start)
-            self.cast.lines("start", place[sheet.lines[sheet.always]], 2.0)
+            lines = [np.stack((one[:, :-1], one[:, 1:]), axis=2) for one in self.door.start_lines_of()]
+            self.cast.lines("start", np.concatenate([one.reshape(-1, 2, 3) for one in lines]), 2.0)
         self.cast["start"].paint(rgb(theme.outline))
 
     def show_clearance(self, clearance: Clearance | None, theme: Theme) -> None:

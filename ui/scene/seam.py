@@ -7,18 +7,21 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from meshes.door import DoorMesh
 from ui.scene import tubes
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
 
 KINDS = ("seam", "weld")
 REACH_M = 0.011
 """How far a stitch runs back from the lip over the skin and over the shut face: the hem and a little more."""
 LIFT_M = 0.0018
 RADIUS_M = 0.0027
-SIDES = 4
-RINGS = 6
+SIDES, RINGS = 4, 6
+COARSE_SIDES, COARSE_ROWS = 3, (0, 1, 4, 5)
+"""Sides and points of a stitch where two doors are drawn and it is a few pixels wide."""
 GONE_DAMAGE = 0.999
 
 
@@ -79,22 +82,41 @@ def _unit(vectors: Floats) -> Floats:
     return vectors / np.maximum(np.linalg.norm(vectors, axis=1), 1e-12)[:, None]
 
 
-def make_stitches(model) -> Stitches:
-    """Return the stitches of a door model: one per seam point (or weld) of its structure, in their order."""
+def make_stitches(model, mesh: DoorMesh | None = None, first: int = 0) -> Stitches:
+    """Return the stitches of one door of a model, one per seam point (or weld) in their order.
+
+    Parameters
+    ----------
+    mesh, first : the door's mesh and its first node in the model; the model's own door when not given
+    """
+    mesh = model.mesh if mesh is None else mesh
     bonds = model.structure.bonds
+    mask = _seam_points(bonds)
+    mask[mask] = own_points(model, mesh, first)
+    nodes, weights = bonds.nodes[mask], bonds.coefficients[mask, 0, :]
+    skin, inner, deeper = nodes[:, 0:2], nodes[:, 2:4], nodes[:, 4:6]
+    return Stitches(skin, inner, deeper, _behind_lip(mesh, model.start.points, first, skin), weights[:, 1])
+
+
+def own_points(model, mesh: DoorMesh, first: int) -> Bools:
+    """Return which of a model's seam points belong to a door, shape (seam points,)."""
+    bonds = model.structure.bonds
+    node = bonds.nodes[_seam_points(bonds), 0]
+    own: Bools = (node >= first) & (node < first + mesh.surface.node_count)
+    return own
+
+
+def _seam_points(bonds) -> Bools:
     mask = np.zeros(len(bonds.kind), dtype=bool)
     for kind in KINDS:
         mask |= bonds.of(kind)
-    nodes, weights = bonds.nodes[mask], bonds.coefficients[mask, 0, :]
-    skin, inner, deeper = nodes[:, 0:2], nodes[:, 2:4], nodes[:, 4:6]
-    return Stitches(skin, inner, deeper, _behind_lip(model, skin), weights[:, 1])
+    return mask
 
 
-def _behind_lip(model, pairs: Ints) -> Ints:
+def _behind_lip(mesh: DoorMesh, rest: Floats, first: int, pairs: Ints) -> Ints:
     """Return the skin's node that lies most squarely behind each node of the hem, shape like ``pairs``."""
-    surface, rest = model.mesh.surface, model.start.points
-    skin = surface.triangles_of("outer_skin")
-    hem = model.mesh.hem_skin
+    skin = mesh.surface.triangles_of("outer_skin") + first
+    hem = mesh.hem_skin + first
     lip = set(hem.tolist())
     behind = {}
     middle = rest[hem].mean(axis=0)

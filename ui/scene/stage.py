@@ -14,15 +14,17 @@ from vtkmodules.vtkRenderingCore import vtkLight
 
 from sim.record import Aim, Clearance, Frame
 from sim.rigid import Barrier
-from ui.scene import cameras, surroundings
+from ui.scene import cameras
 from ui.scene.cast import Cast
-from ui.scene.colours import THEMES, ColourMode, Theme, rgb, word_of
+from ui.scene.colours import THEMES, ColourMode, Theme, rgb
 from ui.scene.door_scene import DoorScene
-from ui.scene.drawn import Drawn, Shading
+from ui.scene.drawn import Drawn
 from ui.scene.layers import LAYERS, Mode, opacity_of
 from ui.scene.motion import MotionArrows
 from ui.scene.notes import Notes
 from ui.scene.pick import Picker, Pointed, Solid
+from ui.scene.setting import THINGS, Setting
+from ui.scene.side_scene import SideScene
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -49,7 +51,8 @@ class Stage:
         self.request_frame = request_frame
         self.theme: Theme = THEMES["light"]
         self.mode = ColourMode.MATERIAL
-        self.door: DoorScene | None = None
+        self.door: DoorScene | SideScene | None = None
+        self._setting: Setting | None = None
         self.layer_modes = dict.fromkeys(LAYERS, Mode.SOLID)
         self.cast = Cast(self.renderer)
         self.notes = Notes(self.cast)
@@ -77,32 +80,19 @@ class Stage:
         """Show another door, at its start."""
         first = self.door is None
         self.cast.clear()
-        self.door = DoorScene(model)
+        self.door = SideScene(model) if getattr(model, "side", None) is not None else DoorScene(model)
         self._frame = self._picked = None
         self._picker_is_stale = True
         self.notes.start_over(self.door)
         for index, thing in enumerate(self.door.drawn):
             self.cast.admit(f"door {index}", thing, pointable=True)
-        self._add_surroundings(model)
-        self._arrows = MotionArrows(self.door.rest, model.mesh.surface.nodes_of(("outer_skin",)), self._sign)
+        self._setting = Setting(self.cast, model, self._sign)
+        self._arrows = MotionArrows(self.door.rest, self.door.arrow_nodes, self._sign)
         self.cast.admit("motion", self._arrows.drawn)
         self._repaint()
         if first:
             self.view_preset("home")
         self.request_frame()
-
-    def _add_surroundings(self, model) -> None:
-        sign, cast = self._sign, self.cast
-        points, triangles, self._shadow_dark = surroundings.shadow_patch(sign)
-        cast.admit("shadow", Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN))
-        cast.lines("grid", surroundings.grid_lines(sign), 1.0)
-        cast.lines("marks", surroundings.floor_marks(sign), 1.6)
-        cast.lines("car", surroundings.car_lines(sign), 1.2)
-        cast.solid("body", *surroundings.body_solid(model.body)).set_light(0.68, 0.32)
-        cast.lines("body_edges", surroundings.body_edges(model.body), 1.2)
-        occupant = cast.solid("occupant", *surroundings.occupant_solid(model.occupant))
-        occupant.set_light(0.66, 0.32)
-        occupant.hide_backs()
 
     # the metal --------------------------------------------------------------------------------------------
 
@@ -124,6 +114,14 @@ class Stage:
         if self.notes.cut_height_m is not None:
             self._show_cut()
         self.request_frame()
+
+    def show_gone(self, names: frozenset[str]) -> None:
+        """Leave out panes, trim and seals that have been taken away, and show what they hid."""
+        if isinstance(self.door, SideScene):
+            self.door.inside.show_gone(names)
+            self._picker_is_stale = True
+            self._repaint()
+            self.request_frame()
 
     def set_colour_mode(self, mode: ColourMode | str) -> None:
         """Colour the metal by "material", "outboard", "seam" or "load"."""
@@ -200,10 +198,9 @@ class Stage:
         self.request_frame()
 
     def _layer_things(self, layer: str) -> list[Drawn]:
-        names = {"body": ("body", "body_edges", "car"), "occupant": ("occupant",)}.get(layer)
-        if names is not None:
-            return [self.cast[name] for name in names if name in self.cast]
-        return self.door.layers[layer] if self.door is not None else []
+        if self._setting is not None and layer in THINGS:
+            return self._setting.things(layer)
+        return self.door.layers.get(layer, []) if self.door is not None else []
 
     def _apply_layers(self) -> None:
         for layer, mode in self.layer_modes.items():
@@ -230,26 +227,10 @@ class Stage:
         if self.door is None:
             return
         self._paint_door()
-        self._paint_surroundings()
+        if self._setting is not None:
+            self._setting.paint(theme)
         self._say_again()
         self._apply_layers()
-
-    def _paint_surroundings(self) -> None:
-        theme, cast = self.theme, self.cast
-        half = word_of(0.5 * (rgb(theme.grid) + rgb(theme.body_edge)))
-        for name, tone in (
-            ("body_edges", theme.body_edge),
-            ("car", half),
-            ("marks", half),
-            ("body", theme.body),
-            ("occupant", theme.occupant),
-        ):
-            cast[name].paint(rgb(tone))
-        points = np.asarray(cast["grid"].points, dtype=np.float64)
-        fade = surroundings.grid_colours(points, self._sign, rgb(theme.paper), rgb(theme.grid))
-        cast["grid"].paint(fade)
-        dark = theme.shadow * self._shadow_dark[:, None]
-        cast["shadow"].paint((1.0 - dark) * rgb(theme.paper))
 
     # the camera -------------------------------------------------------------------------------------------
 
@@ -270,7 +251,8 @@ class Stage:
             heads = [c for c in self.door.model.occupant if c.name == "head"]
             if heads:
                 return cameras.from_seat(0.5 * (heads[0].start + heads[0].end), self._sign)
-        return cameras.SHOTS[name].mirrored(self._sign)
+        shots = cameras.SIDE_SHOTS if isinstance(self.door, SideScene) else cameras.SHOTS
+        return shots[name].mirrored(self._sign)
 
     def set_clipping(self) -> None:
         """Set how near and far is drawn, tightly, so that lines on metal neither sink nor shine through."""
@@ -301,14 +283,11 @@ class Stage:
         return self._picker.first_hit(start, end)
 
     def _solids(self) -> list[Solid]:
-        model, shown = self.door.model, self.layer_modes
+        shown = self.layer_modes
         solids = [solid for layer, solid in self.door.solids() if shown[layer] is not Mode.OFF]
-        if shown["body"] is not Mode.OFF:
-            solids += [Solid.of(name, s.points, s.triangles) for name, s in model.body.surfaces.items()]
-        if shown["occupant"] is not Mode.OFF:
-            solids += [
-                Solid.of(part.name, *surroundings.occupant_solid((part,))[:2]) for part in model.occupant
-            ]
+        for layer in THINGS:
+            if shown[layer] is not Mode.OFF and self._setting is not None:
+                solids += self._setting.solids(layer)
         return solids
 
     # copies and the end -----------------------------------------------------------------------------------
@@ -338,5 +317,5 @@ class Stage:
         """Take everything off the plotter."""
         self.cast.clear()
         self.notes.close()
-        self.door = self._arrows = None
+        self.door = self._arrows = self._setting = None
         self._picker = Picker()

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import NDArray
 
 from meshes.body import BodyStub
+from meshes.box import BoxMesh
+from meshes.fittings import build_fittings
 from meshes.occupant import Capsule
 from meshes.part import Surface
+from meshes.side import SideMesh
 from ui.scene import tubes
 
 Floats = NDArray[np.float64]
@@ -17,9 +22,88 @@ Solid = tuple[Floats, Ints, Floats]
 GRID_M = 0.10
 GROUND_BELOW_SILL_M = 0.27
 """Assumed height of the sill edge over the ground; for the eye alone."""
-GRID_FROM, GRID_TO = np.array([-0.9, -1.1]), np.array([2.0, 1.5])
 FADE_M = 1.55
 EDGE_PIECES = 12
+
+
+@dataclass(frozen=True)
+class Lot:
+    """Where the ground lies and how far the car drawn on it reaches.
+
+    Parameters
+    ----------
+    ground_m : height of the ground in the door's axes
+    middle_m : place along the car that the grid and the shadow lie about
+    longer_m : by how much the car is longer behind the front door than the one with a single door
+    taller : factor on heights of the outline above the sill
+    """
+
+    ground_m: float = -GROUND_BELOW_SILL_M
+    middle_m: float = 0.5
+    longer_m: float = 0.0
+    taller: float = 1.0
+
+
+def lot_of(side: SideMesh) -> Lot:
+    """Return the ground of a side, the outline of its car behind both doors and over its rail."""
+    points = side.members["rear_pillar"].surface.points
+    top = float(side.members["roof_rail"].surface.points[:, 2].max())
+    longer = float(points[:, 0].max()) - _REAR_DOOR_END_M
+    low = float(points[:, 0].max()) + float(side.members["front_pillar"].surface.points[:, 0].min())
+    return Lot(side.shape.ground_z_m, 0.5 * low, longer, (top + 0.015) / _PROFILE[:, 1].max())
+
+
+def member_solid(side: SideMesh) -> Solid:
+    """Return the side's members, ends and all, as one flat-shaded solid: as few triangles as they have."""
+    return tubes.joined([tubes.flat_shaded(*_hull(item)) for item in side.members.values()])
+
+
+def member_edges(side: SideMesh) -> Floats:
+    """Return the long edges and the ends of the members as segments, shape (k, 2, 3) [m]."""
+    out = []
+    for item in side.members.values():
+        rings = _rings(item)
+        out.append(np.stack((rings[:-1], rings[1:]), axis=2).reshape(-1, 2, 3))
+        for ring in rings[[0, -1]]:
+            out.append(np.stack((ring, np.roll(ring, -1, axis=0)), axis=1))
+    return np.concatenate(out)
+
+
+def _rings(item: BoxMesh) -> Floats:
+    """Return the corners of a member at each of its sections, shape (cuts, 4, 3) [m]."""
+    rings = np.stack([item.corners_at(float(row[0])) for row in item.cuts])
+    outer = item.surface.points[:, 1]
+    if abs(rings[..., 1].max() - outer.max()) > 1e-6:  # the cuts stay those of the right-hand member
+        rings = rings * np.array([1.0, -1.0, 1.0])
+    return np.asarray(rings)
+
+
+def _hull(item: BoxMesh) -> tuple[Floats, Ints]:
+    """Return a member's corners and the triangles of its walls and ends, normals outward."""
+    rings = _rings(item)
+    count, here = len(rings), np.arange(4)
+    after = (here + 1) % 4
+    faces = []
+    for k in range(count - 1):
+        low, high = 4 * k, 4 * k + 4
+        faces += [np.column_stack((low + here, low + after, high + after))]
+        faces += [np.column_stack((low + here, high + after, high + here))]
+    last = 4 * (count - 1)
+    faces += [np.array([[0, 2, 1], [0, 3, 2], [last, last + 1, last + 2], [last, last + 2, last + 3]])]
+    triangles = np.concatenate(faces)
+    points = rings.reshape(-1, 3)
+    corner = points[triangles] - points.mean(axis=0)
+    if np.einsum("ij,ij->", np.cross(corner[:, 0], corner[:, 1]), corner[:, 2]) < 0.0:
+        triangles = triangles[:, ::-1]
+    return points, triangles
+
+
+def seat_solid(side: SideMesh, model) -> Solid:
+    """Return the seats as one flat-shaded solid."""
+    fittings = getattr(model, "fittings", None)
+    found = build_fittings(side) if fittings is None else fittings
+    seats = [item.surface for item in found.items if item.kind == "seat"]
+    return tubes.joined([tubes.flat_shaded(one.points, one.triangles) for one in seats])
 
 
 def body_solid(body: BodyStub) -> Solid:
@@ -68,11 +152,14 @@ def _inside(points: Floats, prisms: list[Surface]) -> NDArray[np.bool_]:
     return found
 
 
-def grid_lines(sign: float) -> Floats:
-    """Return the ground's grid as segments of one step each, shape (k, 2, 3) [m]; ``sign`` is outboard."""
-    z = -GROUND_BELOW_SILL_M
-    xs = np.arange(GRID_FROM[0], GRID_TO[0] + 1e-9, GRID_M)
-    ys = np.arange(GRID_FROM[1], GRID_TO[1] + 1e-9, GRID_M)
+PLAIN_LOT = Lot()
+
+
+def grid_lines(sign: float, lot: Lot = PLAIN_LOT) -> Floats:
+    """Return the ground's grid as segments of some steps each, shape (k, 2, 3) [m]; ``sign`` is outboard."""
+    z = lot.ground_m
+    xs = np.arange(-0.9, 2.0 + lot.longer_m + 1e-9, GRID_M)
+    ys = np.arange(-1.1, 1.5 + 1e-9, GRID_M)
     step = 5
     runs = []
     for x in xs:
@@ -86,25 +173,25 @@ def grid_lines(sign: float) -> Floats:
     return np.array(runs)
 
 
-def grid_colours(points: Floats, sign: float, ground: Floats, line: Floats) -> Floats:
+def grid_colours(points: Floats, sign: float, ground: Floats, line: Floats, lot: Lot = PLAIN_LOT) -> Floats:
     """Return the colours of grid points (n, 3), which fade into the ground away from the door, (n, 3)."""
-    centre = np.array([0.5, sign * 0.15])
+    centre = np.array([lot.middle_m, sign * 0.15])
     away = np.linalg.norm(points[:, :2] - centre, axis=1)
-    share = np.clip(1.15 - away / FADE_M, 0.0, 1.0)[:, None]
+    share = np.clip(1.15 - away / (FADE_M + 0.5 * lot.longer_m), 0.0, 1.0)[:, None]
     return share * line + (1.0 - share) * ground
 
 
-def shadow_patch(sign: float) -> tuple[Floats, Ints, Floats]:
+def shadow_patch(sign: float, lot: Lot = PLAIN_LOT) -> tuple[Floats, Ints, Floats]:
     """Return a soft shadow under the sill: points, triangles and darkness 0 .. 1 of each point."""
-    z = -GROUND_BELOW_SILL_M + 0.001
-    xs = np.linspace(-0.45, 1.45, 20)
+    z, half = lot.ground_m + 0.001, 0.95 + 0.5 * lot.longer_m
+    xs = np.linspace(lot.middle_m - half, lot.middle_m + half, 20)
     ys = np.linspace(-0.75, 0.45, 16)
     grid = np.array([[x, sign * y, z] for y in ys for x in xs])
     quad = np.array(
         [[r * 20 + c, r * 20 + c + 1, r * 20 + c + 21, r * 20 + c + 20] for r in range(15) for c in range(19)]
     )
     triangles = np.concatenate((quad[:, [0, 1, 2]], quad[:, [0, 2, 3]]))
-    u = np.clip(1 - np.abs(grid[:, 0] - 0.5) / 0.95, 0, 1)
+    u = np.clip(1 - np.abs(grid[:, 0] - lot.middle_m) / half, 0, 1)
     v = np.clip(1 - np.abs(sign * grid[:, 1] + 0.15) / 0.6, 0, 1)
     dark = (u * (2 - u)) * v * v * (3 - 2 * v)
     return grid, triangles, dark
@@ -122,6 +209,8 @@ _PROFILE = np.array([
     [2.78, 0.62], [2.81, 0.36], [2.80, 0.06], [2.70, -0.05],
 ])  # fmt: skip
 _WHEELS = ((-0.86, 0.05), (1.92, 0.05))
+_REAR_DOOR_END_M = 1.52
+"""Where the rear pillar of the outline with a single door worked in metal would end, before its wheel."""
 _WHEEL_RADIUS_M = 0.32
 _ARCH_RADIUS_M = 0.37
 _INBOARD_M = 0.02
@@ -129,34 +218,44 @@ _HALF_WIDTH_M = 0.86
 _CURVE_PIECES = 6
 
 
-def car_lines(sign: float) -> Floats:
+def car_lines(sign: float, lot: Lot = PLAIN_LOT) -> Floats:
     """Return the side of the car as segments, shape (k, 2, 3) [m]: roof, bonnet, sill, arches and wheels."""
-    curves = [_curve(_PROFILE)]
-    for x, z in _WHEELS:
+    profile = np.column_stack((_behind(_PROFILE[:, 0], lot), _PROFILE[:, 1]))
+    profile[:, 1] *= np.where(profile[:, 1] > 0.0, lot.taller, 1.0)
+    curves = [_curve(profile)]
+    wheels = [(float(_behind(np.array([x]), lot)[0]), _WHEEL_RADIUS_M + lot.ground_m) for x, _ in _WHEELS]
+    for x, z in wheels:
         turn = np.linspace(0.0, 2.0 * np.pi, 37)
         for radius in (_WHEEL_RADIUS_M, 0.62 * _WHEEL_RADIUS_M):
             curves.append(np.column_stack((x + radius * np.cos(turn), z + radius * np.sin(turn))))
         arch = np.linspace(np.pi + 0.28, -0.28, 22)
         curves.append(np.column_stack((x + _ARCH_RADIUS_M * np.cos(arch), z + _ARCH_RADIUS_M * np.sin(arch))))
     low = -0.10
-    reach = np.sqrt(_ARCH_RADIUS_M**2 - (low - _WHEELS[0][1]) ** 2)
-    curves.append(np.array([[_WHEELS[0][0] + reach, low], [-0.125, low]]))
-    curves.append(np.array([[1.105, low], [_WHEELS[1][0] - reach, low]]))
-    curves.append(np.array([[1.13, 0.66], [2.22, 0.70]]))
-    curves.append(np.array([[1.86, 0.66], [1.80, 0.42], [1.66, 0.30]]))
+    reach = np.sqrt(_ARCH_RADIUS_M**2 - (low - wheels[0][1]) ** 2)
+    curves.append(np.array([[wheels[0][0] + reach, low], [-0.125, low]]))
+    curves.append(np.array([[1.105 + lot.longer_m, low], [wheels[1][0] - reach, low]]))
+    if not lot.longer_m:  # the shut lines of the rear door, where none is drawn in metal
+        curves.append(np.array([[1.13, 0.66], [2.22, 0.70]]))
+        curves.append(np.array([[1.86, 0.66], [1.80, 0.42], [1.66, 0.30]]))
     flat = np.concatenate([np.stack((c[:-1], c[1:]), axis=1) for c in curves])
     y = np.full(flat.shape[:2], -sign * _INBOARD_M)
     return np.stack((flat[..., 0], y, flat[..., 1]), axis=-1)
 
 
-def floor_marks(sign: float) -> Floats:
+def _behind(x: Floats, lot: Lot) -> Floats:
+    """Return places along the outline [m] with a longer car's further back from the front door on."""
+    return np.asarray(x + lot.longer_m * np.clip((x - 0.4) / 0.7, 0.0, 1.0))
+
+
+def floor_marks(sign: float, lot: Lot = PLAIN_LOT) -> Floats:
     """Return the car's outline seen from above, chalked on the ground, as segments, shape (k, 2, 3) [m]."""
     turn = np.linspace(0.0, 2.0 * np.pi, 73)
-    middle, half_length = 0.5 * (_PROFILE[0, 0] + _PROFILE[-1, 0]), 0.5 * np.ptp(_PROFILE[:, 0])
+    ends = _behind(_PROFILE[[0, -1], 0], lot)
+    middle, half_length = float(ends.mean()), 0.5 * float(ends[1] - ends[0])
     power = 0.34  # a rounded box
     x = middle + half_length * np.sign(np.cos(turn)) * np.abs(np.cos(turn)) ** power
     y = sign * (-_HALF_WIDTH_M + _HALF_WIDTH_M * np.sign(np.sin(turn)) * np.abs(np.sin(turn)) ** power)
-    line = np.column_stack((x, y, np.full_like(x, 0.002 - GROUND_BELOW_SILL_M)))
+    line = np.column_stack((x, y, np.full_like(x, 0.002 + lot.ground_m)))
     return np.stack((line[:-1], line[1:]), axis=1)
 
 

@@ -88,5 +88,5 @@ SAME_KEYS: dict[str, tuple[str, ...]] = {
 }
 """Actions reached by more than one key: on some keyboards the brackets are hard to reach."""
 
-LAYER_KEYS = 7
+LAYER_KEYS = 9
 CHECKED = ("stage_only", "projector", "dark", "imperial")

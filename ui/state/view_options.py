@@ -30,10 +30,15 @@ LAYER_WORDS: Mapping[str, str] = {
     "bar": "bar",
     "inner": "inner panel",
     "latch_hinges": "latch and hinges",
+    "pillar": "pillar between the doors",
+    "trim_glass": "trim, seals and glass",
     "body": "body",
     "occupant": "occupant",
 }
-"""The layers in the order of their keys, 1 to 7."""
+"""The layers in the order of their keys, 1 to 9."""
+
+SIDE_LAYERS = ("pillar", "trim_glass")
+"""Layers that only the whole side has."""
 
 COLOUR_WORDS: Mapping[str, str] = {
     "material": "Plain metal",

@@ -1,0 +1,99 @@
+"""The whole side on the stage: everything stands where the mesh puts it, and goes where its nodes go."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from meshes.fittings import build_fittings
+from tests.ui.scene.conftest import pixels
+from tests.ui.scene.side_car import side_model
+from ui.scene.layers import LAYERS
+from ui.scene.pillar_scene import POPPED_M
+from ui.scene.stage import Stage
+
+pytestmark = pytest.mark.gl
+
+TRIANGLE_LIMIT, ACTOR_LIMIT = 28_000, 45
+
+
+@pytest.fixture
+def stage(plotter):
+    made = Stage(plotter)
+    made.set_model(side_model())
+    yield made
+    made.close()
+
+
+def test_it_stays_within_the_budget_of_a_machine_without_a_graphics_card(stage):
+    things = [thing for thing in stage.cast.things.values() if thing.shown]
+    assert sum(thing.data.GetNumberOfPolys() for thing in things) <= TRIANGLE_LIMIT
+    assert len(things) <= ACTOR_LIMIT
+
+
+def test_every_sheet_passes_through_the_nodes_of_its_own_part(stage):
+    model = stage.door.model
+    points = model.start.points + np.array([0.01, 0.02, 0.03])
+    stage.show_points(points)
+    for part, (layer, name, thing, sheet) in zip(
+        ("front", "front", "rear", "rear", "pillar"), stage.door.sheets(), strict=True
+    ):
+        first = model.first[part]
+        count = getattr(model.side, part).surface.node_count
+        assert layer in LAYERS and name.startswith((part, "middle"))
+        assert first <= sheet.nodes.min() and sheet.nodes.max() < first + count
+        drawn = np.asarray(thing.points, dtype=float)
+        for node in sheet.nodes[:: max(1, len(sheet.nodes) // 40)]:
+            assert np.linalg.norm(drawn - points[node], axis=1).min() < 1e-6  # 32-bit
+
+
+@pytest.mark.parametrize("layer", LAYERS)
+def test_a_layer_that_is_off_leaves_no_pixel(stage, layer):
+    stage.view_preset("front")
+    if layer != "skin":
+        stage.set_layer("skin", "off")  # it covers what lies behind
+    whole = pixels(stage)
+    stage.set_layer(layer, "off")
+    without = pixels(stage)
+    for thing in stage._layer_things(layer):
+        assert not thing.shown
+    assert (whole != without).any()
+    stage.set_layer(layer, "solid")
+    np.testing.assert_array_equal(pixels(stage), whole)
+
+
+def test_what_trim_hides_comes_to_light_when_it_is_stripped(stage):
+    inside = stage.door.inside
+    names = {name for _, solid in inside.solids() for name in solid.names}
+    assert "belt_tensioner" not in names and inside.things["restraint"].data.GetNumberOfPolys() == 0
+    stage.show_gone(frozenset({"lower pillar trim", "front pane"}))
+    names = {name for _, solid in inside.solids() for name in solid.names}
+    assert "belt_tensioner" in names and "front_pane" not in names and "rear_pane" in names
+    wanted = next(one for one in build_fittings(side_model().side).items if one.name == "belt tensioner")
+    drawn = np.asarray(inside.things["restraint"].points, dtype=float)
+    np.testing.assert_allclose(drawn.min(axis=0), wanted.surface.points.min(axis=0), atol=1e-6, rtol=0)
+
+
+def test_spots_are_drawn_as_gone_where_their_flange_has_left(stage):
+    model = stage.door.model
+    pillar, first = model.side.pillar, model.first["pillar"]
+    points = model.start.points.copy()
+    points[first + pillar.surface.nodes["foot_outer"], 1] += 3.0 * POPPED_M
+    stage.show_points(points)
+    popped = stage.door.pillar.popped
+    assert popped.sum() == len(pillar.welds["foot_outer"].points)
+    stage.show_points(model.start.points)
+    assert not stage.door.pillar.popped.any()
+
+
+def test_what_hangs_on_the_pillar_goes_with_it(stage):
+    model = stage.door.model
+    front, first = stage.door.front, model.first["pillar"]
+    points = model.start.points.copy()
+    points[first : first + model.side.pillar.surface.node_count, 1] += 0.10
+    before = [part.points(model.start.points)[0] for part in front.hardware_parts]
+    now = [part.points(points)[0] for part in front.hardware_parts]
+    gone = [float(np.abs(b - a).max()) for a, b in zip(before, now, strict=True)]
+    assert gone[0] < 1e-9  # the latch stays on the door
+    assert gone[1] == pytest.approx(0.10, abs=1e-9)  # its striker went with the pillar
+    assert max(gone[2:]) < 1e-9  # the front door's hinges hang on the front pillar
