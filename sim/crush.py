@@ -15,7 +15,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.door_model import DoorModel
+from sim.engaged import Start
 from sim.increment import Point, Stepper
+from sim.move_words import SHAPE_WORDS
+from sim.network import Network
 from sim.plan import Crush
 from sim.problems import PlanError
 from sim.rigid import Barrier, Pressing, first_touch, reading_points
@@ -36,11 +39,10 @@ RANGES: dict[str, tuple[float, float, str]] = {
     "skew_rad": (-1.05, 1.05, "0 is straight inboard; use -60 to 60 degrees"),
     "travel_m": (0.001, 0.7, "about 0.46 m in the quasi-static door test"),
 }
-SHAPE_WORDS = {"cylinder": "cylinder", "face": "flat face", "pole": "pole"}
 
 
 @dataclass(frozen=True)
-class Press:
+class ReadyCrush:
     """A crush made ready.
 
     barrier : where it stands at travel nothing;  limit_m : travel asked for
@@ -56,7 +58,7 @@ class Press:
         """Unit vector of the travel, shape (3,)."""
         return self.barrier.direction
 
-    def touching(self, points: Floats, triangles: NDArray[np.int64]) -> Press:
+    def touching(self, points: Floats, triangles: NDArray[np.int64]) -> ReadyCrush:
         """Return the crush with its travel counted from first touch of the metal as it is.
 
         Raises
@@ -72,8 +74,9 @@ class Press:
             )
         return replace(self, barrier=every.drawn_back(-gap))
 
-    def contact(self, law: Pressing, point: Point) -> tuple[Floats, Floats]:
+    def contacts(self, network: Network, point: Point) -> tuple[Floats, Floats]:
         """Return the middle of the pressure (1, 3) [m] and the push along the line (1, 3) [N]."""
+        law = next(law for law in network.laws if isinstance(law, Pressing))
         push = point.evaluation.read["barrier push"]
         places = law.places(point.state.points)
         total = float(push.sum())
@@ -82,6 +85,14 @@ class Press:
             middle = np.einsum("kq,kqi->i", push, places) / total
         force: Floats = float(point.force_n[-1]) * self.direction
         return middle[None], force[None]
+
+    def let_off(self, model: DoorModel, begin: Start, make: Callable[[Network], Stepper]) -> Point:
+        """Return the metal at rest after the body has been drawn back until it no longer presses."""
+        stepper = make(model.network.with_barrier(self.barrier))
+        load = stepper.load(begin.opening_m, begin.state)
+        held = stepper.network.evaluate(begin.state.points, begin.state, load)
+        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
+        return drawn_back(stepper, point)
 
 
 def _check(move: Crush) -> None:
@@ -105,7 +116,7 @@ def _core(move: Crush) -> tuple[Floats, float]:
     return np.array([half - rounding, deep, tall - rounding]), rounding
 
 
-def _clear_of_body(model: DoorModel, press: Press) -> None:
+def _clear_of_body(model: DoorModel, press: ReadyCrush) -> None:
     """Raise PlanError when the body, driven in, would meet the car's rigid pillars, rocker or rail."""
     weights = reading_points(BODY_SPLIT)
     for name, surface in model.body.surfaces.items():
@@ -122,7 +133,7 @@ def _clear_of_body(model: DoorModel, press: Press) -> None:
                 )
 
 
-def make_press(model: DoorModel, move: Crush, points: Floats | None = None) -> Press:
+def make_crush(model: DoorModel, move: Crush, points: Floats | None = None) -> ReadyCrush:
     """Return a crush made ready on a door.
 
     Parameters
@@ -145,14 +156,14 @@ def make_press(model: DoorModel, move: Crush, points: Floats | None = None) -> P
         core, rounding, move.shape == "face", middle - START_M * direction, direction, everything
     )
     words = f"{move.size_m * 1e3:.0f} mm {SHAPE_WORDS[move.shape]}"
-    press = Press(barrier, move.travel_m, (f"{words} on the outer skin",))
+    press = ReadyCrush(barrier, move.travel_m, (f"{words} on the outer skin",))
     press = press.touching(model.start.points if points is None else points, structure.triangles)
     _clear_of_body(model, press)
     return press
 
 
 def increments(
-    press: Press, stepper: Stepper, start: Point, stopping: Callable[[], bool]
+    press: ReadyCrush, stepper: Stepper, start: Point, stopping: Callable[[], bool]
 ) -> Iterator[tuple[int, Point]]:
     """Yield each increment of the grid by its number, and between them each place where something let go."""
     point, count = start, max(1, math.ceil(press.limit_m / CRUSH_STEP_M - 1.0e-9))

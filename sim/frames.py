@@ -8,8 +8,8 @@ from numpy.typing import NDArray
 from meshes.occupant import clearance
 from sim import ladder, torn
 from sim.bond import END, LENGTH
-from sim.crush import Press
 from sim.door_model import DoorModel
+from sim.engaged import Engaged
 from sim.grips import FORCE as GRIP
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
@@ -17,7 +17,6 @@ from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
 from sim.push import Push
 from sim.record import Clearance, Event, Frame, SeatNow
-from sim.rigid import Pressing
 from sim.rubbing import FORCE
 
 Floats = NDArray[np.float64]
@@ -65,7 +64,7 @@ class FrameMaker:
     def frame(
         self,
         point: Point,
-        push: Push | Press | None,
+        push: Push | Engaged | None,
         increment: int,
         events: tuple[Event, ...],
         cut_m: float = 0.0,
@@ -116,7 +115,7 @@ class FrameMaker:
             seat=seat,
             triangles=self.network.structure.triangles if len(state.points) > self.whole else None,
             sharp_edge_count=torn.sharp_edge_count(self.network, state),
-            barrier=push.barrier if isinstance(push, Press) else None,
+            barrier=None if push is None or isinstance(push, Push) else push.barrier,
         )
 
     def clearance(self, points: Floats) -> Clearance:
@@ -137,10 +136,9 @@ def _triple(v: Floats) -> tuple[float, float, float]:
     return float(v[0]), float(v[1]), float(v[2])
 
 
-def _contacts(network: Network, push: Push | Press | None, point: Point) -> tuple[Floats, Floats]:
-    if isinstance(push, Press):
-        law = next(law for law in network.laws if isinstance(law, Pressing))
-        return push.contact(law, point)
+def _contacts(network: Network, push: Push | Engaged | None, point: Point) -> tuple[Floats, Floats]:
+    if push is not None and not isinstance(push, Push):
+        return push.contacts(network, point)
     return _pad_points(push, point.state.points), _pad_forces(push, point)
 
 
@@ -150,7 +148,7 @@ def _pad_points(push: Push | None, points: Floats) -> Floats:
     return np.stack([pad.point(points) for pad in push.pads])
 
 
-def _line(push: Push | Press, seat: SeatNow | None) -> Floats:
+def _line(push: Push | Engaged, seat: SeatNow | None) -> Floats:
     return push.direction if seat is None else seat.line
 
 

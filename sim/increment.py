@@ -256,6 +256,25 @@ class Stepper:
         after = replace(point, state=state, ledger=point.ledger)
         return self.accept(replace(after, travel_m=point.travel_m), point.travel_m, ev, lines, 0.0)
 
+    def come_to_rest(self, point: Point) -> Point:
+        """Return the point after the metal has come to rest, the travel held; ties past their limit let go.
+
+        No tool works: what is stored less is spent or released in a jump (what drag stopped is part of that),
+        what is stored more is work of whatever was changed.
+        """
+        load = self.load(point.travel_m, point.state)
+        start = point.state.points
+        answer = equilibrate(self.network, point.state, load, start, cancelled=self.cancelled)
+        self.tally.iterations += answer.iteration_count
+        self.tally.failed += not answer.converged
+        ev = answer.evaluation
+        lines = spent(self.network, point.state, ev, load)
+        lines.pop("viscous", None)
+        drop = point.ledger.stored_j - ev.stored_j - sum(lines.values())
+        lines["released in a jump"] = max(drop, 0.0)
+        end = self.accept(replace(point, freed=()), point.travel_m, ev, lines, max(-drop, 0.0))
+        return self._settle_ties(point, replace(end, iterations=answer.iteration_count), HALVINGS)
+
 
 def _sum(own: dict[str, float], carried: dict[str, float]) -> dict[str, float]:
     """Return both together; a line that would give energy back stays at nothing, and the gap shows it."""

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.crush import Press, drawn_back
+from sim.crush import drawn_back
 from sim.door_model import DoorModel
+from sim.engaged import Engaged, Start
 from sim.grips import just_set
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
@@ -20,34 +20,14 @@ from sim.push import Push
 Floats = NDArray[np.float64]
 
 
-class Start(Protocol):
-    """What the metal starts from: a state and the books so far."""
-
-    @property
-    def state(self) -> State:
-        """Return the state."""
-
-    @property
-    def ledger(self) -> Ledger:
-        """Return the books."""
-
-    @property
-    def opening_m(self) -> float:
-        """Return how far the last tool had opened [m]."""
-
-
 def let_off(
-    model: DoorModel, push: Push | Press | None, begin: Start, make: Callable[[Network], Stepper]
+    model: DoorModel, push: Push | Engaged | None, begin: Start, make: Callable[[Network], Stepper]
 ) -> Point:
     """Return the metal at rest after the tips have been drawn back until they no longer push."""
     if push is None:
         return make(model.network).first_point(begin.state, begin.ledger)
-    if isinstance(push, Press):
-        stepper = make(model.network.with_barrier(push.barrier))
-        load = stepper.load(begin.opening_m, begin.state)
-        held = stepper.network.evaluate(begin.state.points, begin.state, load)
-        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
-        return drawn_back(stepper, point)
+    if not isinstance(push, Push):
+        return push.let_off(model, begin, make)
     if push.place is None:
         drive, state = push.drive(begin.state.points), begin.state
     else:

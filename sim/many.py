@@ -15,7 +15,8 @@ import msgspec
 from meshes.part import MeshError
 from sim import warm
 from sim.likely import NOT_SETTLED, Likelihood, tally
-from sim.plan import Ease, Plan
+from sim.move_words import is_driven
+from sim.plan import Plan
 from sim.problems import PlanError
 from sim.record import Event, MoveRecord
 from sim.run import solve_plan
@@ -118,7 +119,7 @@ def judged(plan: Plan) -> int:
     PlanError
         When no move pushes.
     """
-    pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease)]
+    pushes = [k for k, move in enumerate(plan.moves) if is_driven(move)]
     if not pushes:
         raise PlanError("moves", "hold no push, so there is nothing to tell; add a spread or a squeeze")
     return pushes[-1]

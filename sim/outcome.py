@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sim.crush import Press
 from sim.push import Push
 from sim.record import OFF, SLIPPING, Event, Frame, Rung
 
@@ -55,9 +54,14 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     return tuple(words)
 
 
+def room_lost(start: Frame, end: Frame) -> bool:
+    """Tell whether the occupant has less room than before, by more than the envelope is known."""
+    return end.clearance.distance_m < start.clearance.distance_m - limit("clearance_m")
+
+
 def plan_word(start: Frame, end: Frame, metal: Sequence[str]) -> str:
     """Return what it means for the plan: gained, spent, lost ground or stop here."""
-    lost = end.clearance.distance_m < start.clearance.distance_m - limit("clearance_m")
+    lost = room_lost(start, end)
     freed = bool({"latch free", "striker out", "hinge free"} & set(metal))
     if freed and not lost:
         return "gained"
@@ -96,22 +100,17 @@ def _clearance_words(start: Frame, end: Frame) -> str:
     return f"{abs(change) * 1e3:.0f} mm {way} clearance"
 
 
-def sentence(
-    start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push | Press | None
-) -> str:
-    """Return the sentence after a move: what moved, what let go, what it cost or gained, and why."""
-    if push is None:
-        moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
-        way = "out" if moved > 0.0 else "in"
-        if abs(moved) < 0.5e-3:
-            return "The tool is off; the skin's middle stayed where it was."
-        return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {way}."
-    if isinstance(push, Press):
-        return _crush_sentence(start, end, events, push)
-    return _push_sentence(start, end, peak_latch, events, push)
+def eased_sentence(start: Frame, end: Frame) -> str:
+    """Return the sentence after the tool was let off."""
+    moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
+    way = "out" if moved > 0.0 else "in"
+    if abs(moved) < 0.5e-3:
+        return "The tool is off; the skin's middle stayed where it was."
+    return f"The tool is off; the skin's middle sprang {abs(moved) * 1e3:.0f} mm {way}."
 
 
-def _push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push) -> str:
+def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[Event], push: Push) -> str:
+    """Return the sentence after a push: what moved, what let go, what it cost or gained, and why."""
     parted = end.parted_length_m - start.parted_length_m
     kinds = [event.kind for event in events]
     clearance = _clearance_words(start, end)
@@ -155,7 +154,8 @@ def _push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence
     return f"{what}, nothing let go; {costs}. {why}"
 
 
-def _crush_sentence(start: Frame, end: Frame, events: Sequence[Event], press: Press) -> str:
+def crush_sentence(start: Frame, end: Frame, events: Sequence[Event], seat: str) -> str:
+    """Return the sentence after a crush; ``seat`` says what pressed, and where."""
     moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
     way = "out" if moved > 0.0 else "in"
     gone = [f"{e.part} at {e.opening_m * 1e3:.0f} mm" for e in events if e.kind.endswith(" free")]
@@ -163,7 +163,7 @@ def _crush_sentence(start: Frame, end: Frame, events: Sequence[Event], press: Pr
     parted = end.parted_length_m - start.parted_length_m
     seam = f"; {parted * 1e3:.0f} mm of seam parted" if parted >= limit("parted_m") else ""
     return (
-        f"The {press.seats[0].removesuffix(' on the outer skin')} went in {end.opening_m * 1e3:.0f} mm; "
+        f"The {seat.removesuffix(' on the outer skin')} went in {end.opening_m * 1e3:.0f} mm; "
         f"{let_go}{seam}; {_clearance_words(start, end)}. The skin's middle moved {abs(moved) * 1e3:.0f} mm "
         f"{way}; the car's pillars and rocker cannot yield in this model."
     )

@@ -19,7 +19,7 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
-from sim.plan import SCHEMA_VERSION, Car, Crush, Ease, Plan, Spread, Squeeze, Surface
+from sim.plan import SCHEMA_VERSION, Car, Move, Plan, Surface
 from sim.problems import PlanError
 
 # unit endings a person may try; the plan's names carry SI units only
@@ -27,6 +27,7 @@ _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "
 _CAR = msgspec.inspect.type_info(Car)
 CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
 MOVE_WORDS = {"surface": get_args(Surface), "tool_body": ("comes", "stands")}
+MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
@@ -259,9 +260,8 @@ _ALWAYS = (
 
 def _default_of(value: dict[str, Any]) -> dict[str, Any]:
     """Return the defaults of a move or place by its tag, as plain values."""
-    kinds: dict[str, Any] = {"spread": Spread(), "squeeze": Squeeze(), "crush": Crush(), "ease": Ease()}
     if "move" in value:
-        return plan_to_raw(Plan(moves=(kinds[value["move"]],)))["moves"][0]  # type: ignore[no-any-return]
+        return plan_to_raw(Plan(moves=(MOVE_KINDS[value["move"]](),)))["moves"][0]  # type: ignore[no-any-return]
     return {}
 
 

@@ -37,6 +37,7 @@ Ints = NDArray[np.int64]
 SAME_POINT_M = 1.0e-3
 LEAN_LIMIT_RAD = 0.5
 LEAST_OPENING_M = 1.0e-4
+CLOSING_LIMIT_M = 0.3
 CLOSING_FORCE_RATIO = 0.5  # squeezing about half of spreading: common practice, from memory
 
 # direction of the push along the car at tilt zero: away from the pillar
@@ -260,8 +261,8 @@ def opening_left(model: DoorModel, move: Spread) -> float:
 
 
 def _squeeze(model: DoorModel, move: Squeeze) -> Push:
-    if not 0.0 < move.closing_m <= 0.3:
-        raise PlanError("closing_m", f"is {move.closing_m} m; use above 0 to 0.3 m")
+    if not 0.0 < move.closing_m <= CLOSING_LIMIT_M:
+        raise PlanError("closing_m", f"is {move.closing_m} m; use above 0 to {CLOSING_LIMIT_M} m")
     places = [
         FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")
     ]

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
 
-from sim.plan import Crush, Ease, Spread
+from sim.plan import Crush, Ease, Move, Spread
 from sim.units import Units
 from ui.filing import Filing
 from ui.main_window import MainWindow
@@ -172,7 +172,7 @@ class Acting:
         last = next((move for move in reversed(moves) if isinstance(move, Crush)), Crush())
         self._add(last, "Added a crush")
 
-    def _add(self, move: Spread | Ease | Crush, label: str) -> None:
+    def _add(self, move: Move, label: str) -> None:
         count = len(self.session.plan.moves)
         self.session.document.commit(self.session.plan.with_move(count, move), label)
         self.session.selection.select_move(count)

@@ -9,14 +9,14 @@ from collections.abc import Callable, Iterator
 
 from meshes.part import MeshError
 from sim import aim
-from sim.crush import RANGES
 from sim.door_model import DoorModel, build_model
 from sim.elastic import Elastic
 from sim.ledger import Ledger
+from sim.move_words import opened
+from sim.moves import course_of
 from sim.newton import CancelledError
-from sim.plan import Car, Crush, Move, Plan, Spread, Squeeze
+from sim.plan import Car, Move, Plan, Spread, Squeeze
 from sim.problems import PlanError
-from sim.push import opening_left
 from sim.record import Frame, MoveRecord
 from sim.run import Begin, MoveRun, start_frame
 from ui.state.aims import Before, TouchWish
@@ -33,11 +33,9 @@ from ui.state.answers import (
     Untouched,
 )
 from ui.state.solve_queue import Job, Request
-from ui.state.timeline import opened
 
 GRACE_S = 0.2
 """After letting go, an increment under way may take this long to reach the grid; then it is given up."""
-SQUEEZE_LIMIT_M = 0.3
 BEGINS_KEPT = 24
 DOORS_KEPT = 4
 RESTS_KEPT = 8
@@ -180,11 +178,7 @@ class Bench:
     def _push(self, request: Request, model: DoorModel) -> None:
         plan, index = request.plan, request.last
         move = plan.moves[index]
-        if isinstance(move, Crush):
-            limit = RANGES["travel_m"][1]
-        else:
-            limit = SQUEEZE_LIMIT_M if isinstance(move, Squeeze) else opening_left(model, move)
-        wide = plan.with_move(index, opened(move, limit))
+        wide = plan.with_move(index, opened(move, course_of(move).limit_m(model, move)))
         held = self._taken_up(request, wide)
         if held is None:
             begin = self._begin(plan, index, model)

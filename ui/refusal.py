@@ -47,8 +47,8 @@ def ready_model(plan: Plan) -> DoorModel:
     PlanError
         When it cannot; nothing has been solved then.
     """
-    from sim import crush, door_model, push
-    from sim.plan import Crush, Ease
+    from sim import door_model
+    from sim.moves import course_of
 
     try:
         model = door_model.build_model(plan.car)
@@ -56,13 +56,8 @@ def ready_model(plan: Plan) -> DoorModel:
         field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
         raise PlanError(field, error.message) from error
     for index, move in enumerate(plan.moves):
-        if isinstance(move, Ease):
-            continue
         try:
-            if isinstance(move, Crush):
-                crush.make_press(model, move)
-            else:
-                push.make_push(model, move)
+            course_of(move).ready(model, move)
         except PlanError as error:
             raise error.inside(f"moves[{index}]") from error
     return model

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
+from sim.move_words import is_driven, opened, opening_of, words_of
+from sim.plan import Move, Plan, Spread, Squeeze
 from sim.units import force_text, length_text
 from ui.main_window import MainWindow
 from ui.panels.look import Look
@@ -13,7 +14,6 @@ from ui.panels.scrub import Moments
 from ui.state.cards import cards
 from ui.state.reading import read
 from ui.state.session import Session
-from ui.state.timeline import opened, opening_of
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -83,7 +83,7 @@ class Showing:
         name = path.name if path else self._title(plan, ready) or "New plan"
         window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
         if session.move is not None:
-            window.scrub.show_opening(None if isinstance(session.move, Ease) else opening_of(session.move))
+            window.scrub.show_opening(opening_of(session.move) if is_driven(session.move) else None)
 
     def _title(self, plan: Plan, ready: str) -> str:
         """Return the plan's title; a ready plan that was changed says that it was."""
@@ -120,13 +120,11 @@ class Showing:
     def _show_able(self) -> None:
         session, window = self.session, self.window
         history = session.document.history
-        verb = "Close the tips" if isinstance(session.move, Squeeze) else "Open the tips"
-        verb = "Press it in" if isinstance(session.move, Crush) else verb
-        easing = isinstance(session.move, Ease)
-        verb = "Let the tool off" if easing else verb
+        at_once = session.move is not None and not is_driven(session.move)
+        verb = "Open the tips" if session.move is None else words_of(session.move).verbs[0]
         verb = "Let go to stop" if session.queue.holding else verb
         window.scrub.show_able(
-            can_open=session.can_open or session.queue.holding or (easing and session.can_run),
+            can_open=session.can_open or session.queue.holding or (at_once and session.can_run),
             can_run=session.can_run,
             can_stop=session.can_stop,
             can_go_on=session.can_go_on_from_here,

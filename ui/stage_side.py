@@ -15,9 +15,10 @@ from PySide6.QtCore import Qt, QTimer
 
 from sim import aim as aims
 from sim.builds import labelled
-from sim.crush import make_press
+from sim.crush import make_crush
+from sim.move_words import tilt_words
 from sim.outcome import live_words
-from sim.plan import Crush, Ease, Move, Place, Plan, Spread, Squeeze
+from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import seat_at
 from sim.record import Aim, Clearance, Frame
@@ -30,7 +31,6 @@ from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
 from ui.state import steering
 from ui.state.aims import aim_words, arrow_words
-from ui.state.cards import tilt_words
 from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
@@ -141,7 +141,7 @@ class StageSide:
             self._stage.show_barrier(None)
             return
         try:
-            self._stage.show_barrier(make_press(model, move, frame.points).barrier)
+            self._stage.show_barrier(make_crush(model, move, frame.points).barrier)
         except PlanError as problem:
             self._stage.show_barrier(None)
             self._say(_sentence(str(problem)))
@@ -205,7 +205,8 @@ class StageSide:
         """Show the section through the selected move's tip, its seat and the skin's share."""
         move, model, panel = self._session.move, self._session.model, self._window.section
         units = self._session.view.options.units
-        panel.setVisible(not isinstance(move, Crush | Ease))  # nothing to set: the cards have the room
+        tips = move is None or isinstance(move, Spread | Squeeze)
+        panel.setVisible(tips)  # without any there is nothing to set: the cards have the room
         if model is None or not isinstance(move, Spread | Squeeze):
             panel.show_section(None, 0.0)
             panel.show_words(seat="", split="", share=None, depth="", tilt="")

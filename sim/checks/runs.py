@@ -66,7 +66,7 @@ def _outside(run: MoveRun) -> tuple[float, float, float]:
     np.add.at(forces, push.nodes, push.weights[:, None] * run.frames[-1].drive_forces[0])
     if point.before is not None:
         known = len(point.before)
-        forces[:known] -= run._current.viscous_n_per_m * (x[:known] - point.before)
+        forces[:known] -= run.stepper.viscous_n_per_m * (x[:known] - point.before)
     pad = push.weights @ x[push.nodes]
     moment = np.cross(x - pad, forces).sum(axis=0)
     total = float(np.linalg.norm(forces.sum(axis=0)))

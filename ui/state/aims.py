@@ -6,11 +6,11 @@ from collections import OrderedDict
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, TypeVar
 
+from sim.move_words import opened
 from sim.plan import Car, Move
 from sim.units import Units, force_text, length_text
 from ui.state.answers import ElasticReady, Touched, Untouched
 from ui.state.signal import Signal
-from ui.state.timeline import opened
 
 if TYPE_CHECKING:
     from sim.elastic import Elastic

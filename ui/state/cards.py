@@ -2,19 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
-from sim.crush import SHAPE_WORDS
-from sim.plan import BeltPoint, Crush, EdgePoint, Move, Spread, Squeeze
+from sim.move_words import title_of, words_of
+from sim.plan import Move
 from sim.units import Units, length_text
 from ui.state.session import Session
 from ui.state.solve_queue import Job
-from ui.state.timeline import opening_of
 from ui.state.wording import EFFECT_WORDS, in_units, told
-
-EDGE_WORDS = {"latch_edge": "latch edge", "hinge_edge": "hinge edge", "sill_edge": "sill edge"}
-LIP_WORDS = {"outer": "outer lip", "inner": "inner lip", "both": "both lips"}
 
 
 @dataclass(frozen=True)
@@ -37,45 +32,9 @@ class Card:
     selected: bool
 
 
-def title_of(move: Move) -> str:
-    """Return what a move does and where, in a few words."""
-    if isinstance(move, Squeeze):
-        return "Squeeze across the panel"
-    if isinstance(move, Crush):
-        return f"Crush by a {SHAPE_WORDS[move.shape]}"
-    if isinstance(move, Spread):
-        if isinstance(move.door, BeltPoint):
-            return "Spread at the belt"
-        return f"Spread at the {EDGE_WORDS[move.door.edge]}"
-    return "Let the tool off"
-
-
-def tilt_words(tilt_rad: float) -> str:
-    """Return a tilt in degrees and in words."""
-    degrees = round(math.degrees(tilt_rad))
-    if degrees == 0:
-        return "0\u00b0, straight along"
-    return f"{abs(degrees)}\u00b0 {'outward' if degrees > 0 else 'inward'}"
-
-
 def place_of(move: Move, units: Units) -> str:
     """Return the numbers of a move in one line."""
-    if isinstance(move, Squeeze):
-        along, up = length_text(move.along_m, units), length_text(move.height_m, units)
-        return f"{along} from the hinge edge, {up} up; closes {length_text(opening_of(move), units)}"
-    if isinstance(move, Crush):
-        size, along, up = (length_text(v, units) for v in (move.size_m, move.along_m, move.height_m))
-        goes = length_text(move.travel_m, units)
-        return f"{size} wide, {along} from the hinge edge, lower end {up} up; goes in {goes}"
-    if not isinstance(move, Spread):
-        return "The metal springs back to what is left of its shape"
-    if isinstance(move.door, EdgePoint):
-        way = "along" if move.door.edge == "sill_edge" else "up"
-        along = length_text(move.door.along_m, units)
-        where = f"{length_text(move.door.depth_m, units)} deep, {along} {way}"
-    else:
-        where = f"{LIP_WORDS[move.door.lip]}, {length_text(move.door.along_m, units)} along"
-    return f"{where}, tilt {tilt_words(move.tilt_rad)}; opens {length_text(opening_of(move), units)}"
+    return words_of(move).place(move, lambda length_m: length_text(length_m, units))
 
 
 def cards(session: Session) -> tuple[Card, ...]:

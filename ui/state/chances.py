@@ -9,7 +9,8 @@ from __future__ import annotations
 import enum
 from dataclasses import dataclass
 
-from sim.plan import Ease, Plan
+from sim.move_words import is_driven
+from sim.plan import Plan
 from ui.state.signal import Signal
 
 RUNS = 64
@@ -117,7 +118,7 @@ class Chances:
 
     def can_ask(self, plan: Plan) -> bool:
         """Tell whether there is a push to run and nothing under way."""
-        return not self.busy and any(not isinstance(move, Ease) for move in plan.moves)
+        return not self.busy and any(is_driven(move) for move in plan.moves)
 
     def ask(self, wish: Wish, plan: Plan, *, coarse: bool = False, count: int = RUNS) -> None:
         """Ask for many runs of a plan; one that is under way is dropped."""

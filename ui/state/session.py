@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 import msgspec
 
-from sim.plan import Car, Crush, Ease, Move, Plan, Spread, Squeeze, Tool
+from sim.move_words import is_driven, opened, opening_of, words_of
+from sim.plan import Car, Move, Plan, Spread, Squeeze, Tool
 from sim.units import length_text
 from ui.state.aims import Aims, Before
 from ui.state.answers import Aimed, Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
@@ -15,7 +16,7 @@ from ui.state.document import Document
 from ui.state.selection import SelectionState
 from ui.state.signal import Signal
 from ui.state.solve_queue import Job, Request, SolveQueue, Standing
-from ui.state.timeline import Timeline, cut_here, opened, opening_of
+from ui.state.timeline import Timeline, cut_here
 from ui.state.view_options import ViewState
 
 if TYPE_CHECKING:
@@ -116,7 +117,7 @@ class Session:
     @property
     def aiming(self) -> bool:
         """Whether the selected move has yet to begin at the moment shown: then the aim is drawn."""
-        if self.move is None or isinstance(self.move, Ease):
+        if self.move is None or not is_driven(self.move):
             return False
         return self.timeline.move < self.selection.now.move
 
@@ -137,7 +138,7 @@ class Session:
         return (
             self.model is not None
             and self.move is not None
-            and not isinstance(self.move, Ease)
+            and is_driven(self.move)
             and self.selection.now.move <= self.solved_count
             and not self.queue.busy
         )
@@ -167,11 +168,9 @@ class Session:
             return ""
         if request.job is Job.PREPARE:
             return "Setting out the door"
-        closing = isinstance(self.move, Squeeze)
         if self.queue.standing is Standing.STOPPING:
             return "Letting go"
-        verb = "Closing the tips" if closing else "Opening the tips"
-        verb = "Pressing in" if isinstance(self.move, Crush) else verb
+        verb = "Opening the tips" if self.move is None else words_of(self.move).verbs[1]
         return verb if self.queue.standing is Standing.RUNNING else "Getting ready"
 
     # --- wishes ------------------------------------------------------------------------------------------
@@ -199,7 +198,7 @@ class Session:
         index, move = self.selection.now.move, self.move
         if move is None or not self.can_run:
             return
-        if isinstance(move, Ease):  # nothing is opened
+        if not is_driven(move):  # nothing is opened
             self.run(index)
             return
         units = self.view.options.units
@@ -210,7 +209,7 @@ class Session:
 
     def hold(self) -> None:
         """Open the tips for as long as they are held, on from the moment shown; a tool is let off at once."""
-        if isinstance(self.move, Ease):
+        if self.move is not None and not is_driven(self.move):
             self.run(self.selection.now.move)
             return
         if not self.can_open:
@@ -349,10 +348,9 @@ class Session:
             self.changed.emit()
 
     def _commit_push(self, answer: MoveReady) -> None:
-        reached = opening_of(answer.plan.moves[answer.move])
-        verb = "Closed" if isinstance(answer.plan.moves[answer.move], Squeeze) else "Opened"
-        verb = "Pressed in" if isinstance(answer.plan.moves[answer.move], Crush) else f"{verb} the tips"
-        label = f"{verb} to {length_text(reached, self.view.options.units)}"
+        move = answer.plan.moves[answer.move]
+        reached = opening_of(move)
+        label = f"{words_of(move).verbs[2]} to {length_text(reached, self.view.options.units)}"
         if answer.plan == self.document.committed:
             self._show_records()
         else:

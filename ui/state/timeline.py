@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 
 import msgspec
 
-from sim.plan import Crush, Ease, Move, Plan, Spread, Squeeze
+from sim.move_words import opened
+from sim.plan import Plan
 from ui.state.signal import Signal
 
 if TYPE_CHECKING:
@@ -129,26 +130,6 @@ class Timeline:
         self._frames.append(frame)
         self._moves.append(move)
         self._marks.extend(Mark(position, move, event) for event in frame.events)
-
-
-def opened(move: Move, opening_m: float) -> Move:
-    """Return the move with another opening (a squeeze: closing; a crush: travel)."""
-    if isinstance(move, Spread):
-        return msgspec.structs.replace(move, opening_m=opening_m)
-    if isinstance(move, Squeeze):
-        return msgspec.structs.replace(move, closing_m=opening_m)
-    if isinstance(move, Crush):
-        return msgspec.structs.replace(move, travel_m=opening_m)
-    return move
-
-
-def opening_of(move: Move) -> float:
-    """Return how far a move opens or closes the tips or presses [m]; nothing when the tool is let off."""
-    if isinstance(move, Ease):
-        return 0.0
-    if isinstance(move, Crush):
-        return move.travel_m
-    return move.opening_m if isinstance(move, Spread) else move.closing_m
 
 
 def cut_here(plan: Plan, timeline: Timeline) -> Plan:

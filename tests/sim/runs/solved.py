@@ -123,7 +123,7 @@ def balance_of(run: MoveRun) -> Balance:
     forces[structure.rim, 1] += structure.outboard_sign * ev.rim_push
     np.add.at(forces, push.nodes, push.weights[:, None] * run.frames[-1].drive_forces[0])
     if point.before is not None:
-        forces[: len(point.before)] -= run._current.viscous_n_per_m * (x[: len(point.before)] - point.before)
+        forces[: len(point.before)] -= run.stepper.viscous_n_per_m * (x[: len(point.before)] - point.before)
     moment = np.cross(x - pad, forces).sum(axis=0)
     return Balance(
         point.travel_m,

@@ -11,7 +11,7 @@ import msgspec
 import numpy as np
 import pytest
 
-from sim.crush import CRUSH_STEP_M, make_press
+from sim.crush import CRUSH_STEP_M, make_crush
 from sim.door_model import build_model
 from sim.plan import Car, Crush, Ease, Plan
 from sim.planfile import dumps_plan, loads_plan
@@ -87,8 +87,8 @@ def test_the_bow_stays_when_the_body_is_drawn_back():
     assert eased.frames[-1].force_n == 0.0
     assert eased.result.start_sha256 == pressed.end_state.sha256()
     assert float(np.abs(eased.end_state.plastic).max()) > 0.0
-    again = make_press(model, PUSH, eased.end_state.points)
-    first = make_press(model, PUSH)
+    again = make_crush(model, PUSH, eased.end_state.points)
+    first = make_crush(model, PUSH)
     assert (again.barrier.centre - first.barrier.centre) @ again.direction > 0.002  # touches later
 
 
@@ -124,7 +124,7 @@ BAD = {
 )
 def test_a_number_out_of_range_is_refused_by_name(field, value, remedy):
     with pytest.raises(PlanError) as error:
-        make_press(build_model(CAR), msgspec.structs.replace(PUSH, **{field: value}))
+        make_crush(build_model(CAR), msgspec.structs.replace(PUSH, **{field: value}))
     assert error.value.field == field
     assert remedy in str(error.value)
 
@@ -132,13 +132,13 @@ def test_a_number_out_of_range_is_refused_by_name(field, value, remedy):
 def test_a_body_that_would_meet_the_rigid_car_is_refused():
     wide = msgspec.structs.replace(PUSH, shape="face", size_m=1.4)
     with pytest.raises(PlanError, match="pillar") as error:
-        make_press(build_model(CAR), wide)
+        make_crush(build_model(CAR), wide)
     assert error.value.field == "size_m"
 
 
 def test_a_pole_thicker_than_tall_is_refused():
     with pytest.raises(PlanError, match="thick") as error:
-        make_press(build_model(CAR), msgspec.structs.replace(PUSH, shape="pole", size_m=0.3, tall_m=0.2))
+        make_crush(build_model(CAR), msgspec.structs.replace(PUSH, shape="pole", size_m=0.3, tall_m=0.2))
     assert error.value.field == "tall_m"
 
 

@@ -98,7 +98,7 @@ def test_friction_only_takes_and_the_books_close(slick):
 
 
 def test_the_force_across_is_never_above_friction(slick):
-    grip = slick.run._hold.tips.drive.grip
+    grip = slick.run.hold.tips.drive.grip
     force = slick.frames[-1].drive_forces[0]
     pressed = float(force @ grip.bearing)
     across = float(np.linalg.norm(force - pressed * grip.bearing))

@@ -5,13 +5,13 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
+from sim.move_words import opened
 from sim.plan import Car, Plan, Spread
 from sim.record import Aim, Touch
 from sim.units import Units
 from ui.state.aims import Aims, aim_words, arrow_words
 from ui.state.answers import DoorReady, ElasticReady, Ended, Touched, Untouched
 from ui.state.session import Session
-from ui.state.timeline import opened
 
 BEFORE = (Car(), ())
 MOVE = Spread(opening_m=0.1)

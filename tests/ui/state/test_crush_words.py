@@ -4,11 +4,11 @@ import math
 
 import pytest
 
+from sim.move_words import opened, opening_of, title_of
 from sim.plan import Crush, EdgePoint, FacePoint, Spread
 from sim.units import Units
 from ui.state import steering
-from ui.state.cards import place_of, title_of
-from ui.state.timeline import opened, opening_of
+from ui.state.cards import place_of
 
 PUSH = Crush(travel_m=0.12)
 NOWHERE = steering.Reach(0.0, 1.0, 0.1)

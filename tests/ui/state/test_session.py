@@ -4,11 +4,11 @@ from types import SimpleNamespace
 
 import pytest
 
+from sim.move_words import opened
 from sim.plan import Car, Ease, EdgePoint, Plan, Spread
 from ui.state.answers import DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
 from ui.state.session import Session
 from ui.state.solve_queue import Job
-from ui.state.timeline import opened
 
 STEP = 0.0025
 

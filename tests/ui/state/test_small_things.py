@@ -10,10 +10,11 @@ from hypothesis import strategies as st
 from meshes.body import build_body
 from meshes.door import build_door
 from meshes.door_shape import DoorShape
+from sim.move_words import tilt_words
 from sim.plan import BeltPoint, EdgePoint, Plan, Spread, Squeeze, Tool
 from sim.units import Units
 from ui.state import actions, settings, wording
-from ui.state.cards import cards, place_of, tilt_words
+from ui.state.cards import cards, place_of
 from ui.state.curve_form import CurveError, as_text, from_text
 from ui.state.reading import read
 from ui.state.section_view import section_view

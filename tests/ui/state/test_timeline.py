@@ -1,7 +1,8 @@
 """Moments in one row: positions, events, and a plan cut at the moment shown."""
 
+from sim.move_words import opening_of
 from sim.plan import Plan, Spread
-from ui.state.timeline import Timeline, cut_here, opening_of
+from ui.state.timeline import Timeline, cut_here
 
 
 def laid_out(frame):

@@ -1,0 +1,130 @@
+"""What each type of move is called, and which of its fields says how far it goes: one entry a type.
+
+Plain values only, so that a window can show a plan before the mechanics are loaded.  A type of move without
+an entry is told by its tag and is done at once; the class that makes it stands in `sim/moves.py`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+import msgspec
+
+from sim.plan import BeltPoint, Crush, Ease, EdgePoint, Spread, Squeeze
+
+Length = Callable[[float], str]
+"""Writes a length [m] in the reader's units."""
+
+EDGE_WORDS = {"latch_edge": "latch edge", "hinge_edge": "hinge edge", "sill_edge": "sill edge"}
+LIP_WORDS = {"outer": "outer lip", "inner": "inner lip", "both": "both lips"}
+SHAPE_WORDS = {"cylinder": "cylinder", "face": "flat face", "pole": "pole"}
+
+
+@dataclass(frozen=True)
+class MoveWords:
+    """How a type of move is told.
+
+    title : what it does and where;  place : its numbers in one line
+    travel_field : the field that says how far it goes [m]; empty for a move done at once
+    verbs : on the button, while it is made, and once it is done
+    """
+
+    title: Callable[[Any], str]
+    place: Callable[[Any, Length], str]
+    travel_field: str = ""
+    verbs: tuple[str, str, str] = ("Do it", "At work", "Did it")
+
+
+def tilt_words(tilt_rad: float) -> str:
+    """Return a tilt in degrees and in words."""
+    degrees = round(math.degrees(tilt_rad))
+    if degrees == 0:
+        return "0\u00b0, straight along"
+    return f"{abs(degrees)}\u00b0 {'outward' if degrees > 0 else 'inward'}"
+
+
+def _spread_title(move: Spread) -> str:
+    if isinstance(move.door, BeltPoint):
+        return "Spread at the belt"
+    return f"Spread at the {EDGE_WORDS[move.door.edge]}"
+
+
+def _spread_place(move: Spread, length: Length) -> str:
+    if isinstance(move.door, EdgePoint):
+        way = "along" if move.door.edge == "sill_edge" else "up"
+        where = f"{length(move.door.depth_m)} deep, {length(move.door.along_m)} {way}"
+    else:
+        where = f"{LIP_WORDS[move.door.lip]}, {length(move.door.along_m)} along"
+    return f"{where}, tilt {tilt_words(move.tilt_rad)}; opens {length(move.opening_m)}"
+
+
+def _squeeze_place(move: Squeeze, length: Length) -> str:
+    along, up = length(move.along_m), length(move.height_m)
+    return f"{along} from the hinge edge, {up} up; closes {length(move.closing_m)}"
+
+
+def _crush_place(move: Crush, length: Length) -> str:
+    size, along, up = (length(value) for value in (move.size_m, move.along_m, move.height_m))
+    goes = length(move.travel_m)
+    return f"{size} wide, {along} from the hinge edge, lower end {up} up; goes in {goes}"
+
+
+def _tag_title(move: Any) -> str:
+    return str(move.__struct_config__.tag).replace("_", " ").capitalize()
+
+
+OTHER = MoveWords(_tag_title, lambda _move, _length: "")
+"""Of a type without an entry."""
+
+WORDS: dict[type, MoveWords] = {
+    Spread: MoveWords(
+        _spread_title, _spread_place, "opening_m", ("Open the tips", "Opening the tips", "Opened the tips")
+    ),
+    Squeeze: MoveWords(
+        lambda _: "Squeeze across the panel",
+        _squeeze_place,
+        "closing_m",
+        ("Close the tips", "Closing the tips", "Closed the tips"),
+    ),
+    Crush: MoveWords(
+        lambda move: f"Crush by a {SHAPE_WORDS[move.shape]}",
+        _crush_place,
+        "travel_m",
+        ("Press it in", "Pressing in", "Pressed in"),
+    ),
+    Ease: MoveWords(
+        lambda _: "Let the tool off",
+        lambda _move, _length: "The metal springs back to what is left of its shape",
+        verbs=("Let the tool off", "Letting the tool off", "Let the tool off"),
+    ),
+}
+
+
+def words_of(move: Any) -> MoveWords:
+    """Return how a move is told."""
+    return WORDS.get(type(move), OTHER)
+
+
+def title_of(move: Any) -> str:
+    """Return what a move does and where, in a few words."""
+    return words_of(move).title(move)
+
+
+def is_driven(move: Any) -> bool:
+    """Tell whether a move goes along a travel, so that it can be opened by hand and stopped on the way."""
+    return bool(words_of(move).travel_field)
+
+
+def opened(move: Any, travel_m: float) -> Any:
+    """Return the move with another travel (a spread's opening, a squeeze's closing ...)."""
+    field = words_of(move).travel_field
+    return msgspec.structs.replace(move, **{field: travel_m}) if field else move
+
+
+def opening_of(move: Any) -> float:
+    """Return how far a move goes [m]; nothing for one that is done at once."""
+    field = words_of(move).travel_field
+    return float(getattr(move, field)) if field else 0.0

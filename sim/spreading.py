@@ -1,0 +1,149 @@
+"""A spread or a squeeze as a move: tips that open or close on a grid, grip, slide, tear and cut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import Any
+
+import numpy as np
+
+from sim import outcome, tearing
+from sim.course import UnderWay
+from sim.door_model import DoorModel
+from sim.grips import just_set
+from sim.increment import Point, Stepper, cut_on, stall_point
+from sim.plan import Spread, Squeeze
+from sim.push import CLOSING_LIMIT_M, Push, make_push, opening_left
+from sim.record import Event, Frame
+from sim.regrip import Hold, first_step
+from sim.shear import edges_under
+from sim.tip_events import tip_events
+
+STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
+
+
+class SpreadCourse:
+    """Open the tips."""
+
+    def __init__(self, run: UnderWay) -> None:
+        self.run = run
+        self.set: Push = make_push(run.first_model, run.move)  # as it was set, whatever slides later
+        run.push = self.set
+
+    @staticmethod
+    def ready(model: DoorModel, move: Spread | Squeeze) -> object:
+        """Make the push ready; PlanError when it cannot be made."""
+        return make_push(model, move)
+
+    @staticmethod
+    def limit_m(model: DoorModel, move: Spread) -> float:
+        """Return how far the tool can still open from where its tips stand [m]."""
+        return opening_left(model, move)
+
+    def frames(self) -> Iterator[Frame]:
+        """Yield the start, every grid increment, each place where something let go, and the end."""
+        run, push, rest = self.run, self.set, self.run.at_rest()
+        hold = run.hold = Hold(run.model, push, rest.state, min(STEP_M, push.limit_m))
+        stepper = run.step(run.model.network.with_drives([hold.drive]))
+        point = stepper.first_point(just_set(rest.state), rest.ledger)
+        yield run.emit(point, push, 0)
+        count = max(1, round(push.limit_m / STEP_M))
+        grid = 0
+        while grid < count and not run.stopping:
+            target = min((grid + 1) * STEP_M, push.limit_m)
+            before, taken = point, stepper.tally.iterations
+            point, halt = self._step(before, target, push)
+            stepper, push = self._torn_so_far(stepper, push)
+            if halt == "":
+                stepper, point = hold.go_on(run.model, stepper, point, before.travel_m, STEP_M)
+                run.take(stepper)
+                push = hold.push
+            elif halt == "cut":
+                edge = edges_under(run.model, push)[0]
+                stepper, point = hold.cut(run.model, stepper, point, STEP_M, outer=edge.outer)
+                run.take(stepper)
+                push = hold.push
+            run.push = push
+            grid += point.travel_m >= target - 1.0e-12
+            stepper.tally.increments += 1
+            point = replace(point, iterations=stepper.tally.iterations - taken)
+            events = self._events(before, point, halt)
+            yield run.emit(point, push, grid, events)
+            if halt == "stalled" or hold.off or run.stop_here(events):
+                break
+        run.push = push
+        run.finish(point)
+
+    def _step(self, before: Point, target: float, push: Push) -> tuple[Point, str]:
+        """Return the next point and what holds the tips up: nothing, the tool's limit or the sheet's edge."""
+        if before.travel_m == 0.0 and push.place is not None:
+            return first_step(before, target, lambda point, travel: self._part(point, travel, push))
+        return self._part(before, target, push)
+
+    def _part(self, before: Point, target: float, push: Push) -> tuple[Point, str]:
+        run = self.run
+        edge = edges_under(run.model, push)[0]
+        shear = edge.tip_n
+        reached = tearing.advance(run.stepper, before, target, push.nodes)
+        run.stepper, point = reached.stepper, reached.point
+        force = float(np.max(point.force_n, initial=0.0))
+        if force <= min(push.force_limit(point.travel_m), shear):
+            return point, ""
+        point = stall_point(
+            run.stepper, reached.start, point, lambda travel: min(push.force_limit(travel), shear)
+        )
+        if shear >= push.force_limit(point.travel_m):
+            return point, "stalled"
+        run.cut_m += edge.length_m
+        run.cut = "outer skin" if edge.outer else push.pads[0].part, float(np.max(point.force_n))
+        return cut_on(point, point.travel_m + edge.thickness_m), "cut"
+
+    def _torn_so_far(self, stepper: Stepper, push: Push) -> tuple[Stepper, Push]:
+        """Return stepper and push on the sheet as it is now; model and tips take over what has torn."""
+        run = self.run
+        new = run.stepper
+        if new is stepper:
+            return stepper, push
+        run.model = tearing.torn_model(run.model, new.network)
+        run.take(new)
+        drive = new.network.drives[0]
+        push = replace(push, nodes=drive.nodes, weights=drive.weights)
+        assert run.hold is not None
+        for node, half in tearing.splits(stepper.network, new.network):
+            run.hold.torn(push, node, half)
+        return new, push
+
+    def _events(self, before: Point, point: Point, halt: str) -> tuple[Event, ...]:
+        run = self.run
+        force = float(np.max(point.force_n, initial=0.0))
+        peak = max(float(np.max(before.force_n, initial=0.0)), force)
+        seen = run.seen
+        events = run.metal_events(before, point)
+        events += tuple(tip_events(run.hold, run.events, before, point.travel_m, halt, run.cut))
+        events += run.tear_events(point, peak, seen)
+        if halt == "stalled":
+            events += (Event("stalled", "tool", point.travel_m, force),)
+        return events
+
+    def sentence(self) -> str:
+        """Return what moved, what let go, what it cost or gained, and why."""
+        return outcome.push_sentence(*self.run.ends, self.run.peak_latch, self.run.events, self.set)
+
+    def effect(self) -> str:
+        """Return what it means for the plan."""
+        return outcome.plan_word(*self.run.ends, self.run.metal_words)
+
+    def result_fields(self) -> dict[str, Any]:
+        """Return nothing."""
+        return {}
+
+
+class SqueezeCourse(SpreadCourse):
+    """Close the tips across the door."""
+
+    @staticmethod
+    def limit_m(model: DoorModel, move: Squeeze) -> float:  # type: ignore[override]
+        """Return how far tips close at most [m]."""
+        del model, move
+        return CLOSING_LIMIT_M
