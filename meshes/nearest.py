@@ -40,7 +40,7 @@ def nearest_on_triangles(
     while start < len(queries):
         end = max(start + 1, int(np.searchsorted(first, first[start] + PAIRS_AT_ONCE, side="right")) - 1)
         pairs = slice(first[start], first[end])
-        best = _best(query[pairs], *_on_pairs(queries[query[pairs]], corner[row[pairs]]))
+        best = _best(query[pairs], *closest_on_pairs(queries[query[pairs]], corner[row[pairs]]))
         found[start:end], weights[start:end], distance[start:end] = row[pairs][best[0]], best[1], best[2]
         start = end
     return found, weights, distance
@@ -71,7 +71,7 @@ def _best(query: IntArray, weights: FloatArray, gap2: FloatArray) -> tuple[IntAr
     return place, weights[place], np.sqrt(gap2[place])
 
 
-def _on_pairs(queries: FloatArray, corner: FloatArray) -> tuple[FloatArray, FloatArray]:
+def closest_on_pairs(queries: FloatArray, corner: FloatArray) -> tuple[FloatArray, FloatArray]:
     """Return weights and squared distance of each query to its own triangle, corner shape (k, 3, 3)."""
     weights = _plane_weights(queries, corner)
     inside = (weights >= 0).all(axis=1)

@@ -9,11 +9,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.factor import NotPositiveError
+from sim.fall import at_rest
 from sim.ladder import tie_ratios
 from sim.ledger import Ledger, spent
 from sim.losses import balanced_n, carried_drag_j, friction_terms_j
 from sim.network import Evaluation, Load, Network, State
 from sim.newton import Equilibrium, equilibrate
+from sim.surrounding import EDGE_ROWS, looked
 
 Floats = NDArray[np.float64]
 
@@ -86,8 +88,15 @@ class Stepper:
         """Return the load of one step that starts from a state."""
         return Load((travel_m,) * self.network.travel_count, None, self.viscous_n_per_m, state.points)
 
+    def look(self, state: State) -> State:
+        """Return the state that knows what it may touch; the network looks round again where it must."""
+        if self.network.structure.surround is not None:
+            self.network, state = looked(self.network, state)
+        return state
+
     def first_point(self, state: State, ledger: Ledger) -> Point:
         """Return the point before any travel."""
+        state = self.look(state)
         ev = self.network.evaluate(state.points, state, self.load(0.0, state))
         return Point(state, ev, 0.0, ev.drive_force.copy(), ledger)
 
@@ -122,7 +131,7 @@ class Stepper:
             left = max(stored - self.network.evaluate(ev.points, state, load).stored_j, 0.0)
             lines["released in a jump"] = lines.get("released in a jump", 0.0) + left
             stored -= left
-        ledger = start.ledger.plus(work, stored, lines)
+        ledger = start.ledger.plus(work, stored, lines, ev.stored.get("weight", 0.0))
         return Point(
             state, ev, travel_m, ev.drive_force.copy(), ledger, 0, start.state.points, start.travel_m
         )
@@ -142,6 +151,9 @@ class Stepper:
 
     def advance(self, start: Point, travel_m: float, depth: int = 0) -> Point:
         """Return the point at ``travel_m``; halves the step while it does not converge or its books gape."""
+        state = self.look(start.state)
+        if state is not start.state:
+            start = replace(start, state=state)
         answer = self._solve(start, travel_m)
         ev = answer.evaluation
         if not answer.converged:
@@ -226,6 +238,12 @@ class Stepper:
             return end
         if ratio.max() > 1.0 + RELEASE_TOLERANCE and depth < HALVINGS:
             return self._halves(start, end.travel_m, depth)
+        point = self.let_go(end)
+        return point if self.network.structure.surround is None else at_rest(self, point)
+
+    def let_go(self, end: Point) -> Point:
+        """Return the point after every tie past its limit has let go, worst first, at fixed tips."""
+        ratio = tie_ratios(self.network, end.state, end.evaluation)
         freed: list[Freed] = []
         point = end
         while len(ratio) and ratio.max() >= 1.0:
@@ -282,6 +300,9 @@ def _sum(own: dict[str, float], carried: dict[str, float]) -> dict[str, float]:
 
 
 def _same_contacts(a: State, b: State) -> bool:
+    edges = a.kept.get(EDGE_ROWS), b.kept.get(EDGE_ROWS)
+    if edges[0] is not None and edges[1] is not None and not np.array_equal(edges[0][:, :4], edges[1][:, :4]):
+        return False
     return np.array_equal(a.on_rim, b.on_rim) and np.array_equal(a.touching, b.touching)
 
 

@@ -25,11 +25,15 @@ Ints = NDArray[np.int64]
 
 @dataclass(frozen=True)
 class Into:
-    """Where a law adds its stiffness: the network's blocks (k, 3, 3) and the law's own first mean."""
+    """Where a law adds its stiffness: the network's blocks (k, 3, 3) and the law's own first mean.
+
+    own : where the laws' own lists of elements begin among the pattern's groups
+    """
 
     values: Floats
     pattern: Pattern
     first: int
+    own: int = 5
 
     def mean(self, index: int, weights: Floats, stiffness: Floats) -> None:
         """Add the stiffness (3, 3) [N/m] of a weighted mean of nodes, the law's own ``index``-th."""
@@ -43,6 +47,21 @@ class Into:
         """Add stiffnesses (k, 9, 9) [N/m] to the corners (k, 3) of some of the structure's triangles."""
         blocks = np.ascontiguousarray(self.pattern.blocks[0][rows, :3, :3])  # corners come first in a patch
         scatter_dense(corners, blocks, np.ones(len(rows), dtype=np.bool_), stiffness, self.values)
+
+    def group(
+        self, index: int, rows: Ints, nodes: Ints, stiffness: Floats, order: Ints | None = None
+    ) -> None:
+        """Add stiffnesses (k, 3m, 3m) [N/m] to nodes (k, m) of some rows of a law's own list of elements.
+
+        index : 0 for edges, 1 for the ground;  order : places in the element of the m nodes
+        """
+        blocks = self.pattern.blocks[self.own + index][rows]
+        if order is not None:
+            blocks = blocks[:, order][:, :, order]
+        blocks = np.ascontiguousarray(blocks)
+        scatter_dense(
+            np.ascontiguousarray(nodes), blocks, np.ones(len(rows), dtype=np.bool_), stiffness, self.values
+        )
 
 
 class Law(Protocol):

@@ -1,6 +1,6 @@
 """The books of a run: where the work of the tips went, line by line.
 
-    work of the tips = stored + folding + seam peel + seam slip + tear + latch and hinges + friction
+    work of the tips = stored + weight + folding + seam peel + seam slip + tear + latch and hinges + friction
                        + viscous + drop + released in a jump + gap
 
 Work is the trapezoid of tip force over tip travel; every other line is computed on its own, and what is
@@ -41,11 +41,15 @@ SEAM_KINDS = ("seam", "weld", "pillar weld")
 
 @dataclass(frozen=True)
 class Ledger:
-    """Energies since the start of the plan [J]; ``lines`` holds every name of SPENT."""
+    """Energies since the start of the plan [J]; ``lines`` holds every name of SPENT.
+
+    stored_j : elastic energy and that of weight;  weight_j : of weight alone, below zero where it has sunk
+    """
 
     work_j: float = 0.0
     stored_j: float = 0.0
     lines: Mapping[str, float] = field(default_factory=lambda: dict.fromkeys(SPENT, 0.0))
+    weight_j: float = 0.0
 
     @property
     def gap_j(self) -> float:
@@ -59,14 +63,22 @@ class Ledger:
 
     def as_dict(self) -> dict[str, float]:
         """Return every line by name, work and gap included."""
-        return {"work of the tips": self.work_j, "stored": self.stored_j, **self.lines, "gap": self.gap_j}
+        return {
+            "work of the tips": self.work_j,
+            "stored": self.stored_j - self.weight_j,
+            "weight": self.weight_j,
+            **self.lines,
+            "gap": self.gap_j,
+        }
 
-    def plus(self, work_j: float, stored_j: float, lines: Mapping[str, float]) -> Ledger:
-        """Return the books with one step entered; ``stored_j`` is the new level."""
+    def plus(
+        self, work_j: float, stored_j: float, lines: Mapping[str, float], weight_j: float = 0.0
+    ) -> Ledger:
+        """Return the books with one step entered; ``stored_j`` and ``weight_j`` are the new levels."""
         total = dict(self.lines)
         for name, value in lines.items():
             total[name] += value
-        return Ledger(self.work_j + work_j, stored_j, total)
+        return Ledger(self.work_j + work_j, stored_j, total, weight_j)
 
 
 def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[str, float]:

@@ -27,6 +27,7 @@ from sim.small import scatter_dense, totals
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
 from sim.structure import Structure
+from sim.surrounding import elements, surround_laws
 from sim.yielding import LAYER_COUNT, layer_rule
 
 __all__ = ["LAWS", "Drive", "Evaluation", "Load", "Network", "State"]
@@ -108,12 +109,11 @@ class Network:
 
     def _compile(self) -> None:
         s = self.structure
-        self.laws: tuple[Law, ...] = tuple(make(s, self.drives) for make in LAWS)
-        if self.barrier is not None:
-            self.laws += (Pressing(self.barrier, s, self.rest.area, len(self.drives)),)
+        self.laws: tuple[Law, ...] = self._make_laws()
         self._first = np.cumsum([0, *(len(law.means) for law in self.laws)]).tolist()
         means = [nodes for law in self.laws for nodes in law.means]
         groups = [self.rest.patch, self.rest.hinges, s.bonds.nodes, self.beams.links, self.beams.bends]
+        groups += elements(self.laws)
         fixed = np.zeros(s.points.shape, dtype=bool) if s.fixed is None else s.fixed
         self.pattern: Pattern = build_pattern(len(s.points), groups, means, fixed)
         self.free = ~fixed
@@ -133,6 +133,13 @@ class Network:
             self.travel_count,
             LAYER_COUNT,
         )
+
+    def _make_laws(self) -> tuple[Law, ...]:
+        s = self.structure
+        laws = tuple(make(s, self.drives) for make in LAWS) + surround_laws(s)
+        if self.barrier is None:
+            return laws
+        return (*laws, Pressing(self.barrier, s, self.rest.area, len(self.drives)))
 
     def blank(self) -> Evaluation:
         """Return an evaluation to be filled."""
@@ -164,7 +171,22 @@ class Network:
         other = object.__new__(Network)
         other.__dict__.update(self.__dict__)
         other.drives = tuple(drives)
-        other.laws = tuple(make(self.structure, other.drives) for make in LAWS)
+        other.laws = other._make_laws()
+        return other
+
+    def among(self, structure: Structure) -> Network:
+        """Return this network in other surroundings: the same sheets, beams, bonds and ties."""
+        other = object.__new__(Network)
+        other.__dict__.update(self.__dict__)
+        other.structure = structure
+        other._compile()
+        return other
+
+    def standing(self, structure: Structure) -> Network:
+        """Return this network with a structure that differs only in when one last looked round."""
+        other = object.__new__(Network)
+        other.__dict__.update(self.__dict__)
+        other.structure = structure
         return other
 
     def initial_state(self) -> State:

@@ -196,11 +196,18 @@ class Loads:
             moved = points - load.origin
             ev.forces += load.viscous_n_per_m * moved
             ev.viscous_energy = 0.5 * load.viscous_n_per_m * float(np.sum(moved * moved))
+        if load.drag_n_per_m is not None and load.origin is not None:
+            moved = points - load.origin
+            drag = load.drag_n_per_m[:, None] * moved
+            ev.forces += drag
+            ev.viscous_energy += 0.5 * float(np.sum(drag * moved))
 
     def stiffness(self, ev: Evaluation, _: State, load: Load, into: Into) -> None:
         """Add the drag of every node."""
         if load.viscous_n_per_m > 0.0 and load.origin is not None:
             into.nodes(np.arange(len(ev.points)), load.viscous_n_per_m * np.eye(3))
+        if load.drag_n_per_m is not None and load.origin is not None:
+            into.nodes(np.arange(len(ev.points)), load.drag_n_per_m[:, None, None] * np.eye(3))
 
     def commit(self, state: State, _: Evaluation) -> State:
         """Return the state as it is."""

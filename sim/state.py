@@ -80,12 +80,14 @@ class Load:
 
     travel_m : one prescribed travel per drive;  dead_n : shape (n, 3) fixed forces [N]
     viscous_n_per_m : force per node and metre moved in the increment;  origin : (n, 3) points it starts from
+    drag_n_per_m : shape (n,), further drag of each node on its own
     """
 
     travel_m: tuple[float, ...] = ()
     dead_n: Floats | None = None
     viscous_n_per_m: float = 0.0
     origin: Floats | None = None
+    drag_n_per_m: Floats | None = None
 
 
 @dataclass(frozen=True)

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.materials import Metal
+from sim.surround import Surround
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -163,6 +164,7 @@ class Structure:
     names : named node sets, for reading results only
     lines : where a torn line ends, its last edge's length along the way it was driven and how far it lies off
         that way, shape (4,) [m] by node
+    surround : gravity, ground, neighbours and what holds the car; None is a structure without weight
     """
 
     points: Floats
@@ -181,6 +183,7 @@ class Structure:
     names: Mapping[str, Ints] = field(default_factory=dict)
     sliders: tuple[Slider, ...] = ()
     lines: Mapping[int, Floats] = field(default_factory=dict)
+    surround: Surround | None = None
 
     def with_fixed(self, fixed: Bools) -> Structure:
         """Return the same structure with other held directions."""
