@@ -94,10 +94,11 @@ class Showing:
     def _show_moment(self) -> None:
         session, window = self.session, self.window
         line, units = session.timeline, session.view.options.units
-        shown = () if session.asking.unspoken else line.marks
+        shown = () if session.hides(ANSWERS) else line.marks
         marks = tuple((mark.position, mark.event.kind) for mark in shown)
         frame = line.frame
-        now = f"{length_text(frame.opening_m, units)}  {force_text(frame.force_n, units)}" if frame else ""
+        force = "" if frame is None or session.hides(LADDER) else force_text(frame.force_n, units)
+        now = f"{length_text(frame.opening_m, units)}  {force}" if frame else ""
         window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
         if self.side is not None:
             self.side.show_moment()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.choice import ChoiceRow, step_focus
@@ -184,8 +185,8 @@ class AskCard(QWidget):
         for item in found.lines:
             self._body.addSpacing(GRID)
             self._body.addWidget(label(item.asked, "quiet", wrap=True))
-            self._body.addLayout(_pair("Foretold", item.said, strong=False))
-            self._body.addLayout(_pair("Happened", item.came, strong=True))
+            self._body.addLayout(self._pair("Foretold", item.said, strong=False))
+            self._body.addLayout(self._pair("Happened", item.came, strong=item.agrees is not None))
             words = ", ".join(part for part in (item.word, item.hands) if part)
             if words:
                 self._body.addWidget(label(words[0].upper() + words[1:] + ".", "heading", wrap=True))
@@ -199,24 +200,23 @@ class AskCard(QWidget):
         self._area.verticalScrollBar().setValue(0)
         dress(self, self._look)
 
+    def _pair(self, head: str, words: str, *, strong: bool) -> QHBoxLayout:
+        name, text = label(head, "quiet"), label(words, "", wrap=True)
+        if strong:
+            text.setStyleSheet("font-weight: 600;")
+        name.setFixedWidth(QFontMetrics(self._look.font("small")).horizontalAdvance("Happened") + GRID)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(name, 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(text, 1)
+        return row
+
     def _clear(self) -> None:
         self._rows = {}
         self._body.removeWidget(self.own)
         self.own.setParent(self)
         self.own.hide()
         _empty(self._body)
-
-
-def _pair(head: str, words: str, *, strong: bool) -> QHBoxLayout:
-    name, text = label(head, "quiet"), label(words, "", wrap=True)
-    if strong:
-        text.setStyleSheet("font-weight: 600;")
-    row = QHBoxLayout()
-    row.setSpacing(GRID)
-    row.addWidget(name, 0, Qt.AlignmentFlag.AlignTop)
-    row.addWidget(text, 1)
-    name.setMinimumWidth(name.fontMetrics().horizontalAdvance("Happened  "))
-    return row
 
 
 def _empty(layout: QVBoxLayout | QHBoxLayout) -> None:

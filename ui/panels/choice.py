@@ -40,15 +40,13 @@ class ChoiceRow(QFrame):
         self._words.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.hands = QSpinBox()
         self.hands.setRange(0, 999)
-        self.hands.setSpecialValueText("\u2013")
-        self.hands.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
+        self.hands.setSpecialValueText(" ")
         self.hands.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.hands.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.hands.setToolTip("Hands counted for this choice")
         self.hands.setAccessibleName(f"Hands for: {words}")
         self.hands.setVisible(counted)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(3 * GRID + 2, 3, GRID // 2, 3 + BAR_PX)
+        row = self._row = QHBoxLayout(self)
         row.setSpacing(GRID)
         row.addWidget(self._words, 1)
         row.addWidget(self.hands, 0, Qt.AlignmentFlag.AlignTop)
@@ -58,7 +56,10 @@ class ChoiceRow(QFrame):
     def set_look(self, look: Look) -> None:
         """Take on another look."""
         self._look = look
-        self.hands.setFixedWidth(round(44 * look.scale))
+        self._row.setContentsMargins(
+            round(2.5 * GRID * (0.5 + 0.5 * look.scale)) + 4, 3, GRID // 2, 3 + BAR_PX
+        )
+        self.hands.setFixedWidth(round(52 * look.scale))
         self.update()
 
     def show_state(self, *, on: bool, hands: int, share: float, fixed: bool) -> None:
@@ -78,16 +79,17 @@ class ChoiceRow(QFrame):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         ink, quiet = self._look.colour("ink"), self._look.colour("quiet")
-        middle = QPointF(GRID + MARK_PX, 5 + 0.6 * self._look.px("small"))
+        size = round(MARK_PX * (0.5 + 0.5 * self._look.scale))
+        middle = QPointF(2 + GRID, 5 + 0.6 * self._look.px("small"))
         painter.setPen(QPen(ink if self._on or self.hasFocus() else quiet, 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(middle, MARK_PX - 0.5, MARK_PX - 0.5)
+        painter.drawEllipse(middle, size - 0.5, size - 0.5)
         if self._on:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(ink)
-            painter.drawEllipse(middle, MARK_PX - 3.5, MARK_PX - 3.5)
+            painter.drawEllipse(middle, 0.55 * size, 0.55 * size)
         if self._share > 0.0:
-            left = 3 * GRID + 2
+            left = self._row.contentsMargins().left()
             wide = (self.width() - left - GRID // 2) * self._share
             painter.fillRect(QRectF(left, self.height() - BAR_PX, wide, BAR_PX), quiet)
         if self.hasFocus():

@@ -62,5 +62,5 @@ def veiled(reading: Reading, *, answers: bool, ladder: bool, arrow: bool, aiming
     if (arrow if aiming else answers) and reading.sentence:
         reading = replace(reading, sentence=SHUT)
     if ladder:
-        reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0)
+        reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0, shut=True)
     return reading
