@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import datetime
 
+from sim.move_words import title_of
 from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.ask_card import AskCard
 from ui.state import asking_file
 from ui.state.actions import SHUT_PREFIX
 from ui.state.asking import Prediction, Standing
-from ui.state.cards import place_of, title_of
+from ui.state.cards import place_of
 from ui.state.locks import LOCK_WORDS
 from ui.state.questions import can_ask, competitors, questions
 from ui.state.session import Session

@@ -10,10 +10,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
+from sim.move_words import opened
 from sim.plan import Plan
 from ui.state.questions import OWN, WHY, Question
 from ui.state.signal import Signal
-from ui.state.timeline import opened
 from ui.state.verdict import Verdict
 
 MOST_HANDS = 999

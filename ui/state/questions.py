@@ -9,8 +9,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from sim.move_words import is_driven
 from sim.outcome import limit
-from sim.plan import Crush, Ease, Move, Spread, Squeeze
+from sim.plan import Crush, Move, Spread, Squeeze
 from sim.units import Units, length_text
 
 if TYPE_CHECKING:
@@ -77,8 +78,8 @@ class Question:
 
 
 def can_ask(move: Move | None) -> bool:
-    """Tell whether there is something to foretell of a move: letting off has no competitors."""
-    return move is not None and not isinstance(move, Ease)
+    """Tell whether there is something to foretell of a move: one that is done at once has no race."""
+    return move is not None and is_driven(move)
 
 
 def competitors(ladder: Iterable[Rung], move: Move, *, wedged: bool) -> tuple[str, ...]:
