@@ -78,20 +78,38 @@ def _follow(bonds: Bonds, node: int, new: int, moved: set[int]) -> Bonds:
 
 
 def carried_over(state: State, former: Network, network: Network, node: int) -> State:
-    """Return the state of a network whose last node split off ``node``: same places, same stress.
+    """Return the state of a network whose last node split off ``node``: same places, same stress."""
+    s = network.structure
+    origin = np.append(np.arange(len(state.points)), node)
+    angle, plastic = carried_stress(state, former, network, origin)
+    extra = len(s.bonds.law) - len(state.worst)
+    return replace(
+        state,
+        points=state.points[origin],
+        plastic=plastic,
+        angle=angle,
+        worst=np.concatenate([state.worst, np.zeros(extra)]),
+        touching=np.concatenate([state.touching, np.ones(extra, bool)]),
+    )
+
+
+def carried_stress(state: State, former: Network, network: Network, origin: Ints) -> tuple[Floats, Floats]:
+    """Return hinge angles and plastic strains of a network whose sheets came apart at some nodes.
 
     Hinge angles are found again by edge.  A triangle that lost a hinge reads its curvature from the other
     two; where it has flowed, its plastic curvature is set so that its stress is what it was.
+
+    Parameters
+    ----------
+    origin : shape (n,), the node of ``former`` that each node was
     """
-    s, new = network.structure, len(network.structure.points) - 1
-    points = np.concatenate([state.points, state.points[node][None]])
 
     def edge(hinge: list[int]) -> tuple[int, int]:
-        a, b = (node if n == new else n for n in hinge[:2])
+        a, b = hinge[:2]
         return min(a, b), max(a, b)
 
     before = {edge(h): k for k, h in enumerate(former.rest.hinges.tolist())}
-    angle = state.angle[[before[edge(h)] for h in network.rest.hinges.tolist()]]
+    angle = state.angle[[before[edge(h)] for h in origin[network.rest.hinges[:, :2]].tolist()]]
     plastic = state.plastic.copy()
     lost = np.flatnonzero((network.rest.to_curvature != former.rest.to_curvature).any(axis=(1, 2)))
     for t in lost.tolist():
@@ -100,15 +118,7 @@ def carried_over(state: State, former: Network, network: Network, node: int) -> 
         change = _curvature(network, t, angle) - _curvature(former, t, state.angle)
         z = network.heights * network.thickness[t] * network.form_ratio[t]
         plastic[t] += z[:, None] * change
-    extra = len(s.bonds.law) - len(state.worst)
-    return replace(
-        state,
-        points=points,
-        plastic=plastic,
-        angle=angle,
-        worst=np.concatenate([state.worst, np.zeros(extra)]),
-        touching=np.concatenate([state.touching, np.ones(extra, bool)]),
-    )
+    return angle, plastic
 
 
 def _curvature(network: Network, t: int, angle: Floats) -> Floats:

@@ -155,6 +155,14 @@ class Slider:
 
 
 @dataclass(frozen=True)
+class RawEdge:
+    """A raw edge that blades have left: its nodes, shape (k,), and its length [m]."""
+
+    nodes: Ints
+    length_m: float
+
+
+@dataclass(frozen=True)
 class Structure:
     """A whole model at rest.
 
@@ -165,6 +173,7 @@ class Structure:
     lines : where a torn line ends, its last edge's length along the way it was driven and how far it lies off
         that way, shape (4,) [m] by node
     surround : gravity, ground, neighbours and what holds the car; None is a structure without weight
+    raw : edges that blades have left
     """
 
     points: Floats
@@ -184,6 +193,7 @@ class Structure:
     sliders: tuple[Slider, ...] = ()
     lines: Mapping[int, Floats] = field(default_factory=dict)
     surround: Surround | None = None
+    raw: tuple[RawEdge, ...] = ()
 
     def with_fixed(self, fixed: Bools) -> Structure:
         """Return the same structure with other held directions."""

@@ -79,10 +79,11 @@ def part_word(network: Network, node: int) -> str:
 
 
 def sharp_edge_count(network: Network, state: State) -> int:
-    """Return how many raw edges there are: two for every line of torn nodes that hangs together."""
+    """Return how many raw edges there are: those blades left, and two for every line of torn nodes."""
     gone = _gone(network, state)
+    cut = len(network.structure.raw)
     if not len(gone):
-        return 0
+        return cut
     bonds, lines = network.structure.bonds, list[set[int]]()
     neighbours = _neighbours(network)
     for row in gone.tolist():
@@ -91,7 +92,7 @@ def sharp_edge_count(network: Network, state: State) -> int:
         joined = [line for line in lines if line & reach]
         lines = [line for line in lines if not line & reach]
         lines.append(pair.union(*joined))
-    return 2 * len(lines)
+    return cut + 2 * len(lines)
 
 
 def _neighbours(network: Network) -> dict[int, set[int]]:

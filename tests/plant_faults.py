@@ -124,6 +124,14 @@ FAULTS = (
         "::test_the_latch_lets_go_at_its_own_strength_and_not_below_the_rule",
     ),
     Fault(
+        "blades leave every second edge standing",
+        "sim/blades.py",
+        "inside = on & (along <= end)",
+        "inside = on & (along <= end) & (np.arange(len(along)) % 2 == 0)",
+        "tests/sim/verification/test_blades.py"
+        "::test_cut_through_a_pulled_box_lets_all_its_energy_go_and_holds_nothing",
+    ),
+    Fault(
         "a tear's energy ignored",
         "sim/tear.py",
         "np.where(has, np.maximum(work, 0.0), 0.0) / (cuts.cost_j_per_m * along_m)",

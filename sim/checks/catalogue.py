@@ -10,6 +10,7 @@ from itertools import product
 
 from sim.checks import (
     bending,
+    blades,
     bonds,
     collapse,
     cracks,
@@ -151,6 +152,13 @@ def _pillars() -> Iterator[Check]:
     yield from _each(family, pillars.plastic_moment, ((0.03,), (0.02,)))
     yield Check(family, pillars.plastic_settles)
     yield from _each(family, pillars.thin_moment, product(pillars.THIN_METALS, (0.018,)), fast=False)
+    family = "cut members"
+    yield from _each(family, blades.open_stiffness, ((0.03,), (0.02,)))
+    yield Check(family, blades.open_settles)
+    yield Check(family, blades.gap_moment)
+    yield Check(family, blades.gap_settles)
+    yield from _each(family, blades.parted_pull, [(0.03,)])
+    yield from _each(family, blades.released, [(0.03,)])
 
 
 def _seams() -> Iterator[Check]:

@@ -20,12 +20,26 @@ from sim.plan import Car, Tool
 CARD = card.load()
 PLACES = {number.place for number in CARD.numbers}
 # modules whose plain constants are numbers of the model
-MODULES = ("door_model", "seam", "latch", "tear", "builds", "pillar", "side_model")
+MODULES = (
+    "door_model",
+    "seam",
+    "latch",
+    "tear",
+    "builds",
+    "pillar",
+    "side_model",
+    "cutting",
+    "raw",
+    "blade_work",
+    "pieces",
+)
 # the same number under another module's name, or not a number of the metal
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
 }  # fmt: skip
+# columns of a bond's law and of a slip row
+ELSEWHERE |= {f"sim.{m}:{k}" for m in MODULES for k in ("END", "LENGTH", "STIFFNESS", "OFFSET", "WAY")}
 FAMILIES = [("peeling", [Row("peel | load", "kendall-1975", 2.0, 2.05, "N/mm", 0.05, spacing="45 mm")])]
 
 
