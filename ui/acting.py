@@ -13,8 +13,10 @@ from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.sheets import KeySheet
 from ui.state.chances import Chances, Wish, progress_words
+from ui.state.locks import MAP
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
+from ui.teaching import Teaching
 
 if TYPE_CHECKING:
     from ui.card_side import CardSide
@@ -37,6 +39,7 @@ class Acting:
         self.session, self.window, self.filing = session, window, filing
         self.chances, self._asked_many = Chances(), Wish.LIKELY
         self._player = player
+        self.teaching = Teaching(session, window, filing, self._play_from)
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
@@ -49,8 +52,8 @@ class Acting:
 
     def _do_named(self, name: str) -> None:
         session, side = self.session, self.side
-        plain = {
-            "undo": session.document.undo, "redo": session.document.redo, "run": session.run,
+        plain = self.teaching.actions() | {
+            "undo": session.document.undo, "redo": session.document.redo, "run": self.teaching.run,
             "go_on": session.go_on_from_here, "end": lambda: session.timeline.go(len(session.timeline)),
             "moment_back": lambda: session.timeline.go(session.timeline.position - 1),
             "moment_on": lambda: session.timeline.go(session.timeline.position + 1),
@@ -102,6 +105,16 @@ class Acting:
     def _ask_many(self, wish: Wish) -> None:
         """Say what is known of the plan shown, or have it run many times."""
         plan = self.session.plan
+        if self.session.hides(MAP):
+            self.window.notice.say(
+                "What may happen is kept shut"
+                + (
+                    " until prediction and outcome have been compared."
+                    if self.session.asking.unspoken
+                    else "; key T opens it."
+                )
+            )
+            return
         known = self.chances.answer(wish, plan)
         if known is not None:
             self.window.notice.say(known.sentence, "\n".join(known.lines))
@@ -146,6 +159,12 @@ class Acting:
             self._player.start()
         self.window.scrub.show_playing(self._player.isActive())
 
+    def _play_from(self, position: int) -> None:
+        """Show the moments from one of them on."""
+        self.session.timeline.go(position)
+        self._player.start()
+        self.window.scrub.show_playing(True)
+
     def play_on(self) -> None:
         """Show the next moment; at the last one, stop playing."""
         self.session.timeline.go(self.session.timeline.position + 1)
@@ -157,6 +176,7 @@ class Acting:
         """Open the tips for as long as they are held."""
         if self.window.at_work:
             self._player.stop()
+            self.teaching.remind()
             self.session.hold()
 
     def _do_add_spread(self) -> None:

@@ -124,6 +124,7 @@ class App:
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(session.let_go)
         scrub.run_wished.connect(acting.run_to)
+        acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
         scrub.position_wished.connect(session.timeline.go)
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
                  (window.plan.crush_wished, "add_crush"),

@@ -41,7 +41,7 @@ class Filing:
     """
 
     def __init__(self, session: Session, window: MainWindow, showing: Showing, folder: Path) -> None:
-        self.session, self.window, self._showing, self._folder = session, window, showing, folder
+        self.session, self.window, self._showing, self.folder = session, window, showing, folder
         self.settings = remembered.load(folder)
         self.side: StageSide | None = None
         self._pictures: PictureSheet | None = None
@@ -79,7 +79,7 @@ class Filing:
     def _remember(self, settings: remembered.Settings) -> None:
         if settings != self.settings:
             self.settings = settings
-            remembered.save(settings, self._folder)
+            remembered.save(settings, self.folder)
 
     # --- plans -------------------------------------------------------------------------------------------
 
@@ -161,9 +161,9 @@ class Filing:
         """Keep a plan that was never saved in the settings' folder, at the head of the recent ones."""
         if not self.session.document.dirty:
             return
-        path = self._folder / "last-unsaved.toml"
+        path = self.folder / "last-unsaved.toml"
         with contextlib.suppress(OSError):  # a folder that cannot be made shows in the writing
-            self._folder.mkdir(parents=True, exist_ok=True)
+            self.folder.mkdir(parents=True, exist_ok=True)
         self._write(path)
 
     def _place(self) -> str:

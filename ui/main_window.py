@@ -26,7 +26,19 @@ from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
 from ui.panels.strip import LayerStrip, Readout
-from ui.state.actions import CHECKED, FILE, HELP, LAYER_KEYS, PLAN, SAME_KEYS, SEPARATOR, STEER, VIEW
+from ui.state.actions import (
+    CHECKED,
+    FILE,
+    HELP,
+    LAYER_KEYS,
+    PLAN,
+    SAME_KEYS,
+    SEPARATOR,
+    SHUT_PREFIX,
+    STEER,
+    TEACH,
+    VIEW,
+)
 from ui.state.view_options import ViewOptions
 
 LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
@@ -103,7 +115,9 @@ class MainWindow(QMainWindow):
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(0)
         right.addWidget(line(upright=True))
-        right.addWidget(self.reading, 1)
+        self.right_pages = QStackedWidget()
+        self.right_pages.addWidget(self.reading)
+        right.addWidget(self.right_pages, 1)
         row = QHBoxLayout()
         row.setSpacing(0)
         row.addWidget(self._left)
@@ -177,7 +191,13 @@ class MainWindow(QMainWindow):
 
     def _menus(self) -> None:
         bar = self.menuBar()
-        for title, table in (("&File", FILE), ("&Plan", PLAN), ("&View", VIEW), ("&Help", HELP)):
+        for title, table in (
+            ("&File", FILE),
+            ("&Plan", PLAN),
+            ("&Teach", TEACH),
+            ("&View", VIEW),
+            ("&Help", HELP),
+        ):
             menu = bar.addMenu(title)
             for name, words, keys in table:
                 if name == SEPARATOR:
@@ -190,8 +210,8 @@ class MainWindow(QMainWindow):
             if title == "&Plan":
                 self.steps_menu = QMenu("Back to a moment of the work", self)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
-        for name in CHECKED:
-            self.actions_by_name[name].setCheckable(True)
+        for name, action in self.actions_by_name.items():
+            action.setCheckable(name in CHECKED or name.startswith(SHUT_PREFIX))
 
     def _action(self, name: str, words: str, keys: str) -> QAction:
         action = QAction(words, self)
@@ -245,7 +265,7 @@ class MainWindow(QMainWindow):
             round(min(320 * beside * share * (1 + 0.45 * (scale - 1)), (0.34 if left else 0.42) * width))
         )
         self._left.setVisible(left)
-        self._right.setVisible(right)
+        self._right.setVisible(right or self.right_pages.currentWidget() is not self.reading)
         alone = options.stage_only
         for part in (self.layers, self.readout, self.scrub):
             part.setVisible(not alone)

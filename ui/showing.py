@@ -12,6 +12,7 @@ from ui.main_window import MainWindow
 from ui.panels.look import Look
 from ui.panels.scrub import Moments
 from ui.state.cards import cards
+from ui.state.locks import ANSWERS, ARROW, LADDER, SHUT, veiled
 from ui.state.reading import read
 from ui.state.session import Session
 
@@ -93,9 +94,11 @@ class Showing:
     def _show_moment(self) -> None:
         session, window = self.session, self.window
         line, units = session.timeline, session.view.options.units
-        marks = tuple((mark.position, mark.event.kind) for mark in line.marks)
+        shown = () if session.hides(ANSWERS) else line.marks
+        marks = tuple((mark.position, mark.event.kind) for mark in shown)
         frame = line.frame
-        now = f"{length_text(frame.opening_m, units)}  {force_text(frame.force_n, units)}" if frame else ""
+        force = "" if frame is None or session.hides(LADDER) else force_text(frame.force_n, units)
+        now = f"{length_text(frame.opening_m, units)}  {force}" if frame else ""
         window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
         if self.side is not None:
             self.side.show_moment()
@@ -111,11 +114,16 @@ class Showing:
         session, window = self.session, self.window
         line, units = session.timeline, session.view.options.units
         live = self.side.live_words() if self.side is not None else ""
-        reading = read(line, session.result_here, live, session.start, units)
-        window.reading.show_reading(reading, units)
-        window.show_lower_third(
-            reading.sentence.partition(". ")[0].rstrip(".") + "." if reading.sentence else ""
+        reading = veiled(
+            read(line, session.result_here, live, session.start, units),
+            answers=session.hides(ANSWERS),
+            ladder=session.hides(LADDER),
+            arrow=session.hides(ARROW),
+            aiming=session.aiming,
         )
+        window.reading.show_reading(reading, units)
+        told = reading.sentence if reading.sentence != SHUT else ""
+        window.show_lower_third(told.partition(". ")[0].rstrip(".") + "." if told else "")
 
     def _show_able(self) -> None:
         session, window = self.session, self.window

@@ -31,6 +31,7 @@ from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
 from ui.state import steering
 from ui.state.aims import aim_words, arrow_words
+from ui.state.locks import ARROW, LADDER
 from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
@@ -107,7 +108,8 @@ class StageSide:
         moved = session.timeline.position > 0
         self._stage.show_start_ghost(moved)
         self._stage.show_clearance(frame.clearance if moved and _tells(frame.clearance) else None)
-        self._stage.show_path(frame if moved and frame.force_n > 0.0 else None)
+        with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
+        self._stage.show_path(frame if with_path else None)
         self.show_aim()
 
     def show_aim(self) -> None:
@@ -125,7 +127,8 @@ class StageSide:
         if aim is None or frame is None or not isinstance(move, Spread | Squeeze):
             self._stage.show_aim(None)
             return
-        self._stage.show_aim(None if aim.problems else aim, move.tool, share=not pushing)
+        share = not pushing and not session.hides(ARROW)
+        self._stage.show_aim(None if aim.problems else aim, move.tool, share=share)
         if aim.problems and session.aiming and self._hovered is None:
             self._say(_sentence(aim.problems[0]))
         if not pushing and aim.touch is None and not aim.problems:
@@ -219,14 +222,15 @@ class StageSide:
             shown = as_now(model, move, frame)
             aim = self._aim_while(move) or aims.line(model, move)
         view = section_view(model, shown) if isinstance(shown, Spread) and not aim.problems else None
-        panel.show_section(view, 0.0 if aim.way == "along" else aim.outward_ratio)
+        shut = self._session.hides(ARROW)
+        panel.show_section(view, 0.0 if aim.way == "along" or shut else aim.outward_ratio)
         depth, tilt = _switch_words(move, units)
         if aim.problems:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
         far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
         seat = f"Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
-        if isinstance(move, Squeeze):
+        if shut or isinstance(move, Squeeze):
             panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
             return
         panel.show_words(seat=seat, split=_split_words(aim), share=aim.skin_share, depth=depth, tilt=tilt)

@@ -21,6 +21,7 @@ BRUSHES = (
 )
 
 
+KEPT_SHUT = "Kept shut"
 UNLOADED = 0.005
 """A share below this is written 0 % and says nothing."""
 
@@ -81,7 +82,8 @@ class Ladder(Painted):
         if not rungs:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), row)
-            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "Nothing is loaded yet")
+            words = KEPT_SHUT if self._reading.shut else "Nothing is loaded yet"
+            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, words)
         painter.end()
 
     def _draw_rung(self, painter: QPainter, top: int, part: str, event: str, ratio: float) -> None:
@@ -141,7 +143,8 @@ class Ledger(Painted):
         if total <= 0.0:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), self._row())
-            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, "No work has been done yet")
+            words = KEPT_SHUT if self._reading.shut else "No work has been done yet"
+            painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, words)
             painter.end()
             return
         shown = [(share.words, share.energy_j) for share in shares[: self._rows - 1]]

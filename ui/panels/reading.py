@@ -90,6 +90,8 @@ class ReadingPanel(QWidget):
         self.ladder.show_reading(reading)
         self.ledger.show_reading(reading, units)
         self.plot.show_reading(reading, units)
+        for part in (self.plot, self._force):
+            part.setVisible(not reading.shut)
         self._work.setText(energy_text(reading.work_j, units) if reading.work_j > 0 else "")
         opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
         self._now.setText(f"{push} at {opening}" if reading.curve else "")

@@ -38,6 +38,8 @@ KEYS = (
     ("C", "what the colours show"),
     ("V", "next view"),
     ("F", "stage only, and back"),
+    ("A, L, R", "ask before the push, lock, compare with what happened"),
+    ("T", "shut answers, ladder, arrow and map, or open them"),
     ("F4", "model card: what this is, and who says so"),
     ("Esc", "stop what is being worked out; give the wheel back"),
     ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),

@@ -41,6 +41,18 @@ PLAN: tuple[Row, ...] = (
     ("contrast", "Ready plan: behind the bend", ""),
 )
 
+TEACH: tuple[Row, ...] = (
+    ("ask", "Ask before the push", "A"),
+    ("lock", "Lock the prediction", "L"),
+    ("compare", "Compare prediction and outcome", "R"),
+    ("-", "", ""),
+    ("shut", "Shut answers, ladder, arrow and map, or open them", "T"),
+    ("shut_answers", "Answers shut", ""),
+    ("shut_ladder", "Ladder, work and force shut", ""),
+    ("shut_arrow", "Arrow before the push shut", ""),
+    ("shut_map", "Outcome map and likelihoods shut", ""),
+)
+
 VIEW: tuple[Row, ...] = (
     ("stage_only", "Stage only", "F"),
     ("projector", "Projector type", "Ctrl+Shift+P"),
@@ -90,3 +102,5 @@ SAME_KEYS: dict[str, tuple[str, ...]] = {
 
 LAYER_KEYS = 9
 CHECKED = ("stage_only", "projector", "dark", "imperial")
+SHUT_PREFIX = "shut_"
+"""Actions that begin so turn one lock of `ui.state.locks`."""

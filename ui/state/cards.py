@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from sim.move_words import title_of, words_of
 from sim.plan import Move
 from sim.units import Units, length_text
+from ui.state.locks import ANSWERS
 from ui.state.session import Session
 from ui.state.solve_queue import Job
 from ui.state.wording import EFFECT_WORDS, in_units, told
@@ -43,13 +44,14 @@ def cards(session: Session) -> tuple[Card, ...]:
     found = []
     for index, move in enumerate(session.plan.moves):
         record = session.record(index)
-        result = record.result if record is not None else None
+        result = record.result if record is not None and not session.hides(ANSWERS) else None
         if result is not None:
             whole = told(result.sentence, result.plan_effect)
             outcome = whole.partition(". ")[0].rstrip(".") + "."
             effect = EFFECT_WORDS.get(result.plan_effect, result.plan_effect)
         else:
-            outcome, effect = _on_the_way(session, index), ""
+            kept_shut = "Run; what happened is kept shut"
+            outcome, effect = _on_the_way(session, index) if record is None else kept_shut, ""
         chosen = index == session.selection.now.move
         found.append(Card(title_of(move), place_of(move, units), in_units(outcome, units), effect, chosen))
     return tuple(found)

@@ -54,7 +54,7 @@ class Document:
 
     @property
     def steps(self) -> tuple[Step, ...]:
-        """Every step of the history."""
+        """Every step of the history, those of other branches included."""
         return self._history.steps
 
     def commit(self, plan: Plan, label: str) -> None:
@@ -87,14 +87,18 @@ class Document:
 
     def undo(self) -> None:
         """Go one step back."""
-        self.go(max(0, self._history.position - 1))
+        self.go(max(0, self._history.steps[self._history.position].parent))
 
     def redo(self) -> None:
-        """Go one step on again."""
-        self.go(min(len(self._history.steps) - 1, self._history.position + 1))
+        """Go one step on again, along the branch seen last."""
+        shown = self.plan
+        self._preview = None
+        self._run = None
+        if self._history.redo() != shown:
+            self.changed.emit()
 
     def go(self, position: int) -> None:
-        """Go to any moment of the history."""
+        """Go to any step of any branch."""
         shown = self.plan
         self._preview = None
         self._run = None

@@ -59,6 +59,7 @@ class Reading:
     opening_m, force_n : of this moment
     curve : (opening, force) of the move's moments, and cursor its index there
     pressed : whether a body is pressed in: the opening is its travel then
+    shut : whether ladder, work and force are kept shut
     clearance : nearest metal to the occupant, and by how much it changed since the start
     """
 
@@ -74,6 +75,7 @@ class Reading:
     clearance: Clearance | None = None
     clearance_change_m: float = 0.0
     pressed: bool = False
+    shut: bool = False
 
 
 def read(

@@ -12,7 +12,9 @@ from sim.plan import Car, Move, Plan, Spread, Squeeze, Tool
 from sim.units import length_text
 from ui.state.aims import Aims, Before
 from ui.state.answers import Aimed, Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
+from ui.state.asking import Asking
 from ui.state.document import Document
+from ui.state.locks import Locks
 from ui.state.selection import SelectionState
 from ui.state.signal import Signal
 from ui.state.solve_queue import Job, Request, SolveQueue, Standing
@@ -49,6 +51,7 @@ class Session:
         self.selection = SelectionState()
         self.view = ViewState()
         self.aims = Aims()
+        self.asking, self.locks = Asking(), Locks()
         self.seconds = 0.0
         self._run_again = False
         self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
@@ -87,14 +90,18 @@ class Session:
         return self.plan.moves[index] if index < len(self.plan.moves) else None
 
     def record(self, index: int) -> MoveRecord | None:
-        """Return what was worked out for a move of the plan shown, None if nothing yet."""
-        return self._records.get(key_of(self.plan, index))
+        """Return what was worked out for a move of the plan shown, None if nothing yet or it is foretold."""
+        return None if self.asking.hides(index) else self._records.get(key_of(self.plan, index))
+
+    def hides(self, what: str) -> bool:
+        """Tell whether answers, ladder, arrow or map are kept shut, by the teacher or by a prediction."""
+        return what in self.locks.shut or self.asking.unspoken
 
     def records(self) -> tuple[MoveRecord, ...]:
         """Return the records of the plan's leading moves, up to the first that is not worked out."""
         found: list[MoveRecord] = []
         for index in range(len(self.plan.moves)):
-            record = self.record(index)
+            record = self._records.get(key_of(self.plan, index))
             if record is None:
                 break
             found.append(record)
@@ -141,12 +148,13 @@ class Session:
             and is_driven(self.move)
             and self.selection.now.move <= self.solved_count
             and not self.queue.busy
+            and not self.asking.open
         )
 
     @property
     def can_run(self) -> bool:
         """Whether the plan has moves to work out."""
-        return self.model is not None and bool(self.plan.moves) and not self.queue.busy
+        return self.model is not None and bool(self.plan.moves) and not (self.queue.busy or self.asking.open)
 
     @property
     def can_go_on_from_here(self) -> bool:
@@ -257,7 +265,7 @@ class Session:
         """Put the same moves on another car, and work them out again."""
         if car == self.plan.car:
             return
-        self._run_again = bool(self.plan.moves) and self.solved_count > 0
+        self._run_again = bool(self.plan.moves) and self.solved_count > 0 and not self.asking.open
         self.document.commit(self.plan.with_car(car), label)
         self._maybe_run_again()
 
@@ -269,7 +277,7 @@ class Session:
         )
         if moves == self.plan.moves:
             return
-        self._run_again = self.solved_count > 0
+        self._run_again = self.solved_count > 0 and not self.asking.open
         self.document.commit(msgspec.structs.replace(self.plan, moves=moves), label)
         self._maybe_run_again()
 
@@ -357,6 +365,15 @@ class Session:
             self.document.commit(answer.plan, label)
         self.changed.emit()
 
+    def show_again(self, before: int | None = None) -> None:
+        """Lay the moments out again, what may be seen of them has changed; show the last before a move."""
+        if before is None or self.start is None:
+            self._show_records()
+        else:
+            moves = [record.frames for record in self.records()]
+            self.timeline.show(self.start, moves, sum(len(frames) for frames in moves[:before]))
+        self.changed.emit()
+
     # --- inside ------------------------------------------------------------------------------------------
 
     def _plan_changed(self) -> None:
@@ -381,14 +398,14 @@ class Session:
         return request.plan.car == self.plan.car and same_before and (at_last or whole)
 
     def _show_records(self, count: int | None = None, position: int | None = None) -> None:
-        """Lay out the moments known: of the first `count` moves, or up to a position inside the next one."""
+        """Lay out the moments that may be seen: of the first `count` moves, or up to a place in the next."""
         if self.start is None:
             self.timeline.show(None, ())
             return
         if position is not None and count is not None:
             self._cut_timeline(position)
             return
-        moves = [record.frames for record in self.records()]
+        moves = [record.frames for k, record in enumerate(self.records()) if not self.asking.hides(k)]
         self.timeline.show(self.start, moves if count is None else moves[:count])
 
     def _cut_timeline(self, position: int) -> None:

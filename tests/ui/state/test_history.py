@@ -1,5 +1,7 @@
 """Undo gives back what was there: for any commits, then as many undos, plans are equal; redo undoes undo."""
 
+import itertools
+
 import msgspec
 import pytest
 from hypothesis import given
@@ -7,7 +9,7 @@ from hypothesis import strategies as st
 
 from sim.plan import Car, EdgePoint, Plan, Spread
 from ui.state.document import Document
-from ui.state.history import LIMIT, History
+from ui.state.history import History
 
 depths = st.integers(0, 160).map(lambda mm: mm / 1000)
 plans = st.builds(
@@ -52,12 +54,34 @@ def test_an_equal_plan_is_no_step():
     assert len(history.steps) == 1
 
 
-def test_a_commit_after_undo_drops_what_was_undone():
+def test_a_commit_after_undo_begins_a_branch_and_loses_none():
     history = History(Plan(title="a"))
     history.commit(Plan(title="b"), "b")
     history.undo()
     history.commit(Plan(title="c"), "c")
-    assert [step.plan.title for step in history.steps] == ["a", "c"]
+    assert [(step.plan.title, step.parent) for step in history.steps] == [("a", -1), ("b", 0), ("c", 0)]
+    assert history.path == (0, 2)
+    assert history.go(1).title == "b"
+    history.undo()
+    assert history.redo_label == "b"
+    assert history.redo().title == "b"
+    assert not history.can_redo
+
+
+@given(data=st.data())
+def test_any_walk_through_the_tree_finds_every_step_as_it_was(data):
+    history, seen = History(Plan(seed=0)), {0: Plan(seed=0)}
+    for turn in range(1, data.draw(st.integers(1, 30))):
+        if data.draw(st.booleans()):
+            history.go(data.draw(st.integers(0, len(history.steps) - 1)))
+        if history.commit(Plan(seed=turn), f"{turn}"):
+            seen[history.position] = history.plan
+    for number in data.draw(st.permutations(sorted(seen))):
+        assert history.go(number) == seen[number]
+        assert history.path[-1] == number
+        assert history.path[0] == 0
+        steps = history.steps
+        assert all(steps[after].parent == before for before, after in itertools.pairwise(history.path))
 
 
 def test_a_place_that_is_not_there_is_refused():
@@ -65,13 +89,20 @@ def test_a_place_that_is_not_there_is_refused():
         History(Plan()).go(1)
 
 
-def test_the_oldest_steps_go_first():
+def test_past_the_limit_the_oldest_step_that_nothing_hangs_on_goes_first(monkeypatch):
+    monkeypatch.setattr("ui.state.history.LIMIT", 20)
     history = History(Plan(seed=0))
-    for seed in range(1, LIMIT + 5):
+    for seed in range(1, 25):
         history.commit(Plan(seed=seed), "step")
-    assert len(history.steps) == LIMIT
-    assert history.plan.seed == LIMIT + 4
-    assert history.steps[0].plan.seed == 5
+    assert [step.plan.seed for step in history.steps] == list(range(5, 25))
+    history.go(3)
+    history.commit(Plan(seed=99), "branch")
+    history.commit(Plan(seed=98), "branch")
+    assert len(history.steps) == 20
+    assert history.plan.seed == 98
+    assert {step.plan.seed for step in history.steps} >= {24, 99, 98}
+    assert history.path[0] == 0
+    assert [history.steps[number].plan.seed for number in history.path][-3:] == [8, 99, 98]
 
 
 def test_turns_of_one_wheel_are_one_step():

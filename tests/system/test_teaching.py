@@ -1,0 +1,154 @@
+"""A prediction with real keys: ask, answer, lock, run, compare; nothing is seen before the lock."""
+
+import shutil
+import subprocess
+import tomllib
+
+import pytest
+
+pytest.importorskip("PySide6")
+if shutil.which("xdotool") is None:
+    pytest.skip("xdotool is not installed", allow_module_level=True)
+
+from ui.app import App, prepare_application
+from ui.state.asking import Standing
+from ui.state.questions import FIRST, WAY, WHY
+
+pytestmark = [pytest.mark.gl, pytest.mark.timeout(240)]
+
+PLAN = """schema_version = 1
+title = "A short push"
+[car]
+lattice_spacing_m = 0.06
+[[moves]]
+move = "spread"
+tilt_deg = 45.0
+opening_m = 0.015
+[moves.door]
+at = "edge"
+edge = "latch_edge"
+along_m = 0.36
+depth_m = 0.005
+"""
+
+
+@pytest.fixture(scope="session")
+def qapp():
+    """Return the application made as the program makes it."""
+    return prepare_application()
+
+
+@pytest.fixture
+def app(qapp, qtbot, tmp_path):
+    """Return the program with a short push open, the caution read, the stage drawn."""
+    path = tmp_path / "short.toml"
+    path.write_text(PLAN)
+    app = App(path, folder=tmp_path / "settings")
+    app.window.move(0, 0)
+    app.window.resize(1280, 720)
+    app.start()
+    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
+    app.filing.caution_read()
+    qtbot.waitUntil(lambda: app.first_frame_s > 0.0 and not app.session.queue.busy, timeout=60_000)
+    yield app
+    app.window.close()
+    app.window.deleteLater()
+    qtbot.wait(10)
+
+
+@pytest.fixture
+def keys(app, qtbot):
+    """Return a function that presses real keys."""
+
+    def press(*names):
+        for words in (["xdotool", "windowfocus", str(int(app.window.winId()))], ["xdotool", "key", *names]):
+            process = subprocess.Popen(words)
+            qtbot.waitUntil(lambda process=process: process.poll() is not None, timeout=20_000)
+            assert process.returncode == 0
+        qtbot.wait(60)
+
+    return press
+
+
+def go_to(app, qtbot, keys, question):
+    """Press Tab until the first choice of a question has the focus."""
+    rows = app.acting.teaching.card._rows
+    for _ in range(30):
+        if any(row.hasFocus() and place[0] == question for place, row in rows.items()):
+            return
+        keys("Tab")
+    raise AssertionError(f"no Tab leads to {question}")
+
+
+def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
+    session, asking, window = app.session, app.session.asking, app.window
+    # The push has been worked out before: what is known must stay out of sight until the lock.
+    keys("Return")
+    qtbot.waitUntil(lambda: session.solved_count == 1 and not session.queue.busy, timeout=120_000)
+    happened = session.record(0).result
+    assert window.reading.sentence.text() == happened.sentence
+
+    keys("a")
+    assert asking.standing is Standing.OPEN
+    assert window.right_pages.currentWidget() is app.acting.teaching.card
+    assert (len(session.timeline), session.timeline.marks) == (1, ())
+    keys("End")
+    keys("Right")
+    assert session.timeline.position == 0
+    assert not window.reading.isVisible()
+    texts = [widget.text() for widget in window.plan.findChildren(type(window.solver)) if widget.isVisible()]
+    assert all(happened.sentence[:20] not in text for text in texts)
+    assert "steps" not in window.solver.text()
+    keys("ctrl+l")
+    assert "kept shut" in window.notice.words.text()
+
+    # The third choice, nine hands for it; the way; a reason. Until then there is no lock.
+    keys("Down", "Down", "Return", "9")
+    keys("l")
+    assert asking.standing is Standing.OPEN
+    assert "Still open" in window.notice.words.text()
+    go_to(app, qtbot, keys, WAY)
+    keys("Return")
+    go_to(app, qtbot, keys, WHY)
+    keys("Down", "Return")
+    assert list(asking.now.chosen) == [FIRST, WAY, WHY]
+    assert sum(asking.now.hands.values()) == 9
+    keys("l")
+    assert asking.standing is Standing.LOCKED
+    assert session.timeline.position == 0
+    assert asking.now.ran_at is None
+
+    # The run is played from its start; words come with the comparison.
+    keys("Return")
+    qtbot.waitUntil(lambda: session.timeline.at_end, timeout=30_000)
+    assert window.scrub.line._moments.marks == ()
+    assert not window.reading.isVisible()
+    keys("r")
+    assert asking.standing is Standing.SHOWN
+    said = [widget.text() for widget in app.acting.teaching.card.findChildren(type(window.solver))]
+    first_clause = happened.sentence.partition(". ")[0]
+    assert any(text.startswith(first_clause) for text in said)
+
+    (row,) = tomllib.loads((tmp_path / "short.predictions.toml").read_text())["prediction"]
+    assert row["locked_at"] < row["ran_at"] <= row["shown_at"]
+    assert sum(row["first_hands"].values()) == 9
+    assert row["run"] in ("settled", "not settled: nothing is compared")
+
+
+def test_what_the_teacher_shuts_stays_out_of_sight(app, qtbot, keys):
+    session, window = app.session, app.window
+    keys("Return")
+    qtbot.waitUntil(lambda: session.solved_count == 1 and not session.queue.busy, timeout=120_000)
+    sentence = session.record(0).result.sentence
+    keys("t")
+    qtbot.wait(50)
+    assert sentence not in window.reading.sentence.text()
+    assert "kept shut" in window.reading.sentence.text().lower()
+    assert window.reading.ladder._reading.rungs == ()
+    assert app.side._stage.notes.path_frame is None
+    keys("f")
+    assert not window._lower.isVisible()
+    keys("f", "t")
+    qtbot.wait(50)
+    assert window.reading.sentence.text() == sentence
+    assert window.reading.ladder._reading.rungs

@@ -1,0 +1,66 @@
+"""What the teacher keeps shut until the class has thought: answers, ladder, arrow and outcome map."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ui.state.reading import Reading
+from ui.state.signal import Signal
+
+ANSWERS, LADDER, ARROW, MAP = "answers", "ladder", "arrow", "map"
+LOCK_WORDS = {
+    ANSWERS: "Answers: what happened, in words",
+    LADDER: "Ladder, work and force",
+    ARROW: "Arrow before the push",
+    MAP: "Outcome map and likelihoods",
+}
+"""What can be shut, in the order of the menu."""
+SHUT = "Kept shut by the teacher: key T, or the menu Teach."
+
+
+class Locks:
+    """Which of the four are shut.
+
+    Attributes
+    ----------
+    changed : emitted when another one is
+    """
+
+    def __init__(self) -> None:
+        self._shut: frozenset[str] = frozenset()
+        self.changed: Signal[[]] = Signal()
+
+    @property
+    def shut(self) -> frozenset[str]:
+        """What is shut now."""
+        return self._shut
+
+    def turn(self, name: str) -> None:
+        """Shut one, or open it; KeyError for one that is not there."""
+        if name not in LOCK_WORDS:
+            raise KeyError(name)
+        self._set(self._shut ^ {name})
+
+    def turn_all(self) -> None:
+        """Open all if any is shut, else shut all."""
+        self._set(frozenset() if self._shut else frozenset(LOCK_WORDS))
+
+    def _set(self, shut: frozenset[str]) -> None:
+        if shut != self._shut:
+            self._shut = shut
+            self.changed.emit()
+
+
+def veiled(reading: Reading, *, answers: bool, ladder: bool, arrow: bool, aiming: bool) -> Reading:
+    """Return a reading without what is shut.
+
+    Parameters
+    ----------
+    answers, ladder, arrow : whether each is shut
+    aiming : whether the sentence is about a push that has yet to begin: then it is the arrow in words
+    """
+    if (arrow if aiming else answers) and reading.sentence:
+        reading = replace(reading, sentence=SHUT)
+    if ladder:
+        reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0, shut=True)
+    return reading
