@@ -1,7 +1,7 @@
 """The books of a run: where the work of the tips went, line by line.
 
     work of the tips = stored + weight + folding + seam peel + seam slip + tear + cut + latch and hinges
-                       + friction + viscous + drop + released in a jump + gap
+                       + friction + base + viscous + drop + released in a jump + gap
 
 Work is the trapezoid of tip force over tip travel; every other line is computed on its own, and what is
 left stays visible as the gap.
@@ -33,6 +33,7 @@ SPENT = (
     "latch and hinges",
     "bar feet",
     "friction",
+    "base",
     "viscous",
     "drop",
     "released in a jump",

@@ -13,7 +13,18 @@ from typing import Any
 
 import msgspec
 
-from sim.plan import BeltPoint, Crush, Ease, EdgePoint, Spread, Squeeze
+from sim.plan import (
+    BaseSpot,
+    BeltPoint,
+    Crush,
+    Ease,
+    EdgePoint,
+    FacePoint,
+    PillarSpot,
+    Press,
+    Spread,
+    Squeeze,
+)
 
 Length = Callable[[float], str]
 """Writes a length [m] in the reader's units."""
@@ -72,6 +83,21 @@ def _crush_place(move: Crush, length: Length) -> str:
     return f"{size} wide, {along} from the hinge edge, lower end {up} up; goes in {goes}"
 
 
+BASE_WORDS = {"far_rocker": "far rocker", "tunnel_edge": "tunnel edge"}
+
+
+def _end_words(place: PillarSpot | FacePoint | BaseSpot, length: Length) -> str:
+    if isinstance(place, BaseSpot):
+        return BASE_WORDS[place.base]
+    part = "pillar" if isinstance(place, PillarSpot) else "inner panel"
+    return f"{part}, {length(place.height_m)} up"
+
+
+def _press_place(move: Press, length: Length) -> str:
+    head, foot = _end_words(move.head, length), _end_words(move.foot, length)
+    return f"{move.ram.head} head on the {head}; foot on the {foot}; drives out {length(move.extension_m)}"
+
+
 def _tag_title(move: Any) -> str:
     return str(move.__struct_config__.tag).replace("_", " ").capitalize()
 
@@ -94,6 +120,14 @@ WORDS: dict[type, MoveWords] = {
         _crush_place,
         "travel_m",
         ("Press it in", "Pressing in", "Pressed in"),
+    ),
+    Press: MoveWords(
+        lambda move: (
+            f"Press the {'pillar' if isinstance(move.head, PillarSpot) else 'inner panel'} with a ram"
+        ),
+        _press_place,
+        "extension_m",
+        ("Drive the ram out", "Driving the ram out", "Drove the ram out"),
     ),
     Ease: MoveWords(
         lambda _: "Let the tool off",

@@ -13,7 +13,8 @@ from typing import Any
 from sim.course import AtOnce, Course, UnderWay
 from sim.crushing import CrushCourse
 from sim.easing import EaseCourse
-from sim.plan import Crush, Ease, Spread, Squeeze
+from sim.plan import Crush, Ease, Press, Spread, Squeeze
+from sim.pressing import PressCourse
 from sim.spreading import SpreadCourse, SqueezeCourse
 
 COURSES: dict[type, type[Course]] = {
@@ -21,6 +22,7 @@ COURSES: dict[type, type[Course]] = {
     Squeeze: SqueezeCourse,
     Crush: CrushCourse,
     Ease: EaseCourse,
+    Press: PressCourse,
 }
 
 

@@ -27,6 +27,7 @@ from sim.small import scatter_dense, totals
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
 from sim.structure import Structure
+from sim.struts import Struts
 from sim.surrounding import elements, surround_laws
 from sim.yielding import LAYER_COUNT, layer_rule
 
@@ -43,6 +44,7 @@ LAWS: tuple[MakeLaw, ...] = (
     Rim,
     Tool,
     Grips,
+    Struts,
     Loads,
     Rubbing,
 )

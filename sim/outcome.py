@@ -45,7 +45,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     ):
         if abs(value) > limit("moved_m"):
             words.append(f"{'folding out' if value > 0.0 else 'folding in'} ({name})")
-    for kind in ("tip slipping", "tip off", "stalled"):
+    for kind in ("tip slipping", "tip off", "seat slipping", "base giving", "stalled"):
         if kind in kinds:
             words.append(kind)
     if not words:
@@ -92,7 +92,8 @@ def _where(push: Push | None) -> str:
     return f"The tips were at: {push.seats[0]}"
 
 
-def _clearance_words(start: Frame, end: Frame) -> str:
+def clearance_words(start: Frame, end: Frame) -> str:
+    """Return how the occupant's room has changed, in words."""
     change = end.clearance.distance_m - start.clearance.distance_m
     if abs(change) < limit("clearance_m"):
         return "clearance unchanged"
@@ -113,7 +114,7 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     """Return the sentence after a push: what moved, what let go, what it cost or gained, and why."""
     parted = end.parted_length_m - start.parted_length_m
     kinds = [event.kind for event in events]
-    clearance = _clearance_words(start, end)
+    clearance = clearance_words(start, end)
     seat, share = push.seats[0], push.pads[0].skin_share
     latch = f"the latch carried {_share_word(peak_latch)} at most" if peak_latch > 0.0 else NOT_HOLDING
     costs = f"{latch}; {clearance}"
@@ -164,7 +165,7 @@ def crush_sentence(start: Frame, end: Frame, events: Sequence[Event], seat: str)
     seam = f"; {parted * 1e3:.0f} mm of seam parted" if parted >= limit("parted_m") else ""
     return (
         f"The {seat.removesuffix(' on the outer skin')} went in {end.opening_m * 1e3:.0f} mm; "
-        f"{let_go}{seam}; {_clearance_words(start, end)}. The skin's middle moved {abs(moved) * 1e3:.0f} mm "
+        f"{let_go}{seam}; {clearance_words(start, end)}. The skin's middle moved {abs(moved) * 1e3:.0f} mm "
         f"{way}; the car's pillars and rocker cannot yield in this model."
     )
 

@@ -169,7 +169,75 @@ class Ease(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ease", 
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease
+class PillarSpot(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="pillar", tag_field="at"):
+    """A place on the inner wall of the pillar between the doors.
+
+    height_m : above the pillar's foot [m];  off_m : rearward of the wall's middle [m]
+    """
+
+    height_m: float = 0.45
+    off_m: float = 0.0
+
+
+class BaseSpot(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="base", tag_field="at"):
+    """A base for a ram's foot on the rest of the car, which stands still but for the wall that dents.
+
+    base : "far_rocker", its inner wall in the corner of the floor, or "tunnel_edge", its upper
+        edge on the near side
+    rearward_m : of straight across the car from the head [m];  raised_m : above its usual height [m]
+    inboard_m : from the doors' outer face [m]; 0 is its usual place
+    wall_m : thickness of its sheet [m];  rib_m : of a rib behind it [m], 0 is none
+    """
+
+    base: Literal["far_rocker", "tunnel_edge"] = "far_rocker"
+    rearward_m: float = 0.0
+    raised_m: float = 0.0
+    inboard_m: float = 0.0
+    wall_m: float = 0.0015
+    rib_m: float = 0.0
+
+
+class Ram(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A ram by its numbers.
+
+    head : "flat" (smooth), "waffle" (grooved) or "pointed" (four points that bite)
+    head_m, plate_m : diameter of the head, side of the foot's plate [m]
+    hinge_m : how far behind its face the head turns [m]; assumed
+    closed_m : from end to end when shut;  piece_m : length of an extension piece put on [m]
+    stage_m, stage_n : stroke [m] and force [N] of each stage, in the order they come out
+    """
+
+    name: str = "stepped ram"
+    head: Literal["flat", "waffle", "pointed"] = "waffle"
+    head_m: float = 0.06
+    plate_m: float = 0.06
+    hinge_m: float = 0.015
+    closed_m: float = 0.5
+    piece_m: float = 0.5
+    stage_m: tuple[float, ...] = (0.35, 0.30, 0.20)
+    stage_n: tuple[float, ...] = (200e3, 120e3, 60e3)
+
+
+class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press", tag_field="move"):
+    """Drive a ram out between a part and a base.
+
+    head : what it pushes: the pillar's inner wall or a door's inner panel
+    foot : what it stands on: a base of the car, or another such place
+    surface : what the head bears on: "painted" or "bare" steel, or a "rubber" seal left on
+    extension_m : how far to drive it out [m]
+    stop_at : event kinds that end the move early
+    """
+
+    head: PillarSpot | FacePoint = PillarSpot()
+    foot: BaseSpot | PillarSpot | FacePoint = BaseSpot()
+    ram: Ram = Ram()
+    surface: Surface = "bare"
+    extension_m: float = 0.1
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
+Move = Spread | Squeeze | Crush | Ease | Press
 
 
 class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -73,6 +73,32 @@ class SeatNow:
 
 
 @dataclass(frozen=True)
+class RamNow:
+    """How a ram stands at one moment of a press.
+
+    ends : shape (2, 3) [m], head and foot;  line : unit vector from foot to head, shape (3,)
+    normal : unit vector into the metal where the head bears, shape (3,)
+    out_m : how far it is driven out;  stage : which stage moves, from 1;  limit_n : what it can push with
+    angle_rad : between line and normal;  margin_rad : what is left of it to the angle at which the head slips
+    foot_margin_rad : the same of the foot;  rolled : whether the head stands on its rim
+    sink_m : how deep the foot stands in its wall;  slid_m : how far the head has slid on the metal
+    """
+
+    ends: Floats
+    line: Floats
+    normal: Floats
+    out_m: float
+    stage: int
+    limit_n: float
+    angle_rad: float
+    margin_rad: float
+    foot_margin_rad: float
+    rolled: bool
+    sink_m: float
+    slid_m: float
+
+
+@dataclass(frozen=True)
 class Frame:
     """One converged increment.
 
@@ -111,6 +137,7 @@ class Frame:
     seat: SeatNow | None = None  # None where the pads are not followed
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
     sharp_edge_count: int = 0  # raw edges left by tears, two for each
+    ram: RamNow | None = None  # of a press
 
 
 @dataclass(frozen=True)

@@ -154,7 +154,7 @@ class Tool:
         """Add what the tips push with; fill ``ev.drive_force`` (drives,) [N]."""
         stored = 0.0
         for i, drive in enumerate(self._drives):
-            if drive.grip is not None:
+            if drive.grip is not None or drive.strut is not None:
                 continue
             gap = load.travel_m[i] - drive.travel(points)
             if drive.pushes_only and gap < 0.0:
@@ -167,7 +167,8 @@ class Tool:
     def stiffness(self, ev: Evaluation, _: State, __: Load, into: Into) -> None:
         """Add the contacts that push."""
         for i, drive in enumerate(self._drives):
-            if drive.grip is None and (ev.drive_force[i] > 0.0 or not drive.pushes_only):
+            plain = drive.grip is None and drive.strut is None
+            if plain and (ev.drive_force[i] > 0.0 or not drive.pushes_only):
                 k = drive.stiffness_n_per_m * np.outer(drive.direction, drive.direction)
                 into.mean(i, drive.weights, k)
 

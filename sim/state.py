@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.grip import Grip
+from sim.strut import Strut
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -59,6 +60,8 @@ class Drive:
     nodes : shape (k,);  weights : shape (k,);  direction : unit vector (3,)
     start : n.sum(weights * x) at the beginning of the move [m]
     grip : how the tip holds the metal across its line as well, in place of the above; None goes free across
+    strut : a ram in place of the above: its head on the positive weights, its foot on the body or on the
+        negative ones; its travel is how much longer it has grown
     """
 
     nodes: Ints
@@ -68,6 +71,7 @@ class Drive:
     stiffness_n_per_m: float = 2.0e7
     pushes_only: bool = True
     grip: Grip | None = None
+    strut: Strut | None = None
 
     def travel(self, points: Floats) -> float:
         """Return how far the contact has moved along the line [m]."""

@@ -31,6 +31,7 @@ LEDGER_WORDS = {
     "latch and hinges": "latch and hinges",
     "bar feet": "the bar's feet",
     "friction": "friction",
+    "base": "denting what the ram stands on",
     "viscous": "slow flow (model)",
     "drop": "dropped",
     "released in a jump": "let go in a jump",

@@ -1,0 +1,198 @@
+"""A ram made ready: its numbers, where its head and foot stand, what friction holds there.
+
+Every place inside the car is assumed within remembered ranges of small saloons and counted from the doors'
+outer face and the doors' lowest point.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from meshes.nearest import nearest_on_triangles
+from meshes.pillar import PillarMesh
+from sim import materials
+from sim.base import Wall
+from sim.head import Plate
+from sim.plan import BaseSpot, PillarSpot, Press, Ram, Surface
+from sim.problems import PlanError
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+# force across over force pressed with at which a head slides, from memory: about .15 on paint, wet, or
+# rubber, .3 smooth on bare or grooved on painted steel, .6 grooved on bare steel.  Points that have lost
+# their bite are as grooved ones.
+FRICTION: dict[str, dict[Surface, float]] = {
+    "flat": {"rubber": 0.15, "painted": 0.15, "bare": 0.3},
+    "waffle": {"rubber": 0.15, "painted": 0.3, "bare": 0.6},
+    "pointed": {"rubber": 0.6, "painted": 0.6, "bare": 0.6},
+}
+FOOT_FRICTION = 0.6  # a foot plate is grooved and stands on scraped metal: from memory
+POINTS, POINT_M = 4, 0.008  # points of a pointed head, width of one where it stands in the sheet, assumed
+OFF_SPOT_M = 0.02  # a place further than this from the sheet is not on it
+
+# far rocker's inner wall and tunnel's upper edge on the near side: inboard of the doors' outer face, and
+# height, assumed
+BASES: dict[str, tuple[float, float]] = {"far_rocker": (1.50, -0.07), "tunnel_edge": (0.65, 0.10)}
+BASE_WORDS = {"far_rocker": "far rocker", "tunnel_edge": "tunnel edge"}
+ROCKER_WALL_M, TUNNEL_WALL_M = 0.130, 0.100  # width of wall between its bends: rocker's height; assumed
+TUNNEL_SLOPE = 1.0  # the edge's two faces share the foot evenly: its normal leans by 45 degrees
+
+RAM_RANGES: dict[str, tuple[float, float, str]] = {
+    "head_m": (0.02, 0.2, "50 to 75 mm is usual"),
+    "plate_m": (0.02, 0.4, "a head's size, or a plate of 0.1 to 0.3 m that spreads the load"),
+    "hinge_m": (0.0, 0.1, "10 to 30 mm, assumed"),
+    "closed_m": (0.2, 1.5, "0.3 to 0.7 m is usual"),
+    "piece_m": (0.0, 1.0, "0 is none"),
+}
+FOOT_RANGES: dict[str, tuple[float, float, str]] = {
+    "rearward_m": (-1.0, 1.0, "0 is straight across from the head"),
+    "raised_m": (-0.3, 1.0, "0 is its usual height"),
+    "inboard_m": (0.0, 2.0, "0 is its usual place"),
+    "wall_m": (0.0005, 0.006, "1.0 to 2.0 mm is usual"),
+    "rib_m": (0.0, 0.006, "0 is none, 1.0 to 1.5 mm usual"),
+}
+HEAD_RANGES: dict[str, tuple[float, float, str]] = {
+    "height_m": (0.0, 1.6, "from the pillar's foot to its head"),
+    "off_m": (-0.2, 0.2, "0 is the wall's middle"),
+}
+LONGEST_M = 1.0  # of one press
+
+
+@dataclass(frozen=True)
+class Spot:
+    """A place on the metal.
+
+    triangles : shape (m, 3), the sheets an end there may touch
+    nodes, shares : shape (3,), the metal under its middle;  word : the part
+    """
+
+    triangles: Ints
+    nodes: Ints
+    shares: Floats
+    word: str
+
+    def middle(self, points: Floats) -> Floats:
+        """Return where its middle is now, shape (3,) [m]."""
+        place: Floats = self.shares @ points[self.nodes]
+        return place
+
+
+@dataclass(frozen=True)
+class Stand:
+    """A base on the rigid car: its place (3,) [m], the wall that dents, its normal (3,) towards the ram.
+
+    floored : whether a floor under it carries what the foot presses down with
+    """
+
+    place: Floats
+    wall: Wall
+    normal: Floats
+    floored: bool
+    word: str
+
+
+@dataclass(frozen=True)
+class ReadyRam:
+    """A press made ready on the metal as it is.
+
+    head : where the head is set;  foot : the base, or a place on the metal
+    friction, foot_friction : force across over force pressed with at which each slides
+    """
+
+    move: Press
+    head: Spot
+    foot: Stand | Spot
+    friction: float
+    foot_friction: float = FOOT_FRICTION
+
+    @property
+    def plate(self) -> Plate:
+        """The head as a plate; points do not let it roll."""
+        ram = self.move.ram
+        return Plate(0.5 * ram.head_m, 0.0 if ram.head == "pointed" else ram.hinge_m)
+
+    def length_left_m(self, apart_m: float) -> float:
+        """Return how much further the ram can be driven out between ends so far apart [m]."""
+        ram = self.move.ram
+        return ram.closed_m + ram.piece_m + sum(ram.stage_m) - apart_m
+
+
+def stage_of(ram: Ram, out_m: float) -> int:
+    """Return which stage moves when the ram is driven out by ``out_m``, from 0."""
+    ends = np.cumsum(ram.stage_m)
+    return min(int(np.searchsorted(ends, out_m + 1.0e-9, side="right")), len(ends) - 1)
+
+
+def force_limit_n(ram: Ram, out_m: float) -> float:
+    """Return the most the ram can push with when driven out by ``out_m`` [N]; it drops with every stage."""
+    return float(ram.stage_n[stage_of(ram, out_m)])
+
+
+def _in_range(ranges: dict[str, tuple[float, float, str]], item: object, path: str) -> None:
+    for name, (low, high, remedy) in ranges.items():
+        value = float(getattr(item, name))
+        if not (math.isfinite(value) and low <= value <= high):
+            raise PlanError(f"{path}.{name}", f"is {value}; use {low} to {high} m ({remedy})")
+
+
+def check_ram(ram: Ram) -> None:
+    """Raise PlanError naming the field and the remedy for a number out of range."""
+    _in_range(RAM_RANGES, ram, "ram")
+    if len(ram.stage_m) != len(ram.stage_n) or not ram.stage_m:
+        raise PlanError("ram.stage_n", "needs as many forces as ram.stage_m has strokes, at least one")
+    if not all(math.isfinite(x) and 0.01 <= x <= 1.0 for x in ram.stage_m):
+        raise PlanError("ram.stage_m", f"is {list(ram.stage_m)}; use 0.01 to 1 m for each stage")
+    if not all(math.isfinite(x) and 1.0e3 <= x <= 1.0e6 for x in ram.stage_n):
+        raise PlanError("ram.stage_n", f"is {list(ram.stage_n)}; use 1e3 to 1e6 N for each stage")
+
+
+def on_pillar(pillar: PillarMesh, first: int, place: PillarSpot) -> Spot:
+    """Return a place on the inner wall of a pillar whose nodes begin at ``first``; PlanError off it."""
+    _in_range(HEAD_RANGES, place, "head")
+    cuts, sign = pillar.cuts, pillar.outboard_sign
+    if not cuts[0, 0] <= place.height_m <= cuts[-1, 0]:
+        raise PlanError(
+            "head.height_m", f"is {place.height_m} m: the pillar is {cuts[-1, 0]:.3g} m high; use less"
+        )
+    low, inner, high = (float(np.interp(place.height_m, cuts[:, 0], cuts[:, k])) for k in (1, 2, 3))
+    if abs(place.off_m) > 0.5 * (high - low):
+        raise PlanError(
+            "head.off_m",
+            f"is {place.off_m} m: the wall is {high - low:.3f} m wide there; use half of that at most",
+        )
+    target = np.array([0.5 * (low + high) + place.off_m, sign * inner, place.height_m])
+    return on_sheet(pillar.surface.points, pillar.surface.triangles, first, target, "pillar")
+
+
+def on_sheet(points: Floats, triangles: Ints, first: int, target: Floats, word: str) -> Spot:
+    """Return the place on some triangles nearest to a point (3,) [m]; in the whole they begin at ``first``.
+
+    Raises
+    ------
+    PlanError
+        When the point lies off the sheet.
+    """
+    row, shares, distance = nearest_on_triangles(target[None], points, np.asarray(triangles))
+    if float(distance[0]) > OFF_SPOT_M:
+        raise PlanError("head", f"lies {1e3 * float(distance[0]):.0f} mm off the {word}: it is in the air")
+    return Spot(np.asarray(triangles) + first, np.asarray(triangles[int(row[0])]) + first, shares[0], word)
+
+
+def base_stand(foot: BaseSpot, ram: Ram, head: Floats, sign: float) -> Stand:
+    """Return a base for a ram whose head stands at a place (3,) [m]; ``sign`` +1 where outboard is +y."""
+    _in_range(FOOT_RANGES, foot, "foot")
+    inboard, height = BASES[foot.base]
+    inboard = foot.inboard_m if foot.inboard_m > 0.0 else inboard
+    place = np.array([head[0] + foot.rearward_m, -sign * inboard, height + foot.raised_m])
+    far = foot.base == "far_rocker"
+    width = ROCKER_WALL_M if far else TUNNEL_WALL_M
+    # the other face of an edge stands behind the foot edge-on
+    rib = foot.rib_m if far else max(foot.rib_m, foot.wall_m)
+    wall = Wall(foot.wall_m, width, materials.PATCH_STEEL, ram.plate_m, ram.plate_m, rib)
+    normal = np.array([0.0, sign, 0.0 if far else TUNNEL_SLOPE])
+    return Stand(place, wall, normal / np.linalg.norm(normal), far, BASE_WORDS[foot.base])
