@@ -104,7 +104,8 @@ class Wall:
 
         A clamped round plate as wide as the strip with a rigid round boss as wide as the foot,
         w = P R^2 / (16 pi D) (1 - s^2 - 4 s^2 ln(s)^2 / (1 - s^2)), s the ratio of radii
-        [timoshenko-plates-1959]; what stands edge-on adds E t b over the strip's width, taken for its height (assumed).
+        [timoshenko-plates-1959]; what stands edge-on adds E t b over the strip's width, taken for its height
+        (assumed).
         """
         young, nu = self.metal.young_pa, self.metal.poisson_ratio
         sheet = 2.0 * self.thickness_m if self.bridged else self.rib_m
