@@ -1,0 +1,247 @@
+"""Results kept beside a plan: solved once, shown at once, and known to be stale for another plan or model.
+
+Two files a plan: words and figures as JSON, which reads and compares well, and the moments as arrays
+(`sim.kept_frames`).  A kept result is true for one plan (its hash) and one version of the model.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import Any
+
+import msgspec
+
+from sim import kept_frames
+from sim.door_model import DoorModel
+from sim.likely import NOT_SETTLED
+from sim.many import GIVES, NOTHING_GAVE, first_give
+from sim.plan import BeltPoint, Ease, EdgePoint, Plan, Spread
+from sim.planfile import plan_sha256
+from sim.problems import PlanError
+from sim.record import Event as MoveEvent
+from sim.record import Frame, MoveRecord, MoveResult, Rung, SolverNote
+from sim.results import LIMITS_LINE, MODEL_VERSION, move_to_raw
+from sim.run import solve_plan
+
+NEIGHBOUR_M = 0.010
+"""How far a tip is moved to see whether the place decides: the width of a hem."""
+COARSE_M = 0.060
+"""The lattice on which a run is repeated, to see whether the lattice decides."""
+
+Solve = Callable[[Plan], tuple[DoorModel, tuple[MoveRecord, ...]]]
+
+
+class Told(msgspec.Struct, frozen=True):
+    """One move in few figures; lengths gained during the move alone.
+
+    first : kind of event in which a part gave first, "nothing gave" when none did
+    rival, margin_ratio : what else was nearest to giving just before, and how far it was from that (1: idle)
+    settled : every increment converged
+    skin_m, inner_m : how far the middles went outboard [m]
+    """
+
+    first: str
+    effect: str
+    metal: tuple[str, ...]
+    sentence: str
+    settled: bool
+    first_part: str = ""
+    first_opening_m: float | None = None
+    first_force_n: float | None = None
+    rival: str = ""
+    margin_ratio: float = 1.0
+    opening_m: float = 0.0
+    peak_force_n: float = 0.0
+    latch_demand_ratio: float = 0.0
+    parted_length_m: float = 0.0
+    torn_length_m: float = 0.0
+    skin_m: float = 0.0
+    inner_m: float = 0.0
+    clearance_change_m: float = 0.0
+    least_clearance_m: float = 0.0
+    seats: tuple[str, ...] = ()
+
+
+class Neighbour(msgspec.Struct, frozen=True):
+    """The same plan with one thing changed a little; tells whether that thing decides."""
+
+    words: str
+    moves: tuple[Told, ...]
+
+
+class Kept(msgspec.Struct, frozen=True):
+    """What was solved, for which plan, by which version of the model."""
+
+    model_version: str
+    plan_sha256: str
+    title: str
+    limits: str
+    moves: tuple[Told, ...]
+    neighbours: tuple[Neighbour, ...] = ()
+    results: tuple[dict[str, Any], ...] = ()
+
+
+def told(records: Sequence[MoveRecord]) -> tuple[Told, ...]:
+    """Return each solved move in few figures."""
+    return tuple(_told(record) for record in records if record.result is not None)
+
+
+def _told(record: MoveRecord) -> Told:
+    result, frames = record.result, record.frames
+    assert result is not None
+    start, end = frames[0], frames[-1]
+    give = first_give(result.events)
+    rival, margin = _rival(frames, None if give is None else give.kind)
+    return Told(
+        first=NOTHING_GAVE if give is None else give.kind,
+        effect=result.plan_effect,
+        metal=result.metal,
+        sentence=result.sentence,
+        settled=result.solver.failed_count == 0 and NOT_SETTLED not in result.metal,
+        first_part="" if give is None else give.part,
+        first_opening_m=None if give is None else give.opening_m,
+        first_force_n=None if give is None else give.force_n,
+        rival=rival,
+        margin_ratio=margin,
+        opening_m=end.opening_m,
+        peak_force_n=max(frame.force_n for frame in frames),
+        latch_demand_ratio=result.latch_demand_ratio,
+        parted_length_m=end.parted_length_m - start.parted_length_m,
+        torn_length_m=end.torn_length_m - start.torn_length_m,
+        skin_m=end.skin_mid_outboard_m - start.skin_mid_outboard_m,
+        inner_m=end.inner_mid_outboard_m - start.inner_mid_outboard_m,
+        clearance_change_m=end.clearance.distance_m - start.clearance.distance_m,
+        least_clearance_m=result.clearance_m["least"],
+        seats=result.seats,
+    )
+
+
+def _rival(frames: Sequence[Frame], first: str | None) -> tuple[str, float]:
+    """Return what else was nearest to giving in the last moment before anything gave, and its distance."""
+    before = frames[0]
+    for frame in frames:
+        if any(event.kind in GIVES for event in frame.events):
+            break
+        before = frame
+    others = [rung for rung in before.ladder if rung.event in GIVES and rung.event != first]
+    if not others:
+        return "", 1.0
+    top = max(others, key=lambda rung: rung.demand_ratio)
+    return top.event, max(0.0, 1.0 - top.demand_ratio)
+
+
+def neighbours_of(plan: Plan) -> tuple[tuple[str, Plan], ...]:
+    """Return the plans next to a plan: its last push a little to either side, and a coarse lattice."""
+    found: list[tuple[str, Plan]] = []
+    pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease)]
+    last = pushes[-1] if pushes else 0
+    move = plan.moves[last] if pushes else None
+    if isinstance(move, Spread) and isinstance(move.door, EdgePoint | BeltPoint):
+        for words, way in (("10 mm to one side", -NEIGHBOUR_M), ("10 mm to the other side", NEIGHBOUR_M)):
+            door = msgspec.structs.replace(move.door, along_m=round(move.door.along_m + way, 6))
+            found.append((words, plan.with_move(last, msgspec.structs.replace(move, door=door))))
+    if plan.car.lattice_spacing_m < COARSE_M:
+        coarse = plan.with_car(msgspec.structs.replace(plan.car, lattice_spacing_m=COARSE_M))
+        found.append(("a coarser lattice", coarse))
+    return tuple(found)
+
+
+def keep(
+    plan: Plan, folder: Path, name: str, *, solve: Solve = solve_plan, with_neighbours: bool = True
+) -> Kept:
+    """Solve a plan and its neighbours, write what came out, and return it.
+
+    Raises
+    ------
+    PlanError
+        When a move cannot be made, or the folder cannot be written.
+    """
+    model, records = solve(plan)
+    beside = tuple(
+        Neighbour(words, told(solve(other)[1])) for words, other in neighbours_of(plan) if with_neighbours
+    )
+    kept = Kept(
+        model_version=MODEL_VERSION,
+        plan_sha256=plan_sha256(plan),
+        title=plan.title,
+        limits=LIMITS_LINE,
+        moves=told(records),
+        neighbours=beside,
+        results=tuple(_timeless(record) for record in records),
+    )
+    text = msgspec.json.format(msgspec.json.encode(kept), indent=1)
+    moments = kept_frames.packed(model, records)
+    _put(folder, {f"{name}.json": text + b"\n", f"{name}.npz": moments})
+    return kept
+
+
+def _timeless(record: MoveRecord) -> dict[str, Any]:
+    """Return a result as plain values without the times it took: the same run gives the same file."""
+    assert record.result is not None
+    raw = move_to_raw(record.result)
+    raw["solver"] |= {"factor_s": 0.0, "assemble_s": 0.0, "wall_s": 0.0}
+    return raw
+
+
+def _put(folder: Path, files: dict[str, bytes]) -> None:
+    parts = [folder / f"{name}.part" for name in files]
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        for part, data in zip(parts, files.values(), strict=True):
+            part.write_bytes(data)
+        for part, name in zip(parts, files, strict=True):
+            part.replace(folder / name)
+    except OSError as error:
+        for part in parts:
+            part.unlink(missing_ok=True)
+        raise PlanError(
+            str(folder), f"cannot be written ({error.strerror or error}); choose another folder"
+        ) from error
+
+
+def read(folder: Path, name: str) -> Kept | None:
+    """Return the kept result of a plan's file name; None when there is none or it cannot be read."""
+    try:
+        return msgspec.json.decode((folder / f"{name}.json").read_bytes(), type=Kept)
+    except (OSError, msgspec.DecodeError):
+        return None
+
+
+def stale(kept: Kept | None, plan: Plan, called: str) -> str:
+    """Return in one sentence why a kept result does not speak for a plan; empty when it does."""
+    if kept is None:
+        return f"{called}: has not been solved yet; run it to see what happens."
+    if kept.model_version != MODEL_VERSION:
+        return (
+            f"{called}: the kept result is of model version {kept.model_version}, this is {MODEL_VERSION}; "
+            "run it again to see what comes out now."
+        )
+    if kept.plan_sha256 != plan_sha256(plan):
+        return f"{called}: the plan is another than the one that was kept; run it again."
+    return ""
+
+
+def moments(folder: Path, name: str, kept: Kept, model: DoorModel) -> tuple[MoveRecord, ...]:
+    """Return the kept moves with their moments, as if they had just been solved; () when they are not there.
+
+    A kept moment holds places to a tenth of a millimetre and no state of the metal: it is to be looked
+    at, and what is pushed on from it is solved again.
+    """
+    try:
+        frames = kept_frames.unpacked(folder / f"{name}.npz", model)
+    except (OSError, ValueError, KeyError):
+        return ()
+    if len(frames) != len(kept.results):
+        return ()
+    return tuple(MoveRecord(f, _result(raw)) for f, raw in zip(frames, kept.results, strict=True))
+
+
+def _result(raw: dict[str, Any]) -> MoveResult:
+    values = dict(raw)
+    values["events"] = tuple(MoveEvent(**event) for event in raw["events"])
+    values["ladder"] = tuple(Rung(**rung) for rung in raw["ladder"])
+    values["solver"] = SolverNote(**raw["solver"])
+    for name in ("seats", "metal", "notes"):
+        values[name] = tuple(raw[name])
+    return MoveResult(**values)

@@ -1,0 +1,110 @@
+"""Results kept beside a plan: what is read back, and what is known to be stale.
+
+Laws: the same run gives the same bytes; a kept moment lies within half a step of its grid; a result speaks
+for one plan and one model version and for nothing else.
+"""
+
+import dataclasses
+
+import msgspec
+import numpy as np
+import pytest
+
+from sim import kept, kept_frames
+from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.run import solve_plan
+
+PLAN = Plan(
+    title="short push",
+    car=Car(lattice_spacing_m=0.09),
+    moves=(Spread(door=EdgePoint(depth_m=0.005), opening_m=0.015),),
+)
+
+
+@pytest.fixture(scope="module")
+def solved():
+    return solve_plan(PLAN)
+
+
+@pytest.fixture(scope="module")
+def folder(solved, tmp_path_factory):
+    folder = tmp_path_factory.mktemp("kept")
+    kept.keep(PLAN, folder, "plan", solve=lambda _: solved, with_neighbours=False)
+    return folder
+
+
+def test_what_was_kept_is_read_back(folder, solved):
+    found = kept.read(folder, "plan")
+    result = solved[1][0].result
+    assert found.moves[0].sentence == result.sentence
+    assert found.moves[0].peak_force_n == max(frame.force_n for frame in solved[1][0].frames)
+    assert kept.stale(found, PLAN, "it") == ""
+
+
+def test_the_same_run_gives_the_same_bytes(folder, solved, tmp_path):
+    slower = [
+        dataclasses.replace(
+            record,
+            result=dataclasses.replace(
+                record.result, solver=dataclasses.replace(record.result.solver, wall_s=99.0)
+            ),
+        )
+        for record in solved[1]
+    ]
+    kept.keep(PLAN, tmp_path, "plan", solve=lambda _: (solved[0], slower), with_neighbours=False)
+    for name in ("plan.json", "plan.npz"):
+        assert (tmp_path / name).read_bytes() == (folder / name).read_bytes()
+
+
+def test_moments_are_read_back_to_the_grid(folder, solved):
+    found = kept.moments(folder, "plan", kept.read(folder, "plan"), solved[0])
+    assert len(found) == len(solved[1])
+    assert found[0].result.events == solved[1][0].result.events
+    for mine, theirs in zip(found[0].frames, solved[1][0].frames, strict=True):
+        # half a step of the grid, and what rounding of the sum adds
+        np.testing.assert_allclose(mine.points, theirs.points, rtol=0.0, atol=0.5001 * kept_frames.GRID_M)
+        np.testing.assert_allclose(mine.seam_damage, theirs.seam_damage, rtol=0.0, atol=0.51 / 255.0)
+        assert mine.events == theirs.events
+        assert mine.clearance == theirs.clearance
+        assert mine.seat.place == theirs.seat.place
+        assert [rung.part for rung in mine.ladder] == [rung.part for rung in theirs.ladder]
+
+
+def test_the_largest_flow_of_the_load_path_is_kept_with_its_pair(folder, solved):
+    found = kept.moments(folder, "plan", kept.read(folder, "plan"), solved[0])
+    mine, theirs = found[0].frames[-1], solved[1][0].frames[-1]
+    top = theirs.path_pairs[np.argmax(theirs.path_flow_n)]
+    assert mine.path_pairs[np.argmax(mine.path_flow_n)].tolist() == top.tolist()
+    assert mine.path_flow_n.max() == pytest.approx(theirs.path_flow_n.max(), rel=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("change", "word"),
+    [
+        (lambda k: msgspec.structs.replace(k, model_version="1"), "model version 1"),
+        (lambda k: msgspec.structs.replace(k, plan_sha256="0" * 64), "the plan is another"),
+        (lambda _: None, "has not been solved yet"),
+    ],
+)
+def test_a_stale_result_says_why_in_one_sentence(folder, change, word):
+    said = kept.stale(change(kept.read(folder, "plan")), PLAN, "it")
+    assert word in said
+    assert said.count(". ") == 0
+
+
+def test_a_changed_plan_is_stale(folder):
+    other = PLAN.with_car(msgspec.structs.replace(PLAN.car, skin_thickness_m=0.0008))
+    assert "the plan is another" in kept.stale(kept.read(folder, "plan"), other, "it")
+
+
+def test_moments_of_another_lattice_are_not_shown(folder):
+    model, _ = solve_plan(Plan(car=Car(lattice_spacing_m=0.08)))
+    assert kept.moments(folder, "plan", kept.read(folder, "plan"), model) == ()
+
+
+def test_neighbours_differ_in_one_thing_each():
+    beside = dict(kept.neighbours_of(PLAN.with_car(Car())))
+    assert len(beside) == 3
+    places = [plan.moves[0].door.along_m for plan in beside.values()]
+    assert sorted(round(place - 0.36, 6) for place in places) == [-0.01, 0.0, 0.01]
+    assert beside["a coarser lattice"].moves == PLAN.moves

@@ -1,0 +1,172 @@
+"""Figures in texts, keys of questions, practice, and the walk through a lesson."""
+
+import pytest
+
+from sim.many import NOTHING_GAVE
+from sim.units import Units
+from tests.ui.state.lesson_tools import LESSON, move, result
+from ui.state.bank import SAME, key_of, outcome
+from ui.state.lesson import Question
+from ui.state.lesson_check import changes
+from ui.state.lesson_file import loads_lesson
+from ui.state.lesson_results import NOT_YET, PlanResult, filled, lesson_filled, moment_at, stale_words
+from ui.state.lesson_walk import LessonWalk
+from ui.state.practice import SCORED_LINE, Mode, Practice, items_of
+
+LIP = Question("lip-first", "What?", "lip")
+
+
+class TestFigures:
+    def test_a_figure_is_put_in_with_its_unit(self):
+        text = filled("{lip.first} at {lip.first_opening}, {lip.peak_force}", {"lip": result()})
+        assert text.replace("\u00a0", " ") == "the seam at 10 mm, 4.0 kN"
+
+    def test_units_are_the_readers(self):
+        assert "lbf" in filled("{lip.peak_force}", {"lip": result()}, Units.IMPERIAL)
+
+    def test_what_is_not_solved_says_so(self):
+        empty = PlanResult("lip", "lip", result().plan, None, "not yet", result().folder)
+        assert filled("{lip.torn}", {"lip": empty}) == NOT_YET
+
+    def test_a_whole_lesson_is_filled(self):
+        lesson = lesson_filled(loads_lesson(LESSON), {"lip": result(), "bend": result("bend")})
+        assert lesson.steps[0].words.startswith("First: the seam at 10")
+
+    def test_stale_results_are_told_in_one_sentence(self):
+        assert stale_words([result()]) == ""
+        said = stale_words([result(why_stale="One is old; run it."), result("bend", why_stale="x")])
+        assert said.startswith("Plan lip, Plan bend: ") and said.count(". ") == 0
+
+
+class TestKeys:
+    def test_the_key_is_the_runs_own_result(self):
+        for first in ("seam parting", "latch free", NOTHING_GAVE):
+            key = key_of(LIP, {"lip": result(told=move(first))})
+            assert (key.outcome, key.settled) == (first, True)
+
+    @pytest.mark.parametrize(
+        ("changed", "why"),
+        [
+            ({"told": move(settled=False)}, "did not come to rest"),
+            ({"told": move(margin_ratio=0.1)}, "nearly as close"),
+            ({"beside": (("a coarser lattice", move("latch free")),)}, "a coarser lattice it comes out"),
+            ({"beside": ()}, "has not been run beside"),
+            ({"why_stale": "It is old."}, "It is old."),
+        ],
+    )
+    def test_what_is_not_settled_is_never_graded(self, changed, why):
+        key = key_of(LIP, {"lip": result(**changed)})
+        assert not key.settled
+        assert why in key.why_not
+        assert key.difficulty == "not settled"
+
+    def test_difficulty_comes_from_the_margin(self):
+        assert key_of(LIP, {"lip": result(told=move(margin_ratio=0.3))}).difficulty == "close"
+        assert key_of(LIP, {"lip": result()}).difficulty == "plain"
+
+    def test_two_plans_are_compared_by_a_figure(self):
+        asked = Question("more", "?", "lip", asks="more", other="bend", measure="force_n")
+        for force, right in ((9000.0, "bend"), (1000.0, "lip"), (4100.0, SAME)):
+            pair = {"lip": result(), "bend": result("bend", move(peak_force_n=force))}
+            assert key_of(asked, pair).outcome == right
+
+    def test_outcomes_are_read_from_what_was_measured(self):
+        assert outcome("skin's middle", move(skin_m=0.02)) == "out"
+        assert outcome("inner panel", move(inner_m=-0.02)) == "in"
+        assert outcome("room", move(clearance_change_m=0.001)) == "same"
+        assert outcome("tears", move(torn_length_m=0.03)) == "yes"
+        assert outcome("latch", move(latch_demand_ratio=0.6)) == "half"
+
+
+def practice(mode):
+    items = items_of(loads_lesson(LESSON), {"lip": result(), "bend": result("bend")})
+    return Practice(items, mode)
+
+
+class TestPractice:
+    def test_a_test_tells_nothing_before_its_end(self):
+        now = practice(Mode.TEST)
+        assert not now.ask_hint()
+        assert (now.hint, now.told) == ("", "")
+        now.answer("latch free")
+        assert now.done and now.told == ""
+        assert now.score.words == f"0 of 1 as the model has it. {SCORED_LINE}"
+
+    def test_coached_practice_tells_after_the_answer(self):
+        now = practice(Mode.COACHED)
+        assert now.told == ""
+        now.answer("seam parting")
+        assert now.told == "In the model: The seam parts. Because."
+        assert now.score.right == 1
+
+    def test_guided_practice_shows_the_answer_and_takes_none(self):
+        now = practice(Mode.GUIDED)
+        now.answer("latch free")
+        assert now.answered() == ""
+        assert "The seam parts" in now.told
+
+    def test_free_practice_asks_nothing(self):
+        assert practice(Mode.FREE).done
+
+    def test_unsettled_questions_are_answered_and_not_graded(self):
+        items = items_of(loads_lesson(LESSON), {"lip": result(beside=()), "bend": result("bend")})
+        now = Practice(items, Mode.TEST)
+        now.answer("seam parting")
+        assert (now.score.graded, now.score.not_graded) == (0, 1)
+        assert "not settled" in now.score.words
+
+
+class TestWalk:
+    @pytest.fixture
+    def walk(self, tmp_path):
+        (tmp_path / "a.toml").write_text(LESSON, encoding="utf-8")
+        walk = LessonWalk()
+        walk.open(tmp_path / "a.toml")
+        return walk
+
+    def test_steps_go_on_and_back_and_stop_at_the_ends(self, walk):
+        seen = []
+        walk.changed.connect(lambda: seen.append(walk.position))
+        assert not walk.back()
+        assert walk.on()
+        assert walk.following is None
+        assert not walk.on()
+        assert walk.back()
+        assert seen == [1, 0]
+
+    def test_a_step_tells_its_question_and_place(self, walk):
+        assert walk.question is None
+        walk.go_to_phase("show")
+        assert walk.question.name == "first"
+        assert walk.place_words == "step 2 of 2, show"
+
+    def test_results_that_are_missing_are_told(self, walk):
+        assert "run them again" in walk.stale_words
+        assert NOT_YET in walk.words
+
+    def test_a_lesson_is_opened_again_where_it_was_left(self, walk):
+        walk.open(walk.path, 1)
+        assert walk.step.title == "Look"
+        walk.close()
+        assert walk.step is None and walk.words == ""
+
+
+class TestChanges:
+    def test_a_verdict_that_flipped_is_told_first(self):
+        before = result()
+        now = result(told=move("latch free", peak_force_n=9000.0)).kept
+        lines = changes(before, now)
+        assert lines[0] == "lip, move 1: VERDICT CHANGED: what gave first: the seam, now the latch"
+        assert any("largest force" in line for line in lines)
+
+    def test_nothing_changed(self):
+        assert changes(result(), result().kept) == ("lip: nothing has changed",)
+
+
+def test_a_moment_that_did_not_come_leads_to_the_end():
+    class Moment:
+        def __init__(self, *kinds):
+            self.events = [type("E", (), {"kind": kind}) for kind in kinds]
+
+    frames = [Moment(), Moment("seam parting"), Moment()]
+    assert [moment_at(frames, m) for m in ("start", "seam parting", "latch free", "end")] == [0, 1, 2, 2]

@@ -1,0 +1,77 @@
+"""The command line's words about lessons, and sheets on paper."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from PySide6.QtGui import QColor, QImage
+
+from tests.ui.state.lesson_tools import LESSON, result
+from ui import command
+from ui.lessons import seat_numbers
+from ui.printing import write_pdf
+from ui.refusal import Refusal
+from ui.state.lesson_file import loads_lesson
+from ui.state.sheets import sheet_of
+
+# millimetres of the paper in points of 1/72 inch: ISO 216 A4 is 210 x 297 mm, ANSI letter 8.5 x 11 in
+SIZES = {"a4": (595, 842), "letter": (612, 792)}
+
+
+@pytest.mark.parametrize("paper", SIZES)
+def test_a_sheet_becomes_a_pdf_of_that_paper(qapp, tmp_path, paper):
+    lesson = loads_lesson(LESSON + '[[evaluation]]\ndoes = "Looks"\nlooked_for = "both sides"\n')
+    picture = QImage(640, 350, QImage.Format.Format_RGB32)
+    picture.fill(QColor("grey"))
+    plain = sheet_of("bridge", lesson, {"lip": result()})
+    assert write_pdf(plain, tmp_path / "one.pdf", {"lip": picture}, paper) == 1
+    seats = sheet_of("evaluation", lesson, {}, seats=("1", "2", "3"))
+    assert write_pdf(seats, tmp_path / "three.pdf", {}, paper) == 3
+    data = (tmp_path / "three.pdf").read_bytes()
+    assert data.startswith(b"%PDF-")
+    boxes = [tuple(map(float, box)) for box in re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]", data)]
+    assert boxes and all(box == pytest.approx(SIZES[paper], abs=1.0) for box in boxes)
+    assert not list(tmp_path.glob("*.part"))
+
+
+def test_a_folder_that_is_not_there_leaves_nothing(qapp, tmp_path):
+    sheet = sheet_of("evaluation", loads_lesson(LESSON), {})
+    with pytest.raises(FileNotFoundError):
+        write_pdf(sheet, tmp_path / "none" / "a.pdf", {})
+
+
+def test_seats_are_read():
+    assert seat_numbers("1-3, 7") == ("1", "2", "3", "7")
+    assert seat_numbers("") == ("",)
+    with pytest.raises(Refusal, match="write 1-12"):
+        seat_numbers("a-b")
+
+
+def test_a_lesson_that_cannot_be_read_is_refused_in_a_sentence(tmp_path, capsys):
+    path = tmp_path / "bad.toml"
+    path.write_text(LESSON.replace('phase = "open"', 'phase = "begin"'), encoding="utf-8")
+    assert command.main(["lesson", "check", str(path)]) == 2
+    said = capsys.readouterr().err
+    assert said.count("\n") == 1 and "steps" in said and "'open'" in said
+
+
+def test_a_lesson_is_looked_through(tmp_path, capsys):
+    path = tmp_path / "own.toml"
+    path.write_text(LESSON + "extra = 1\n", encoding="utf-8")
+    assert command.main(["lesson", "check", str(path)]) == 0
+    said = capsys.readouterr().out
+    assert "not a field of a lesson, kept as it is: questions[0].extra" in said
+    assert "not been solved yet" in said
+
+
+def test_ready_lessons_and_figures_are_listed(capsys):
+    assert command.main(["lesson", "ready"]) == 0
+    assert command.main(["lesson", "figures"]) == 0
+    said = capsys.readouterr().out
+    assert "01-first-bite" in said and "first_opening" in said
+
+
+def test_a_sheet_that_is_no_pdf_is_refused(capsys):
+    assert command.main(["lesson", "sheet", "01-first-bite", "--out", "sheet.txt"]) == 2
+    assert ".pdf" in capsys.readouterr().err

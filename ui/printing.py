@@ -1,0 +1,161 @@
+"""Sheets on paper: the same pages to a printer or into a PDF, with the limits line at the foot of each."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSizeF, Qt, QUrl
+from PySide6.QtGui import (
+    QAbstractTextDocumentLayout,
+    QColor,
+    QFont,
+    QFontDatabase,
+    QImage,
+    QPagedPaintDevice,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QTextDocument,
+)
+
+from ui.state.sheet import Sheet
+
+PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
+DPI = 300
+SIDE_MM, TOP_MM, FOOT_MM = 16.0, 15.0, 17.0
+"""Empty space at the sides; above the body, for the head; below it, for the foot."""
+INK, QUIET, LINE = QColor("#17191c"), QColor("#51575d"), QColor("#9aa0a5")
+FAMILIES = ("Noto Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans")
+PEN_MM = 0.18
+
+
+def family() -> str:
+    """Return the first of the wanted typefaces that this machine has."""
+    there = set(QFontDatabase.families())
+    general = QFontDatabase.systemFont(QFontDatabase.SystemFont.GeneralFont).family()
+    return next((name for name in FAMILIES if name in there), general)
+
+
+def write_pdf(sheet: Sheet, path: Path, pictures: Mapping[str, QImage], paper: str = "a4") -> int:
+    """Write a sheet as PDF; return how many pages it came to.
+
+    Raises
+    ------
+    OSError
+        When the file cannot be written; an older one stays as it was.
+    """
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    writer.setTitle(f"{sheet.kind}: {sheet.title}")
+    writer.setCreator(sheet.foot)
+    writer.setResolution(DPI)
+    set_up(writer, paper)
+    pages = paint(sheet, writer, pictures)
+    buffer.close()
+    part = path.with_name(path.name + ".part")
+    try:
+        part.write_bytes(data.data())
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)
+    return pages
+
+
+def set_up(device: QPagedPaintDevice, paper: str) -> None:
+    """Give a device its paper; the margins are drawn by us."""
+    device.setPageSize(QPageSize(PAPERS[paper]))
+    device.setPageMargins(QMarginsF(0.0, 0.0, 0.0, 0.0))
+
+
+class _Paper:
+    """The measures of one page on a device."""
+
+    def __init__(self, device: QPagedPaintDevice) -> None:
+        self.mm = device.logicalDpiX() / 25.4
+        whole = device.pageLayout().fullRectPixels(device.logicalDpiX())
+        self.width, self.height = float(whole.width()), float(whole.height())
+        self.side, self.top, self.foot = SIDE_MM * self.mm, TOP_MM * self.mm, FOOT_MM * self.mm
+        self.body = QSizeF(self.width - 2.0 * self.side, self.height - self.top - self.foot)
+
+
+def paint(sheet: Sheet, device: QPagedPaintDevice, pictures: Mapping[str, QImage]) -> int:
+    """Paint a sheet's pages on a device; return how many there were."""
+    paper = _Paper(device)
+    documents = [_document(sheet.page(k), device, paper, pictures) for k in range(len(sheet.pages))]
+    total = sum(document.pageCount() for document in documents)
+    painter = QPainter(device)
+    number = 0
+    try:
+        for document in documents:
+            for page in range(document.pageCount()):
+                if number:
+                    device.newPage()
+                number += 1
+                _paint_page(painter, document, page, paper)
+                _paint_edges(painter, sheet, number, total, paper)
+    finally:
+        painter.end()
+    return total
+
+
+def _document(
+    text: str, device: QPagedPaintDevice, paper: _Paper, pictures: Mapping[str, QImage]
+) -> QTextDocument:
+    document = QTextDocument()
+    document.documentLayout().setPaintDevice(device)
+    document.setDocumentMargin(0.0)
+    font = QFont(family())
+    font.setPointSizeF(10.0)
+    document.setDefaultFont(font)
+    document.setDefaultStyleSheet(f"body {{ color: {INK.name()}; }}")
+    for name, picture in pictures.items():
+        document.addResource(QTextDocument.ResourceType.ImageResource.value, QUrl(name), picture)
+    document.setHtml(text)
+    document.setPageSize(paper.body)
+    return document
+
+
+def _paint_page(painter: QPainter, document: QTextDocument, page: int, paper: _Paper) -> None:
+    part = QRectF(0.0, page * paper.body.height(), paper.body.width(), paper.body.height())
+    painter.save()
+    painter.translate(paper.side, paper.top - part.top())
+    painter.setClipRect(part)
+    context = QAbstractTextDocumentLayout.PaintContext()
+    context.clip = part
+    context.palette.setColor(context.palette.ColorRole.Text, INK)
+    document.documentLayout().draw(painter, context)
+    painter.restore()
+
+
+def _paint_edges(painter: QPainter, sheet: Sheet, number: int, total: int, paper: _Paper) -> None:
+    """Paint the head and the foot of a page."""
+    wide, mm = paper.body.width(), paper.mm
+    left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
+    middle = Qt.AlignmentFlag.AlignVCenter
+    painter.setPen(QUIET)
+    painter.setFont(_font(8.0))
+    head = QRectF(paper.side, 7.0 * mm, wide, 5.0 * mm)
+    painter.drawText(head, left | middle, f"{sheet.kind}   \N{MIDDLE DOT}   {sheet.title}")
+    painter.drawText(head, right | middle, f"{number} / {total}" if total > 1 else "")
+    base = paper.height - paper.foot
+    foot = QRectF(paper.side, base + 4.0 * mm, wide, 6.0 * mm)
+    painter.drawText(foot, right | middle, sheet.foot)
+    painter.setPen(INK)
+    painter.setFont(_font(9.0, strong=True))
+    painter.drawText(foot, left | middle, sheet.limits)
+    pen = painter.pen()
+    pen.setColor(LINE)
+    pen.setWidthF(PEN_MM * mm)
+    painter.setPen(pen)
+    for at in (12.5 * mm, base + 2.5 * mm):
+        painter.drawLine(round(paper.side), round(at), round(paper.side + wide), round(at))
+
+
+def _font(points: float, *, strong: bool = False) -> QFont:
+    font = QFont(family())
+    font.setPointSizeF(points)
+    font.setBold(strong)
+    return font

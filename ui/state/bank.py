@@ -1,0 +1,196 @@
+"""Questions whose key is the run's own result: what is asked, what may be answered, and what came out.
+
+A key counts only where it is settled: the run converged, the runs next to it (a little to either side, a
+coarser lattice) say the same, and what came second was not close behind.  Anything else is shown and talked
+about, and never graded.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from sim.kept import Told
+from sim.many import NOTHING_GAVE
+from sim.outcome import limit
+from ui.state.lesson import Choice, Question
+from ui.state.lesson_results import PlanResult
+
+CLOSE_RATIO = 0.15
+"""Nearer than this to giving, the second part may as well have been the first (assumed)."""
+EASY_RATIO = 0.5
+APART = 0.15
+"""Two figures that differ by less than this of the larger count as about the same (assumed)."""
+SAME = "about the same"
+
+CHOICES: Mapping[str, tuple[Choice, ...]] = {
+    "gives first": (
+        Choice("The seam parts", "seam parting"),
+        Choice("A weld breaks", "weld broken"),
+        Choice("The latch lets go", "latch free"),
+        Choice("A hinge lets go", "hinge free"),
+        Choice("The sheet tears", "skin tearing"),
+        Choice("Nothing lets go", NOTHING_GAVE),
+    ),
+    "for the plan": (
+        Choice("It gains: something is freed, no room is lost", "gained"),
+        Choice("The effort is spent, nothing is freed", "spent"),
+        Choice("Ground is lost: the patient has less room", "lost ground"),
+        Choice("Stop: the sheet tears", "stop here"),
+    ),
+    "skin's middle": (
+        Choice("It moves out", "out"),
+        Choice("It moves in", "in"),
+        Choice("It hardly moves", "hardly"),
+    ),
+    "inner panel": (
+        Choice("It moves out", "out"),
+        Choice("It moves in, towards the patient", "in"),
+        Choice("It hardly moves", "hardly"),
+    ),
+    "room": (
+        Choice("The patient has more room", "more"),
+        Choice("The patient has less room", "less"),
+        Choice("The room stays as it was", "same"),
+    ),
+    "tears": (Choice("The sheet tears", "yes"), Choice("No sheet tears", "no")),
+    "latch": (
+        Choice("The latch lets go", "free"),
+        Choice("It holds, with at least half of what it can take", "half"),
+        Choice("It holds, with less than half of what it can take", "little"),
+    ),
+}
+"""What may be answered to each thing asked."""
+
+
+@dataclass(frozen=True)
+class Key:
+    """The answer of the runs.
+
+    outcome : the outcome that is right, "" when nothing was solved
+    settled : whether it may be graded;  why_not : a sentence where it may not
+    difficulty : "plain", "close" or "not settled", from the margin
+    """
+
+    outcome: str
+    settled: bool
+    why_not: str
+    difficulty: str
+
+
+def choices_of(question: Question, results: Mapping[str, PlanResult]) -> tuple[Choice, ...]:
+    """Return what may be answered."""
+    if question.choices:
+        return question.choices
+    if question.asks != "more":
+        return CHOICES[question.asks]
+    pair = (question.plan, question.other)
+    names = [results[name].plan.title if name in results else name for name in pair]
+    return (
+        Choice(names[0], question.plan),
+        Choice(names[1], question.other),
+        Choice(SAME.capitalize(), SAME),
+    )
+
+
+def outcome(asks: str, move: Told) -> str:
+    """Return the outcome of one move that is asked for."""
+    if asks == "gives first":
+        return move.first
+    if asks == "for the plan":
+        return move.effect
+    if asks in ("skin's middle", "inner panel"):
+        return _way(move.skin_m if asks == "skin's middle" else move.inner_m, limit("moved_m"), "out", "in")
+    if asks == "room":
+        way = _way(move.clearance_change_m, limit("clearance_m"), "more", "less")
+        return "same" if way == "hardly" else way
+    if asks == "tears":
+        return "yes" if move.torn_length_m >= limit("torn_m") else "no"
+    if asks == "latch":
+        if "latch free" in move.metal or "striker out" in move.metal:
+            return "free"
+        return "half" if move.latch_demand_ratio >= 0.5 else "little"
+    raise KeyError(asks)
+
+
+def _way(value: float, least: float, up: str, down: str) -> str:
+    if abs(value) <= least:
+        return "hardly"
+    return up if value > 0.0 else down
+
+
+def _compared(question: Question, first: Told, second: Told) -> str:
+    one, two = abs(getattr(first, _FIELDS[question.measure])), abs(getattr(second, _FIELDS[question.measure]))
+    if abs(one - two) <= APART * max(one, two):
+        return SAME
+    return question.plan if one > two else question.other
+
+
+_FIELDS = {
+    "force_n": "peak_force_n",
+    "torn_length_m": "torn_length_m",
+    "parted_length_m": "parted_length_m",
+    "latch_demand_ratio": "latch_demand_ratio",
+    "least_clearance_m": "least_clearance_m",
+}
+
+
+def key_of(question: Question, results: Mapping[str, PlanResult]) -> Key:
+    """Return the key of a question from the kept results."""
+    sides = [results.get(question.plan)]
+    if question.asks == "more":
+        sides.append(results.get(question.other))
+    told = [None if side is None else side.move(question.move) for side in sides]
+    if any(move is None for move in told):
+        return Key("", False, "The plan has not been solved, so there is no key.", "not settled")
+    moves = [move for move in told if move is not None]
+    right = _outcome(question, moves)
+    why = _why_not(question, [side for side in sides if side is not None], moves, right)
+    margin = moves[0].margin_ratio if question.asks == "gives first" else 1.0
+    difficulty = "not settled" if why else "plain" if margin >= EASY_RATIO else "close"
+    return Key(right, not why, why, difficulty)
+
+
+def _outcome(question: Question, moves: list[Told]) -> str:
+    return _compared(question, *moves) if question.asks == "more" else outcome(question.asks, moves[0])
+
+
+def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], right: str) -> str:
+    """Return why a key may not be graded, "" when it may."""
+    stale = next((side.why_stale for side in sides if not side.fresh), "")
+    if stale:
+        return stale
+    if not all(move.settled for move in moves):
+        return "Some steps of the run did not come to rest."
+    if question.asks == "gives first" and moves[0].margin_ratio < CLOSE_RATIO and moves[0].rival:
+        return "Two parts were nearly as close to giving."
+    if not any(side.kept is not None and side.kept.neighbours for side in sides):
+        return "It has not been run beside its own place, so it is not known whether that decides."
+    for words, others in _beside(question, sides):
+        if _outcome(question, others) != right:
+            return f"With {words} it comes out otherwise."
+    return ""
+
+
+def _beside(question: Question, sides: list[PlanResult]) -> list[tuple[str, list[Told]]]:
+    """Return the neighbouring runs that every side has, each with the move asked for."""
+    found = []
+    first = sides[0].kept
+    for neighbour in first.neighbours if first is not None else ():
+        runs = [
+            next((n for n in side.kept.neighbours if n.words == neighbour.words), None)
+            for side in sides
+            if side.kept is not None
+        ]
+        moves = [_move(run.moves, question.move) for run in runs if run is not None]
+        known = [move for move in moves if move is not None]
+        if len(known) == len(sides):
+            found.append((neighbour.words, known))
+    return found
+
+
+def _move(moves: tuple[Told, ...], number: int) -> Told | None:
+    if number:
+        return moves[number - 1] if number <= len(moves) else None
+    pushed = [move for move in moves if move.seats]
+    return pushed[-1] if pushed else None

@@ -1,0 +1,369 @@
+"""The sheets of a lesson: bridge, evaluation, review, handout, and the lesson itself on paper.
+
+Every figure on them comes from the kept result of a plan; what could not be settled says so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from sim.builds import car_words
+from ui.state.bank import key_of
+from ui.state.glossary import Term, terms
+from ui.state.lesson import Lesson, Question
+from ui.state.lesson_results import PlanResult, filled
+from ui.state.overlay import Overlay
+from ui.state.practice import items_of, reveal
+from ui.state.sheet import (
+    NOT_THE_ORDER,
+    Picture,
+    Sheet,
+    beside,
+    boxed,
+    bullets,
+    fields,
+    gap,
+    heading,
+    image,
+    paragraph,
+    rules,
+    said,
+    strong,
+    table,
+)
+from ui.state.sheet import title as title_of
+from ui.state.signs import ALWAYS, events_of, hazards, signs
+from ui.state.wording import told
+
+FULL_PX = 672
+"""Width of the body of an A4 page [CSS px]; letter is a little wider, so that pictures fit on both."""
+PLANS_A_PAGE = 3
+BOX = "\N{WHITE SQUARE}"
+BEFORE = "Before metal work: scene protected, car steady, energy isolated, patient covered and cared for."
+ON_METAL = (
+    "seam",
+    "a weld",
+    "latch",
+    "striker out of its fork",
+    "a hinge",
+    "foot of the bar",
+    "sheet, by tearing",
+    "nothing",
+    "could not be seen",
+)
+LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come first."
+
+
+# bridge -------------------------------------------------------------------------------------------------
+
+
+def bridge(results: Sequence[PlanResult], title: str, overlay: Overlay | None = None) -> Sheet:
+    """Return the sheet that leads from the screen to the drill ground, for one plan or a lesson's."""
+    moves = [move for result in results for move in (result.kept.moves if result.kept else ())]
+    shown = [result for result in results if result.kept is not None][:2]
+    pictures = tuple(
+        Picture(result.called, result.called, camera="latch", aim=True, moment="start") for result in shown
+    )
+    body = title_of(title) + _shown_row(shown)
+    rows = [signs()[ALWAYS], *(signs()[event] for event in events_of(moves))]
+    body += heading("On the screen, and on the metal")
+    body += table(
+        ("On the screen", "Look", "Listen", "Feel", "Stop"),
+        [
+            (
+                f"<b>{said(sign.screen)}</b>",
+                said(sign.look),
+                said(sign.listen),
+                said(sign.feel),
+                f"<b>{said(sign.stop)}</b>",
+            )
+            for sign in rows
+        ],
+        (17, 24, 17, 18, 24),
+        size="8.5pt",
+        pad=3,
+    )
+    body += _local(overlay)
+    body += heading("What happened on the metal")
+    body += fields(("Date", "Place", "Door: seam, metal, latch (no make)", "Tool"), (16, 22, 38, 24))
+    boxes = " &nbsp; ".join(f"{BOX}&nbsp;{word.replace(' ', '&nbsp;')}" for word in ON_METAL)
+    style = "font-size:9pt; margin-top:6px; margin-bottom:0px;"
+    body += f'<p style="{style}"><b>First to give</b> &nbsp; {boxes}</p>'
+    body += (
+        rules(1) + gap(2) + boxed(paragraph(f"{BEFORE} {LOCAL_FIRST} {NOT_THE_ORDER}", size="9pt", below=0))
+    )
+    return Sheet("Bridge sheet", title, (body,), pictures)
+
+
+def _shown_row(shown: Sequence[PlanResult]) -> str:
+    """Return what the model showed: each plan's picture over its sentence, beside each other."""
+    if not shown:
+        return paragraph("The plan has not been solved yet, so this sheet holds the general signs alone.")
+    wide = (FULL_PX - 16) // 2
+    cells = []
+    for result in shown:
+        move = result.move()
+        assert move is not None
+        text = image(result.called, wide if len(shown) > 1 else FULL_PX // 2)
+        text += strong(result.plan.title, "11pt")
+        text += paragraph(told(move.sentence, move.effect), size="9pt")
+        if not result.fresh:
+            text += paragraph(result.why_stale, quiet=True, size="8pt")
+        cells.append(text)
+    if len(cells) == 1:
+        picture, _, words = cells[0].partition("/>")
+        return beside([(52, f"{picture}/>"), (48, words)])
+    return beside([(49, cells[0]), (2, ""), (49, cells[1])])
+
+
+def _local(overlay: Overlay | None) -> str:
+    if overlay is None or not (overlay.stop_rules or overlay.hazards):
+        return ""
+    text = heading("Our own rules")
+    text += bullets((*overlay.stop_rules, *overlay.hazards))
+    return text + paragraph(overlay.signed, quiet=True, size="8pt")
+
+
+# evaluation ---------------------------------------------------------------------------------------------
+
+
+def evaluation(lesson: Lesson, seats: Sequence[str] = ("",), overlay: Overlay | None = None) -> Sheet:
+    """Return the evaluation: a page a seat, satisfactory or unsatisfactory a step, with the reason."""
+    return Sheet(
+        "Evaluation sheet",
+        lesson.title,
+        tuple(_evaluation_page(lesson, seat, overlay) for seat in seats or ("",)),
+    )
+
+
+def _evaluation_page(lesson: Lesson, seat: str, overlay: Overlay | None) -> str:
+    goal = lesson.objective
+    body = title_of(lesson.title) + strong(f"{goal.audience} {goal.behaviour}.", "11pt")
+    body += paragraph(f"{goal.condition[:1].upper()}{goal.condition[1:]}; {goal.degree}.", size="9.5pt")
+    cells = fields(("Seat number (no name)", "Date", "Place", "Try (first, second)"), (25, 20, 30, 25))
+    if seat:
+        cells = cells.replace(
+            "<br/><br/>", f'<br/><span style="font-size:15pt;"><b>{said(seat)}</b></span>', 1
+        )
+    body += cells + gap(5)
+    rows = [
+        (f"<b>{k}</b>", f"<b>{said(skill.does)}</b><br/>{said(skill.looked_for)}", "", "", "", "")
+        for k, skill in enumerate(lesson.evaluation, 1)
+    ]
+    body += table(
+        ("", "Step, and what is looked for", "S", "U", "Reason (for each U)", "Again"),
+        rows,
+        (4, 45, 6, 6, 30, 9),
+        size="9.5pt",
+        pad=6,
+    )
+    body += gap(2)
+    body += paragraph(
+        "S satisfactory, U unsatisfactory. A step marked U has its reason, and is tried again by itself.",
+        quiet=True,
+        size="8.5pt",
+        above=6,
+    )
+    body += _local(overlay)
+    body += fields(("Evaluator's signature", "Signed by the one evaluated", "Date"), (40, 40, 20))
+    words = f"{NOT_THE_ORDER} {LOCAL_FIRST} This sheet is kept by seat number, in your service's records."
+    return body + gap(4) + boxed(paragraph(words, size="9pt", below=0))
+
+
+def record_csv(lesson: Lesson, seats: Sequence[str]) -> str:
+    """Return an empty record of the evaluation for a spreadsheet: a line a seat and step."""
+    lines = ["lesson,seat,step,S_or_U,reason,again_S_or_U"]
+    for seat in seats:
+        for k, skill in enumerate(lesson.evaluation, 1):
+            title, step = (text.replace('"', '""') for text in (lesson.title, f"{k} {skill.does}"))
+            lines.append(f'"{title}","{seat}","{step}",,,')
+    return "\n".join(lines) + "\n"
+
+
+# review -------------------------------------------------------------------------------------------------
+
+
+def review(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
+    """Return the sheet an expert signs: each plan's picture, what is claimed, who says so, which model."""
+    pictures = tuple(Picture(name, name, camera="three_quarter") for name in results)
+    body = title_of(lesson.title) + paragraph(
+        f"{lesson.author}, {lesson.written_on or 'no date'}. Licence {lesson.licence}. Piloted on: "
+        f"{lesson.piloted_on or 'not yet'}. Level: {lesson.level}. For: {lesson.objective.audience.lower()}.",
+        size="9pt",
+    )
+    parts = [_review_plan(lesson, result, results) for result in results.values()]
+    pages = ["".join(parts[k : k + PLANS_A_PAGE]) for k in range(0, len(parts), PLANS_A_PAGE)] or [""]
+    pages[0] = body + pages[0]
+    body = heading("Claims of the lesson as a whole")
+    body += table(
+        ("Claim", "Source", "Right", "To change"),
+        [(said(claim.words), said(claim.source), "", "") for claim in lesson.claims],
+        (52, 26, 9, 13),
+    )
+    body += heading("Standards named")
+    body += table(
+        ("Standard", "Edition", "What for", "Clause read by, on"),
+        [(said(s.name), said(s.edition), said(s.words), said(s.checked)) for s in lesson.standards],
+        (34, 12, 30, 24),
+    )
+    body += gap(6)
+    body += fields(("Reviewed by (post)", "Owner of the procedure", "Date", "Signatures"), (26, 26, 14, 34))
+    return Sheet("Review sheet", lesson.title, (*pages, body), pictures)
+
+
+def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanResult]) -> str:
+    move = result.move()
+    words = strong(f"{result.called}: {result.plan.title}", "11pt")
+    if move is None:
+        return words + paragraph(result.why_stale, size="9pt")
+    words += paragraph(told(move.sentence, move.effect), size="9pt")
+    keys = [key_of(q, results) for q in lesson.questions if q.plan == result.called]
+    loose = sum(not key.settled for key in keys)
+    kept = result.kept
+    assert kept is not None
+    rows = [
+        ("Car", car_words(result.plan.car)),
+        ("First to give", filled(f"{{{result.called}.first}}", {result.called: result})),
+        ("Next nearest", f"{move.rival or 'nothing'}, {100 * move.margin_ratio:.0f} % away"),
+        ("Questions on it", f"{len(keys)}, of them not graded: {loose}"),
+        ("Says so", f"this model, version {kept.model_version}; plan {kept.plan_sha256[:12]}"),
+        ("Kept result", "fresh" if result.fresh else result.why_stale),
+        ("Right / to change", ""),
+    ]
+    words += table(("", ""), [(f"<b>{said(a)}</b>", said(b)) for a, b in rows], (30, 70), size="8.5pt", pad=3)
+    wide = FULL_PX // 2 - 8
+    return beside([(50, image(result.called, wide)), (2, ""), (48, words)]) + gap(6)
+
+
+# handout ------------------------------------------------------------------------------------------------
+
+
+def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
+    """Return the sheet for the class: pictures before the push, the questions, the words, the points."""
+    shown = [result for result in results.values() if result.kept is not None][:2]
+    pictures = tuple(
+        Picture(result.called, result.called, moment="start", camera="latch", aim=True) for result in shown
+    )
+    words = dict(results)
+    body = title_of(lesson.title) + strong(filled(lesson.words, words), "12pt")
+    if shown:
+        wide = (FULL_PX - 16) // 2
+        cells = [
+            (49, image(r.called, wide) + paragraph(f"{r.plan.words} True scale.", quiet=True, size="8.5pt"))
+            for r in shown
+        ]
+        body += beside([cells[0], (2, ""), *(cells[1:] or [(49, "")])])
+    body += heading("What do you say?")
+    for k, question in enumerate(lesson.questions, 1):
+        body += _paper_question(k, question, results)
+    body += heading("Afterwards")
+    body += bullets(filled(text, words) for text in lesson.debrief.questions)
+    body += rules(2)
+    second = heading("Words") + _words_table(lesson) + heading("Before any real door")
+    second += bullets((BEFORE, LOCAL_FIRST, NOT_THE_ORDER))
+    second += bullets(hazards()[name] for name in lesson.hazards if name in hazards())
+    second += heading("What this lesson does not say") + bullets(lesson.limits)
+    second += heading("Notes") + rules(6)
+    return Sheet("Handout", lesson.title, (body, second), pictures)
+
+
+def _paper_question(number: int, question: Question, results: Mapping[str, PlanResult]) -> str:
+    item = next(item for item in items_of(_only(question), results) if item.question.name == question.name)
+    boxes = " &nbsp; ".join(f"{BOX}&nbsp;{said(choice.words)}" for choice in item.choices)
+    return (
+        f'<p style="font-size:10pt; margin-top:6px; margin-bottom:1px;"><b>{number}</b> &nbsp;'
+        f"{said(item.ask)}</p>"
+        f'<p style="font-size:9.5pt; margin-top:0px; margin-bottom:2px; margin-left:14px;">{boxes}</p>'
+    )
+
+
+def _only(question: Question) -> Lesson:
+    return Lesson(title="one", questions=(question,))
+
+
+def _words_table(lesson: Lesson) -> str:
+    text = " ".join(step.words for step in lesson.steps).lower()
+    used = [term for term in terms() if term.name in text][:10]
+    rows = [(f"<b>{said(term.name)}</b>", said(term.meaning), _others(term)) for term in used]
+    return table(("Word", "Means", "Also called"), rows, (18, 52, 30), size="8.5pt", pad=3)
+
+
+def _others(term: Term) -> str:
+    return said(", ".join(term.aliases[:3]))
+
+
+# the lesson itself --------------------------------------------------------------------------------------
+
+
+def lesson_on_paper(
+    lesson: Lesson, results: Mapping[str, PlanResult], overlay: Overlay | None = None
+) -> Sheet:
+    """Return the whole lesson for the teacher: for when the laptop stays in the bag."""
+    words = dict(results)
+    goal = lesson.objective
+    body = title_of(lesson.title) + strong(filled(lesson.words, words))
+    rows = [
+        ("Level, session", f"{lesson.level}; {lesson.session}; about {lesson.duration_min} min"),
+        ("Who", goal.audience),
+        ("Does what", goal.behaviour),
+        ("Given what", goal.condition),
+        ("How well", goal.degree),
+        ("Standards", "; ".join(f"{s.name}, {s.edition}" for s in lesson.standards) or "none named"),
+        ("Written", f"{lesson.author}, {lesson.written_on}; licence {lesson.licence}"),
+    ]
+    body += table(("", ""), [(f"<b>{said(a)}</b>", said(b)) for a, b in rows], (20, 80), size="9pt", pad=4)
+    body += beside(
+        [
+            (49, heading("To have ready") + bullets(lesson.materials)),
+            (2, ""),
+            (49, heading("To have read") + bullets(lesson.references)),
+        ]
+    )
+    body += heading("Steps")
+    body += table(
+        ("", "For the class", "For the teacher"),
+        [
+            (
+                f"<b>{k}</b> {said(step.phase)}",
+                f"<b>{said(step.title)}</b><br/>{said(filled(step.words, words))}",
+                said(filled(step.notes, words)),
+            )
+            for k, step in enumerate(lesson.steps, 1)
+        ],
+        (10, 40, 50),
+        pad=5,
+    )
+    body += heading("Questions, and what the runs say")
+    for item in items_of(lesson, results):
+        body += paragraph(f"{item.ask}  {reveal(item)}", size="9pt", below=4)
+    body += heading("To end with")
+    body += bullets(filled(text, words) for text in (*lesson.debrief.questions, *lesson.debrief.points))
+    body += _local(overlay)
+    body += heading("Limits, and hazards to name")
+    body += bullets(
+        (*lesson.limits, *(f"{name}: {hazards()[name]}" for name in lesson.hazards if name in hazards()))
+    )
+    return Sheet("Lesson", lesson.title, (body,))
+
+
+SHEETS = ("bridge", "evaluation", "review", "handout", "lesson")
+"""The sheets by name, as they are asked for."""
+
+
+def sheet_of(
+    kind: str,
+    lesson: Lesson,
+    results: Mapping[str, PlanResult],
+    *,
+    overlay: Overlay | None = None,
+    seats: Sequence[str] = ("",),
+) -> Sheet:
+    """Return one of a lesson's sheets; KeyError for another word."""
+    makers = {
+        "bridge": lambda: bridge(list(results.values()), lesson.title, overlay),
+        "evaluation": lambda: evaluation(lesson, seats, overlay),
+        "review": lambda: review(lesson, results),
+        "handout": lambda: handout(lesson, results),
+        "lesson": lambda: lesson_on_paper(lesson, results, overlay),
+    }
+    return makers[kind]()
