@@ -93,7 +93,9 @@ class Edging:
         assert surround is not None and surround.edges is not None
         self._edges: Edges = surround.edges
         self._near = surround.near
-        self.elements: Ints = np.zeros((0, 4), np.int64) if self._near is None else self._near.pairs
+        pairs = np.zeros((0, 4), np.int64) if self._near is None else self._near.pairs
+        # what presses on a rigid face adds to its own node alone
+        self.elements: Ints = pairs[~np.isin(pairs[:, 1], self._edges.rigid.ravel())]
         self._place = {tuple(row): i for i, row in enumerate(self.elements.tolist())}
         self._law = touch_law(pressure=self._edges.stiffness_n_per_m, offset_m=0.0)
         self._for: State | None = None
@@ -110,6 +112,7 @@ class Edging:
         ids = rows[:, :4].astype(np.int64)
         count = len(rows)
         self._nodes = np.ascontiguousarray(ids[:, ORDER])
+        self._rigid = np.isin(ids[:, 1], self._edges.rigid.ravel())
         self._rows = np.array([self._place.get(tuple(row), -1) for row in ids.tolist()], dtype=np.int64)
         coefficients = np.zeros((count, 3, 6))
         coefficients[:, 0, 0], coefficients[:, 0, 2:5] = 1.0, -rows[:, 4:7]
@@ -151,7 +154,7 @@ class Edging:
         """Add the edges that press."""
         if not self._from(state):
             return
-        active = (ev.read[EDGE_PUSH] > 0.0) & (self._rows >= 0)
+        active = ev.read[EDGE_PUSH] > 0.0
         if not active.any():
             return
         bond_stiffness(
@@ -166,7 +169,12 @@ class Edging:
             active,
             self._stiff,
         )
-        into.group(0, self._rows[active], self._nodes[active], self._stiff[active], ORDER)
+        alone = active & self._rigid
+        for node, k in zip(self._nodes[alone, 0].tolist(), self._stiff[alone], strict=True):
+            own = k[:3, :3] + k[:3, 3:6] + k[3:6, :3] + k[3:6, 3:6]
+            into.nodes(np.array([node]), own)
+        both = active & (self._rows >= 0)
+        into.group(0, self._rows[both], self._nodes[both], self._stiff[both], ORDER)
 
     def commit(self, state: State, ev: Evaluation) -> State:
         """Return the state with the triangles chosen anew."""

@@ -185,10 +185,11 @@ class Network:
         return other
 
     def standing(self, structure: Structure) -> Network:
-        """Return this network with a structure that differs only in when one last looked round."""
+        """Return this network with a structure that differs only in numbers of its surroundings."""
         other = object.__new__(Network)
         other.__dict__.update(self.__dict__)
         other.structure = structure
+        other.laws = other._make_laws()
         return other
 
     def initial_state(self) -> State:

@@ -21,9 +21,9 @@ from sim.weight import standing_still
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-REACH_M = 0.09  # what is nearer than this is on the list
-NEED_M = 0.05  # what is nearer than this must be
-STALE_M = 0.02  # two parts that have each moved this far since may be nearer by twice as much
+REACH_M = 0.05  # what is nearer than this is on the list
+NEED_M = 0.025  # what is nearer than this must be
+STALE_M = 0.0125  # two parts that have each moved this far since may be nearer by twice as much
 
 
 def _used(structure: Structure) -> Ints:

@@ -133,8 +133,17 @@ def _hull(axis: int, cuts: Sequence[Cut], sign: float) -> Rigid:
 
 
 def edge_nodes(mesh: DoorMesh) -> Ints:
-    """Return the nodes of a door that may press on what is beside it: lip, fold and inner bend."""
-    out: Ints = np.unique(np.concatenate([mesh.hem_skin, mesh.wall.ravel()]))
+    """Return the nodes of a door that may press on what is beside it: lip, shut face, inner bend.
+
+    The lip is that of the inner structure: a skin that has come off there presses on nothing.  Along the
+    hinge edge it is left out: real hinges turn about a line near or outboard of it, these half-way down the
+    shut face, so that a lip would strike the pillar in front that in a car it clears.
+    """
+    last = len(mesh.wall) - 1
+    start, end = mesh.edges["hinge_edge"]
+    hinge = mesh.wall[[last // 2, last], start : end + 1]
+    rest = mesh.wall[[0, last // 2, last], end + 1 :]
+    out: Ints = np.unique(np.concatenate([hinge.ravel(), rest.ravel()]))
     return out
 
 
