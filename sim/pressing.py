@@ -262,10 +262,12 @@ class PressCourse:
         run.take(stepper)
         self._slips.append(slipped)
         self._slipped_at = now if self._slipped_at is None else self._slipped_at
-        if hold.slid_m >= outcome.limit("slid_m") and SEAT_SLIPPING + "head" not in run.seen:
+        gone = hold.off or hold.slid_m >= outcome.limit("slid_m")
+        if gone and SEAT_SLIPPING + "head" not in run.seen:
             events += (self._event(SEAT_SLIPPING, "head", slipped_at),)
         if hold.off:
             events += (self._event(SEAT_OFF, "head", slipped_at),)
+            point = self._let_go(point)
         loose = slipped.end == "loose" and hold.slid_m >= outcome.limit("slid_m")
         return point, hold.off or loose, events
 

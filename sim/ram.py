@@ -154,19 +154,23 @@ def check_ram(ram: Ram) -> None:
 def on_pillar(pillar: PillarMesh, first: int, place: PillarSpot) -> Spot:
     """Return a place on the inner wall of a pillar whose nodes begin at ``first``; PlanError off it."""
     _in_range(HEAD_RANGES, place, "head")
-    cuts, sign = pillar.cuts, pillar.outboard_sign
+    cuts = pillar.cuts
     if not cuts[0, 0] <= place.height_m <= cuts[-1, 0]:
         raise PlanError(
             "head.height_m", f"is {place.height_m} m: the pillar is {cuts[-1, 0]:.3g} m high; use less"
         )
-    low, inner, high = (float(np.interp(place.height_m, cuts[:, 0], cuts[:, k])) for k in (1, 2, 3))
+    low, high = (float(np.interp(place.height_m, cuts[:, 0], cuts[:, k])) for k in (1, 3))
     if abs(place.off_m) > 0.5 * (high - low):
         raise PlanError(
             "head.off_m",
             f"is {place.off_m} m: the wall is {high - low:.3f} m wide there; use half of that at most",
         )
-    target = np.array([0.5 * (low + high) + place.off_m, sign * inner, place.height_m])
-    return on_sheet(pillar.surface.points, pillar.surface.triangles, first, target, "pillar")
+    # where the wall stands at that height and width, however far inboard: sought in its own plane
+    surface, flat = pillar.surface, np.array([1.0, 0.0, 1.0])
+    target = np.array([0.5 * (low + high) + place.off_m, 0.0, place.height_m])
+    inner = surface.triangles_of("inner")
+    row, shares, _ = nearest_on_triangles(target[None], surface.points * flat, inner)
+    return Spot(surface.triangles + first, inner[int(row[0])] + first, shares[0], "pillar")
 
 
 def on_sheet(points: Floats, triangles: Ints, first: int, target: Floats, word: str) -> Spot:

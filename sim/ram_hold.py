@@ -4,7 +4,8 @@ A two-force member pushes along its own line, so an end holds as long as that li
 angle of the metal it stands on; beyond, no force of it can be in balance there, large or small, and the head
 runs along the metal the way the line points.  As it goes the ram, no longer than it was, loses its load and
 the metal springs back.  It stops where the line is within the friction angle again, or with no load left; or
-it runs off the part.  Points that bite hold until what pushes across cuts the sheet they stand in.
+it runs off the part.  A head that has rolled over kicks out at once.  Points that bite hold until what
+pushes across cuts the sheet they stand in.
 """
 
 from __future__ import annotations
@@ -243,7 +244,7 @@ class RamHold:
             if now.margin_rad >= 0.0:
                 end = "holds"
                 break
-            if not self._next_spot(point.state.points, now):
+            if now.rolled or not self._next_spot(point.state.points, now):
                 break
             nodes, weights = self._ends(point.state.points)
             self.drive = self._drive(nodes, weights)

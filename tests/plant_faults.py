@@ -57,6 +57,28 @@ FAULTS = (
         "tests/sim/properties/test_rigid.py::test_it_pushes_and_never_pulls[0.001-cylinder]",
     ),
     Fault(
+        "a ram pulls",
+        "sim/strut.py",
+        "force = stiffness * max(length_m - now, 0.0)",
+        "force = stiffness * (length_m - now)",
+        "tests/sim/properties/test_struts.py::test_it_pushes_and_never_pulls[rigid]",
+    ),
+    Fault(
+        "a ram's head does not roll on a bow",
+        "sim/head.py",
+        "out = middle + plate.hinge_m * tilt / lean",
+        "out = middle + 0.0 * tilt / lean",
+        "tests/sim/verification/test_rams.py::test_on_a_bow_the_head_rolls_and_its_angle_grows[1.0-0.04]",
+    ),
+    Fault(
+        "a base dents at no cost",
+        "sim/strut.py",
+        "wall.work_j(dent) - wall.work_j(dent_m),",
+        "0.0,",
+        "tests/sim/properties/test_struts.py::"
+        "test_a_wall_dented_and_let_off_has_cost_its_dent_and_gives_nothing_back[thin]",
+    ),
+    Fault(
         "a pillar's spot peels the wrong way",
         "sim/pillar.py",
         "coefficients[:, 1, 4], coefficients[:, 1, 5] = -sign, sign",
