@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, QTimer
 from sim.plan import Crush, Ease, Move, Spread
 from sim.units import Units
 from ui.filing import Filing
+from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.panels.sheets import KeySheet
 from ui.state.chances import Chances, Wish, progress_words
@@ -40,6 +41,9 @@ class Acting:
         self.chances, self._asked_many = Chances(), Wish.LIKELY
         self._player = player
         self.teaching = Teaching(session, window, filing, self._play_from)
+        self.lessons = LessonSide(
+            session, window, filing, lambda: self.side, self.teaching.ask, self._play_from
+        )
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
@@ -52,13 +56,13 @@ class Acting:
 
     def _do_named(self, name: str) -> None:
         session, side = self.session, self.side
-        plain = self.teaching.actions() | {
-            "undo": session.document.undo, "redo": session.document.redo, "run": self.teaching.run,
+        plain = self.teaching.actions() | self.lessons.actions() | {
+            "undo": session.document.undo, "redo": session.document.redo,
+            "run": lambda: self.lessons.play() or self.teaching.run(),
             "go_on": session.go_on_from_here, "end": lambda: session.timeline.go(len(session.timeline)),
             "moment_back": lambda: session.timeline.go(session.timeline.position - 1),
             "moment_on": lambda: session.timeline.go(session.timeline.position + 1),
-            "event_back": lambda: session.timeline.go_to_mark(-1),
-            "event_on": lambda: session.timeline.go_to_mark(1),
+            "event_back": lambda: self._page(-1), "event_on": lambda: self._page(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
             "picture": self.filing.ask_picture, "mesh": self.filing.ask_mesh, "quit": self.window.close,
             "edge": lambda: self.filing.show_ready("edge"),
@@ -80,9 +84,17 @@ class Acting:
             }  # fmt: skip
             steer[name]()
 
+    def _page(self, way: int) -> None:
+        """Turn a page: of the lesson if one is open, else to the next event."""
+        walk = self.lessons.walk
+        if walk.is_open:
+            walk.go(walk.position + way)
+        else:
+            self.session.timeline.go_to_mark(way)
+
     def _do_form(self) -> None:
         pages = self.window.left_pages
-        pages.setCurrentIndex(1 - pages.currentIndex())
+        pages.setCurrentIndex(0 if pages.currentIndex() == 1 else 1)
         self.window.focus_stage()
 
     def _do_stop(self) -> None:

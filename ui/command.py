@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, lessons, many_runs
+from ui import cars, exporting, files, lessons, many_runs
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -66,11 +66,14 @@ def window(plan: Path | None = None) -> int:
     Parameters
     ----------
     plan
-        A plan to open, as a TOML file; without one the ready demo is shown.
+        A plan or a lesson to open, as a TOML file; without one the ready demo is shown.
     """
     arguments = []
     if plan is not None:
-        read_plan(plan)
+        if files.is_lesson(plan):
+            lessons.read(plan)
+        else:
+            read_plan(plan)
         arguments.append(str(plan))
     from ui import app as program
 

@@ -24,6 +24,16 @@ def ready_plan(name: str) -> Plan:
     return loads_plan(place.read_text(encoding="utf-8"))
 
 
+def is_lesson(path: Path) -> bool:
+    """Tell whether a file looks like a lesson: it has steps, and a plan has none."""
+    try:
+        if path.stat().st_size > LARGEST_BYTES:
+            return False
+        return any(line.strip() == "[[steps]]" for line in path.read_text(encoding="utf-8").splitlines())
+    except (OSError, UnicodeDecodeError):
+        return False
+
+
 def read(path: Path) -> tuple[Plan, str]:
     """Return the plan in a file and the file's text; FileTrouble, saying why, where there is none."""
     try:

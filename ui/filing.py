@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import dataclasses
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -44,6 +45,8 @@ class Filing:
         self.session, self.window, self._showing, self.folder = session, window, showing, folder
         self.settings = remembered.load(folder)
         self.side: StageSide | None = None
+        self.open_lesson: Callable[[Path], bool] = lambda _: False
+        """Opens a file that is a lesson and no plan."""
         self._pictures: PictureSheet | None = None
         self._left: dict[str, Plan] = {}
 
@@ -107,6 +110,10 @@ class Filing:
         """Show the plan in a file; return False, having said why, where it cannot be."""
         from ui import files
 
+        if files.is_lesson(path) and self.open_lesson(path):
+            self._remember(self.settings.with_recent(path))
+            self.window.show_recent(self.settings.recent)
+            return True
         try:
             plan, text = files.read(path)
         except files.FileTrouble as trouble:

@@ -12,6 +12,7 @@ from cyclopts import App, Parameter
 
 from sim.problems import PlanError
 from ui.refusal import Refusal, file_trouble, read_plan, sentence_of
+from ui.seats import seat_numbers
 
 if TYPE_CHECKING:
     from ui.state.lesson import Lesson
@@ -62,7 +63,7 @@ def check(*lessons: str) -> int:
 
     failed = False
     for path in _paths(lessons):
-        lesson, results = _read(path)
+        lesson, results = read(path)
         report = lesson_check.looked_through(lesson, results, path.read_text(encoding="utf-8"))
         sys.stdout.write(f"{path.stem}: {lesson.title}\n" + "".join(f"  {line}\n" for line in report.lines))
         failed |= report.failed
@@ -88,7 +89,7 @@ def solve(*lessons: str, again: bool = False, quick: bool = False) -> int:
 
     done: set[Path] = set()
     for path in _paths(lessons):
-        _, results = _read(path)
+        _, results = read(path)
         for result in results.values():
             place = result.folder / result.file
             lacking = not quick and result.kept is not None and not result.kept.neighbours
@@ -166,7 +167,7 @@ def record(lesson: str, *, out: Path, seats: str = "1-12") -> int:
     """
     from ui.state.sheets import record_csv
 
-    loaded, _ = _read(next(_paths((lesson,))))
+    loaded, _ = read(next(_paths((lesson,))))
     try:
         out.write_text(record_csv(loaded, seat_numbers(seats)), encoding="utf-8")
     except OSError as error:
@@ -187,7 +188,8 @@ def _paths(lessons: tuple[str, ...]) -> Iterator[Path]:
         yield ready_path(word) if word in names else Path(word)
 
 
-def _read(path: Path) -> tuple[Lesson, dict[str, PlanResult]]:
+def read(path: Path) -> tuple[Lesson, dict[str, PlanResult]]:
+    """Return a lesson and its plans with what was kept of them; Refusal in a sentence where it cannot be."""
     from ui.state.lesson_file import load_lesson
     from ui.state.lesson_results import results_of
 
@@ -203,7 +205,7 @@ def _lesson_or_plan(word: str, kind: str, scratch: Path) -> tuple[Lesson, dict[s
     """Return a lesson; of a plan file, a lesson of that one plan, solved now."""
     path = next(_paths((word,)))
     if kind != "bridge" or not _is_plan(path):
-        return _read(path)
+        return read(path)
     from sim import kept
     from ui.command import solve as solve_aloud
     from ui.state.lesson import Lesson
@@ -241,25 +243,6 @@ def _overlay(path: Path | None) -> Overlay | None:
         raise Refusal(sentence_of(error)) from error
     except (OSError, UnicodeDecodeError) as error:
         raise Refusal(f"--rules {path}: cannot be read ({error}).") from error
-
-
-def seat_numbers(words: str) -> tuple[str, ...]:
-    """Return seat numbers from words such as "1-12" or "3,5,8"; one empty seat for no words.
-
-    Raises
-    ------
-    Refusal
-        When the words are something else.
-    """
-    if not words.strip():
-        return ("",)
-    found: list[str] = []
-    for part in words.split(","):
-        first, dash, last = part.strip().partition("-")
-        if not first.isdigit() or (dash and not last.isdigit()) or (dash and int(last) - int(first) > 200):
-            raise Refusal(f"--seats {words}: cannot be read; write 1-12 or 3,5,8.")
-        found += [str(k) for k in range(int(first), int(last) + 1)] if dash else [first]
-    return tuple(found)
 
 
 def put_on_paper(made: Sheet, results: dict[str, PlanResult], out: Path, paper: str, *, colour: bool) -> int:

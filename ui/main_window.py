@@ -39,6 +39,7 @@ from ui.state.actions import (
     TEACH,
     VIEW,
 )
+from ui.state.lesson_file import ready_titles
 from ui.state.view_options import ViewOptions
 
 LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
@@ -207,11 +208,19 @@ class MainWindow(QMainWindow):
             if title == "&File":
                 self.recent_menu = QMenu("Recent plans", self)
                 menu.insertMenu(self.actions_by_name["save"], self.recent_menu)
+            if title == "&Teach":
+                self._list_lessons(menu)
             if title == "&Plan":
                 self.steps_menu = QMenu("Back to a moment of the work", self)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
         for name, action in self.actions_by_name.items():
             action.setCheckable(name in CHECKED or name.startswith(SHUT_PREFIX))
+
+    def _list_lessons(self, menu: QMenu) -> None:
+        lessons = QMenu("Ready lessons", self)
+        for name, title in ready_titles():
+            lessons.addAction(self._action(f"lesson_{name}", title, ""))
+        menu.insertMenu(self.actions_by_name["lesson"], lessons)
 
     def _action(self, name: str, words: str, keys: str) -> QAction:
         action = QAction(words, self)
@@ -258,7 +267,7 @@ class MainWindow(QMainWindow):
         left, right = options.columns(width)
         scale = self.look.scale
         share = min(1.35, max(1.0, width / 1500))
-        wide = FORM_WIDER if self.left_pages.currentWidget() is self.form else 1.0
+        wide = 1.0 if self.left_pages.currentIndex() == 0 else FORM_WIDER
         self._left.setFixedWidth(round(min(272 * wide * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
         beside = 1.0 if left else READING_ALONE
         self._right.setFixedWidth(

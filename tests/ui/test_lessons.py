@@ -9,9 +9,9 @@ from PySide6.QtGui import QColor, QImage
 
 from tests.ui.state.lesson_tools import LESSON, result
 from ui import command
-from ui.lessons import seat_numbers
 from ui.printing import write_pdf
 from ui.refusal import Refusal
+from ui.seats import seat_numbers
 from ui.state.lesson_file import loads_lesson
 from ui.state.sheets import sheet_of
 

@@ -51,6 +51,17 @@ TEACH: tuple[Row, ...] = (
     ("shut_ladder", "Ladder, work and force shut", ""),
     ("shut_arrow", "Arrow before the push shut", ""),
     ("shut_map", "Outcome map and likelihoods shut", ""),
+    ("-", "", ""),
+    ("lesson_open", "Open a lesson\u2026", "Ctrl+Shift+O"),
+    ("lesson", "Lesson or plan beside the stage", "K"),
+    ("lesson_on", "Next step of the lesson", ""),
+    ("lesson_back", "Step before", ""),
+    ("questions", "Questions of the lesson", "Q"),
+    ("sheets", "Sheets of the lesson: print, PDF\u2026", "Ctrl+Alt+P"),
+    ("-", "", ""),
+    ("words", "Words of the trade", "F6"),
+    ("rules", "Our own rules", ""),
+    ("drills", "Model said, metal did", ""),
 )
 
 VIEW: tuple[Row, ...] = (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 import msgspec
@@ -195,6 +196,8 @@ class Session:
         if not self.can_run:
             return
         if first > end:
+            if self.timeline.last_of(end) is None:  # known, and not laid out yet
+                self._show_records(end + 1)
             place = self.timeline.last_of(end)
             self.timeline.go(len(self.timeline) if place is None else place)
             return
@@ -375,6 +378,14 @@ class Session:
         self.changed.emit()
 
     # --- inside ------------------------------------------------------------------------------------------
+
+    def know(self, plan: Plan, records: Sequence[MoveRecord]) -> None:
+        """Take in what was worked out for a plan's leading moves before, so that nobody waits for it."""
+        for index, record in enumerate(records):
+            self._records.setdefault(key_of(plan, index), record)
+        if plan == self.plan and records and not self.queue.busy:
+            self._show_records()
+            self.changed.emit()
 
     def _plan_changed(self) -> None:
         request = self.queue.current

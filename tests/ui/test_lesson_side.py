@@ -1,0 +1,149 @@
+"""A lesson in the window: kept moments are shown at once, what comes is not laid out before it is run."""
+
+from __future__ import annotations
+
+import pytest
+
+from sim import kept
+from sim.planfile import load_plan
+from sim.run import solve_plan, start_frame
+from ui.acting import Acting
+from ui.filing import Filing
+from ui.main_window import MainWindow
+from ui.showing import Showing
+from ui.state.answers import DoorReady, Ended
+from ui.state.session import Session
+
+PLAN = """schema_version = 1
+title = "a short push"
+[car]
+lattice_spacing_m = 0.09
+[[moves]]
+move = "spread"
+opening_m = 0.015
+[moves.door]
+at = "edge"
+depth_m = 0.005
+"""
+LESSON = """schema_version = 1
+title = "Short"
+author = "somebody's post"
+licence = "CC0-1.0"
+[[plans]]
+name = "push"
+file = "push"
+[[steps]]
+phase = "open"
+title = "Before"
+plan = "push"
+question = "first"
+[[steps]]
+phase = "show"
+title = "After"
+plan = "push"
+moment = "end"
+colours = "seam"
+words = "Largest force {push.peak_force}."
+[[questions]]
+name = "first"
+ask = "What lets go first?"
+plan = "push"
+"""
+
+
+@pytest.fixture(scope="module")
+def solved(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("lesson")
+    (folder / "push.toml").write_text(PLAN, encoding="utf-8")
+    (folder / "short.toml").write_text(LESSON, encoding="utf-8")
+    plan = load_plan(folder / "push.toml")
+    answer = solve_plan(plan)
+    kept.keep(plan, folder / "solved", "push", solve=lambda _: answer, with_neighbours=False)
+    return folder / "short.toml", plan, answer
+
+
+class Hands:
+    """The window's actions with no worker: answers are given by the test."""
+
+    def __init__(self, qtbot, folder):
+        from PySide6.QtCore import QTimer
+
+        self.session, self.window = Session(), MainWindow()
+        qtbot.addWidget(self.window)
+        self.showing = Showing(self.session, self.window, lambda: None)
+        self.filing = Filing(self.session, self.window, self.showing, folder)
+        self.acting = Acting(self.session, self.window, self.filing, QTimer(self.window))
+        self.requests = []
+        self.session.asked.connect(self.requests.append)
+
+    def answer_door(self, model):
+        number = self.requests[-1].number
+        car = self.session.plan.car
+        self.session.take([DoorReady(number, car, model, start_frame(model)), Ended(number)])
+
+
+@pytest.fixture
+def hands(qtbot, tmp_path):
+    return Hands(qtbot, tmp_path)
+
+
+def test_a_step_shows_the_kept_moment_without_solving(hands, solved):
+    path, plan, (model, records) = solved
+    lessons, line = hands.acting.lessons, hands.session.timeline
+    assert lessons.open(path)
+    hands.answer_door(model)
+    assert hands.session.plan == plan
+    assert len(line) == 1  # only the start: what comes is not laid out before somebody runs it
+    hands.acting.act("event_on")
+    assert lessons.walk.step.title == "After"
+    assert line.at_end and len(line) == 1 + len(records[0].frames)
+    assert hands.session.view.options.colour_mode == "seam"
+    assert hands.session.result_here.sentence == records[0].result.sentence
+    hands.acting.act("event_back")
+    assert len(line) == 1
+    assert [request.job.value for request in hands.requests] == ["prepare"]
+
+
+def test_run_plays_what_is_known(hands, solved):
+    path, _, (model, records) = solved
+    hands.acting.lessons.open(path)
+    hands.answer_door(model)
+    hands.acting.act("run")
+    assert len(hands.session.timeline) == 1 + len(records[0].frames)
+    assert hands.session.timeline.position == 0
+    assert [request.job.value for request in hands.requests] == ["prepare"]
+
+
+def test_a_stale_result_is_told_and_not_shown(hands, solved, tmp_path):
+    path, _, (model, _) = solved
+    (tmp_path / "solved").mkdir()
+    for file in (path, path.parent / "push.toml", *(path.parent / "solved").iterdir()):
+        target = tmp_path / file.relative_to(path.parent)
+        target.write_bytes(file.read_bytes())
+    told = (tmp_path / "solved" / "push.json").read_text(encoding="utf-8")
+    version = f'"model_version": "{kept.MODEL_VERSION}"'
+    assert version in told
+    (tmp_path / "solved" / "push.json").write_text(
+        told.replace(version, '"model_version": "0"'), encoding="utf-8"
+    )
+    lessons = hands.acting.lessons
+    lessons.open(tmp_path / "short.toml")
+    hands.answer_door(model)
+    hands.acting.act("event_on")
+    assert "model version 0" in lessons.walk.stale_words
+    assert len(hands.session.timeline) == 1
+    hands.acting.act("run")
+    assert hands.requests[-1].job.value == "solve"
+
+
+def test_the_lesson_keeps_its_place_beside_the_plan(hands, solved):
+    path, _, _ = solved
+    lessons, pages = hands.acting.lessons, hands.window.left_pages
+    lessons.open(path)
+    assert pages.currentWidget() is lessons.panel
+    hands.acting.act("lesson")
+    assert pages.currentIndex() == 0
+    hands.acting.act("lesson")
+    assert pages.currentWidget() is lessons.panel
+    lessons.walk.close()
+    assert pages.currentIndex() == 0

@@ -1,0 +1,90 @@
+"""The lesson's sheets from the window: as PDF, or to a printer."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import QDialog, QFileDialog
+
+from sim.problems import PlanError
+from ui.lesson_pictures import pictures_of
+from ui.main_window import MainWindow
+from ui.panels.lesson_sheets import PrintSheet
+from ui.panels.pieces import dress
+from ui.printing import paint, set_up, write_pdf
+from ui.refusal import Refusal
+from ui.seats import seat_numbers
+from ui.state import overlay
+from ui.state.lesson_walk import LessonWalk
+from ui.state.sheet import Sheet
+from ui.state.sheets import sheet_of
+
+
+class LessonPaper:
+    """Asks which sheet, makes it, and brings it to paper.
+
+    Parameters
+    ----------
+    window, walk : over what it opens, and the lesson in hand
+    folder : where local rules lie
+    """
+
+    def __init__(self, window: MainWindow, walk: LessonWalk, folder: Path) -> None:
+        self.window, self.walk, self._folder = window, walk, folder
+        self.sheet = PrintSheet(window)
+        self.sheet.pdf_wished.connect(self._ask_pdf)
+        self.sheet.print_wished.connect(self._ask_printer)
+
+    def open(self) -> None:
+        """Show the window."""
+        dress(self.sheet, self.window.look)
+        self.sheet.show()
+
+    def _made(self, kind: str, seats: str) -> Sheet | None:
+        assert self.walk.lesson is not None
+        try:
+            ours = overlay.load(self._folder)
+            return sheet_of(
+                kind, self.walk.lesson, self.walk.results, overlay=ours, seats=seat_numbers(seats)
+            )
+        except (PlanError, Refusal) as problem:
+            self.window.notice.say(str(problem))
+            return None
+
+    def _ask_pdf(self, kind: str, paper: str, seats: str, colour: bool) -> None:
+        made = self._made(kind, seats)
+        if made is None:
+            return
+        place = str(Path.home() / f"{kind}.pdf")
+        name, _ = QFileDialog.getSaveFileName(self.window, "Save the sheet", place, "PDF (*.pdf)")
+        if name:
+            self.save(
+                made, Path(name if name.lower().endswith(".pdf") else f"{name}.pdf"), paper, colour=colour
+            )
+
+    def save(self, made: Sheet, path: Path, paper: str, *, colour: bool) -> None:
+        """Write a sheet as PDF and say where it is."""
+        QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+        try:
+            pages = write_pdf(made, path, pictures_of(made, self.walk.results, colour=colour), paper)
+        except OSError as problem:
+            self.window.notice.say(f"{path.name} could not be written: {problem}.")
+            return
+        finally:
+            QGuiApplication.restoreOverrideCursor()
+        self.sheet.hide()
+        self.window.notice.say(f"{made.kind}, {pages} {'page' if pages == 1 else 'pages'}: {path}")
+
+    def _ask_printer(self, kind: str, paper: str, seats: str, colour: bool) -> None:
+        made = self._made(kind, seats)
+        if made is None:
+            return
+        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+        set_up(printer, paper)
+        dialog = QPrintDialog(printer, self.window)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            paint(made, printer, pictures_of(made, self.walk.results, colour=colour))
+            self.sheet.hide()

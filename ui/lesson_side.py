@@ -1,0 +1,249 @@
+"""The lesson's side of the window: its panel, what a step shows on the stage, and the windows with it."""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog
+
+from sim import kept
+from sim.problems import PlanError
+from ui.filing import Filing
+from ui.lesson_windows import NO_LESSON, LessonWindows
+from ui.main_window import MainWindow
+from ui.panels.lesson import LessonPanel, StepWords
+from ui.state.asking import Standing
+from ui.state.lesson import Step
+from ui.state.lesson_file import ready_lessons, ready_path
+from ui.state.lesson_results import PlanResult, moment_at
+from ui.state.lesson_walk import LessonWalk
+from ui.state.session import Session
+from ui.state.view_options import Shown
+
+if TYPE_CHECKING:
+    from ui.stage_side import StageSide
+
+
+class LessonSide:
+    """Holds the lesson in hand and connects its panel and windows.
+
+    Parameters
+    ----------
+    session, window, filing : what is shown, where, and where the user's files lie
+    side : gives the stage, None before it is there
+    ask : opens the card of a prediction on the selected move
+    play_from : plays the moments on from a position
+    """
+
+    def __init__(
+        self,
+        session: Session,
+        window: MainWindow,
+        filing: Filing,
+        side: Callable[[], StageSide | None],
+        ask: Callable[[], object],
+        play_from: Callable[[int], object],
+    ) -> None:
+        self.session, self.window, self._filing, self._side = session, window, filing, side
+        self._play_from = play_from
+        self.walk, self.panel = LessonWalk(), LessonPanel()
+        self.windows = LessonWindows(session, window, filing, self.walk)
+        self._notes, self._waiting, self._beside = True, False, False
+        window.left_pages.addWidget(self.panel)
+        filing.open_lesson = self.open
+        panel = self.panel
+        panel.picked.connect(self.walk.go)
+        panel.back_wished.connect(self.walk.back)
+        panel.on_wished.connect(self.walk.on)
+        panel.away_wished.connect(self.walk.close)
+        panel.plan_wished.connect(lambda: self._turn_to(lesson=False))
+        panel.notes_wished.connect(self._turn_notes)
+        panel.ask_wished.connect(ask)
+        panel.beside_wished.connect(self._look_beside)
+        panel.run_wished.connect(session.run)
+        self.walk.changed.connect(self._step_changed)
+        session.changed.connect(self._place)
+        session.view.changed.connect(self._show_if_open)
+
+    def actions(self) -> dict[str, Callable[[], object]]:
+        """Return what the window's actions of lessons do, by name."""
+        ready = {f"lesson_{name}": lambda name=name: self.open(ready_path(name)) for name in ready_lessons()}
+        return ready | {
+            "lesson_open": self.ask_open,
+            "lesson": self.turn,
+            "lesson_on": self.walk.on,
+            "lesson_back": self.walk.back,
+            "lesson_away": self.walk.close,
+            "questions": self.windows.open_practice,
+            "sheets": self.windows.open_sheets,
+            "words": self.windows.open_words,
+            "rules": self.windows.open_rules,
+            "drills": self.windows.open_drills,
+        }
+
+    # --- opening -----------------------------------------------------------------------------------------
+
+    def ask_open(self) -> None:
+        """Ask which lesson to open."""
+        name, _ = QFileDialog.getOpenFileName(
+            self.window, "Open a lesson", str(ready_path("").parent), "Lessons (*.toml)"
+        )
+        if name:
+            self.open(Path(name))
+
+    def open(self, path: Path, position: int = 0) -> bool:
+        """Open a lesson; return False, having said why, where it cannot be."""
+        try:
+            self.walk.units = self.session.view.options.units
+            self.walk.open(path, position)
+        except PlanError as problem:
+            self.window.notice.say(f"{path.name} was not opened: {problem}.")
+            return False
+        unknown = ", ".join(self.walk.unknown)
+        self.window.notice.say(
+            f"Fields of this lesson that Hemline does not know: {unknown}." if unknown else ""
+        )
+        return True
+
+    def turn(self) -> None:
+        """Show the lesson in the left column, or the plan again."""
+        if not self.walk.is_open:
+            self.window.notice.say(NO_LESSON)
+            return
+        self._turn_to(lesson=self.window.left_pages.currentWidget() is not self.panel)
+
+    def _turn_to(self, *, lesson: bool) -> None:
+        pages = self.window.left_pages
+        pages.setCurrentWidget(self.panel if lesson else pages.widget(0))
+        self.window.focus_stage()
+
+    # --- the step on the stage ---------------------------------------------------------------------------
+
+    def _step_changed(self) -> None:
+        if not self.walk.is_open:
+            self._turn_to(lesson=False)
+            return
+        self._beside = False
+        self._turn_to(lesson=True)
+        self._show_step(self.walk.result)
+
+    def _show_step(self, result: PlanResult | None) -> None:
+        step, session = self.walk.step, self.session
+        assert step is not None
+        self._waiting = result is not None
+        if result is not None and result.plan != session.plan:
+            session.selection.select_move(max(0, step.move - 1))
+            session.document.commit(result.plan, f"Lesson: {step.title}")
+        self._show_view(step)
+        self._show_panel()
+        self._place()
+
+    def _look_beside(self) -> None:
+        """Show the same moment of the plan to be seen beside this one, or go back to it."""
+        step = self.walk.step
+        if step is None or not step.beside:
+            return
+        self._beside = not self._beside
+        self._show_step(self.walk.results[step.beside] if self._beside else self.walk.result)
+
+    def _show_view(self, step: Step) -> None:
+        view = self.session.view
+        options = view.options
+        for layer, mode in step.layers.items():
+            if layer in options.layers:
+                options = options.with_layer(layer, Shown(mode))
+        if step.colours:
+            options = dataclasses.replace(options, colour_mode=step.colours)
+        view.set(options)
+        side = self._side()
+        if step.camera and side is not None:
+            side.show_view(step.camera)
+
+    def _place(self) -> None:
+        """Lay the kept moments out and show the step's, once the door is there."""
+        step, session = self.walk.step, self.session
+        if not self._waiting or step is None or session.model is None:
+            return
+        result = self._shown_result(step)
+        if result is None or result.plan != session.plan:
+            return
+        self._waiting = False
+        if result.fresh and result.kept is not None:
+            records = kept.moments(result.folder, result.file, result.kept, session.model)
+            session.know(result.plan, records)
+        session.selection.select_move(max(0, step.move - 1))
+        self._go_to_moment(step)
+        side = self._side()
+        if step.camera and side is not None:
+            side.show_view(step.camera)
+
+    def _shown_result(self, step: Step) -> PlanResult | None:
+        return self.walk.results.get(step.beside if self._beside else step.plan)
+
+    def _go_to_moment(self, step: Step) -> None:
+        line, index = self.session.timeline, max(0, step.move - 1)
+        if step.moment == "start" and self.session.start is not None:
+            # what comes is not laid out before somebody runs it: its marks alone would tell
+            line.show(self.session.start, [record.frames for record in self.session.records()[:index]])
+            return
+        last, frames = line.last_of(index), line.frames_of(index)
+        if step.moment == "start" or last is None:
+            before = line.last_of(index - 1) if index else 0
+            line.go(before or 0)
+            return
+        line.go(last - len(frames) + 1 + moment_at(frames, step.moment))
+
+    def play(self) -> bool:
+        """Play the move of a step that stands before it, if it is known; return whether it is played."""
+        step, session = self.walk.step, self.session
+        index = 0 if step is None else max(0, step.move - 1)
+        laid_out = session.timeline.last_of(index) is not None
+        if step is None or step.moment != "start" or laid_out or session.asking.standing is not Standing.OFF:
+            return False
+        if session.record(index) is None:
+            return False
+        session.show_again(before=index)
+        self._play_from(session.timeline.position)
+        return True
+
+    # --- the panel ---------------------------------------------------------------------------------------
+
+    def _turn_notes(self) -> None:
+        self._notes = not self._notes
+        self._show_panel()
+
+    def _show_if_open(self) -> None:
+        if self.walk.is_open and self.walk.units is not self.session.view.options.units:
+            self.walk.units = self.session.view.options.units
+            self._show_panel()
+
+    def _show_panel(self) -> None:
+        walk = self.walk
+        if walk.lesson is None:
+            return
+        steps = tuple(
+            StepWords(
+                step.title,
+                step.phase,
+                walk.fill(step.words) if k == walk.position else "",
+                walk.fill(step.notes) if k == walk.position else "",
+                bool(step.question),
+                self._beside_title(step),
+            )
+            for k, step in enumerate(walk.steps)
+        )
+        self.panel.show_lesson(
+            walk.lesson.title,
+            f"{walk.lesson.level}, {walk.place_words}",
+            steps,
+            walk.position,
+            notes=self._notes,
+            stale=walk.stale_words,
+        )
+
+    def _beside_title(self, step: Step) -> str:
+        name = step.plan if self._beside else step.beside
+        return self.walk.results[name].plan.title if step.beside and name in self.walk.results else ""

@@ -1,0 +1,110 @@
+"""Practice with the questions of a lesson: guided, coached or as a test, one question at a time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, QVBoxLayout, QWidget
+
+from ui.panels.look import GRID
+from ui.panels.pieces import button, label
+from ui.state.practice import MODE_WORDS, SCORED_LINE, Mode, Practice, reveal
+
+
+class PracticeSheet(QDialog):
+    """Shows one question of a practice.
+
+    Attributes
+    ----------
+    mode_wished : emitted with a mode's word;  answered : with an outcome
+    hint_wished, on_wished : the buttons
+    """
+
+    mode_wished = Signal(str)
+    answered = Signal(str)
+    hint_wished = Signal()
+    on_wished = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Questions")
+        self.resize(680, 520)
+        self._modes = QButtonGroup(self)
+        modes = QHBoxLayout()
+        for k, mode in enumerate(Mode):
+            made = button(mode.value.capitalize(), "choice", MODE_WORDS[mode])
+            made.setCheckable(True)
+            made.setMinimumWidth(11 * GRID)
+            self._modes.addButton(made, k)
+            modes.addWidget(made)
+        modes.addStretch(1)
+        self._modes.idClicked.connect(lambda k: self.mode_wished.emit(list(Mode)[k].value))
+        self._about, self._ask = label("", "quiet", wrap=True), label("", "head", wrap=True)
+        self._choices = QVBoxLayout()
+        self._choices.setSpacing(GRID)
+        self._group = QButtonGroup(self)
+        self._told, self._hint = label("", "body", wrap=True), label("", "quiet", wrap=True)
+        self._hint_button, self._on = button("A hint"), button("Next question", "primary")
+        for made, wish in ((self._hint_button, self.hint_wished), (self._on, self.on_wished)):
+            made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            made.clicked.connect(wish)
+        foot = QHBoxLayout()
+        foot.addWidget(label(SCORED_LINE, "quiet"), 1)
+        foot.addWidget(self._hint_button)
+        foot.addWidget(self._on)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(3 * GRID, 2 * GRID, 3 * GRID, 2 * GRID)
+        column.setSpacing(GRID + GRID // 2)
+        column.addLayout(modes)
+        for part in (self._about, self._ask):
+            column.addWidget(part)
+        column.addLayout(self._choices)
+        for part in (self._hint, self._told):
+            column.addWidget(part)
+        column.addStretch(1)
+        column.addLayout(foot)
+
+    def show_practice(self, practice: Practice) -> None:
+        """Show the question in hand, or how it ended."""
+        self._modes.button(list(Mode).index(practice.mode)).setChecked(True)
+        self._clear()
+        item = practice.item
+        asking = item is not None
+        self._hint.setText(practice.hint)
+        self._told.setText(practice.told)
+        can_hint = asking and bool(item.hint) and practice.mode in (Mode.GUIDED, Mode.COACHED)
+        self._hint_button.setVisible(can_hint and not practice.hint)
+        waits = practice.mode is Mode.TEST or (practice.mode is Mode.COACHED and not practice.answered())
+        self._on.setVisible(asking and not waits)
+        if item is None:
+            self._show_end(practice)
+            return
+        self._about.setText(
+            f"Question {practice.position + 1} of {len(practice.items)}, {item.key.difficulty}"
+        )
+        self._ask.setText(item.ask)
+        for choice in item.choices:
+            made = QRadioButton(choice.words)
+            made.setChecked(choice.outcome == practice.answered())
+            made.setEnabled(practice.mode is not Mode.GUIDED and not practice.answered())
+            made.clicked.connect(lambda _=False, outcome=choice.outcome: self.answered.emit(outcome))
+            self._group.addButton(made)
+            self._choices.addWidget(made)
+
+    def _show_end(self, practice: Practice) -> None:
+        if practice.mode is Mode.FREE:
+            self._about.setText(MODE_WORDS[Mode.FREE])
+            self._ask.setText("Try the plans on the stage; undo as often as you like.")
+            return
+        self._about.setText("")
+        self._ask.setText(
+            practice.score.words if practice.score.graded or practice.score.not_graded else "Done."
+        )
+        if practice.mode is Mode.TEST:
+            self._told.setText("\n".join(f"{item.ask} {reveal(item)}" for item in practice.items))
+
+    def _clear(self) -> None:
+        while self._choices.count():
+            old = self._choices.takeAt(0).widget()
+            if old is not None:
+                self._group.removeButton(old)
+                old.deleteLater()
