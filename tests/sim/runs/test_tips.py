@@ -64,7 +64,8 @@ def test_on_the_flat_a_push_beyond_the_friction_angle_slides_towards_the_lip(alo
         for tilt in (0.0, 0.7854)
     )
     last = tilted.frames[-1].seat
-    assert square.frames[-1].seat.slid_m == 0.0
+    # while friction catches up with the force the pad creeps by hundredths of a millimetre
+    assert square.frames[-1].seat.slid_m < 0.1e-3
     assert last.slid_m > 0.0008
     assert last.place.depth_m == pytest.approx(0.05 - last.slid_m, abs=1e-4)
     demand = [r.demand_ratio for r in square.frames[-1].ladder if r.event == "tip slipping"]
