@@ -25,8 +25,8 @@ Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
 # While the tips take hold the force they are pressed with doubles from one step of that grid to the next, and
-# friction, which goes by the last step, would hold twice too much: the highest force on the lip then came to 1.7
-# to 4.3 kN from lattice to lattice.  In steps of 0.25 mm it is 3.3 to 3.7, of 0.125 mm the same to 3 %.
+# friction, which goes by the last step, would hold twice too much: the highest force on the lip came to 1.7 to
+# 4.3 kN from lattice to lattice.  In steps of 0.25 mm it is 3.3 to 3.7, in 0.125 mm the same to 3 %.
 HOLD_STEP_M, HOLD_M = 0.00025, 0.005
 
 

@@ -15,8 +15,7 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from sim import increment
-from sim import run as run_module
+from sim import course, increment
 from sim.increment import Stepper
 from sim.ledger import SPENT
 from sim.materials import Metal
@@ -24,6 +23,7 @@ from sim.network import Load, Network
 from sim.plan import Ease, Plan
 from sim.run import solve_plan
 from sim.sheet import hinge_angle
+from sim.spreading import STEP_M
 from sim.structure import Section, Structure
 from tests.sim.runs.solved import CAR, DEEP_M, belt, build_model, car, edge, solve, solved
 
@@ -283,14 +283,12 @@ def test_an_increment_that_did_not_converge_leaves_no_verdict(monkeypatch):
 @pytest.mark.parametrize("move", [edge(), edge(depth_m=DEEP_M)], ids=["lip", "deep"])
 def test_twice_the_damping_changes_next_to_nothing(monkeypatch, move):
     plain = solved(CAR, move)
-    monkeypatch.setattr(
-        run_module, "Stepper", partial(Stepper, viscous_n_per_m=2.0 * increment.VISCOUS_N_PER_M)
-    )
+    monkeypatch.setattr(course, "Stepper", partial(Stepper, viscous_n_per_m=2.0 * increment.VISCOUS_N_PER_M))
     other = solve(CAR, msgspec.structs.replace(move))
     assert other.run.stepper.viscous_n_per_m == 2.0 * plain.run.stepper.viscous_n_per_m
     assert other.first.kind == plain.first.kind
     # to one step of the grid; forces to two percent up to the event
-    assert other.first.opening_m == pytest.approx(plain.first.opening_m, abs=1.001 * run_module.STEP_M)
+    assert other.first.opening_m == pytest.approx(plain.first.opening_m, abs=1.001 * STEP_M)
     last = min(plain.first.opening_m, other.first.opening_m)
     for one, twice in zip(plain.frames, other.frames, strict=False):
         if one.opening_m < last:
