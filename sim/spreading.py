@@ -25,8 +25,8 @@ Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of tip openings; 0.5 to 10 mm gave the same verdicts in a trial
 # While the tips take hold the force they are pressed with doubles from one step of that grid to the next, and
-# friction, which goes by the last step, would hold twice too much: the highest force on the lip came to 1.7 to
-# 4.3 kN from lattice to lattice.  In steps of 0.25 mm it is 3.3 to 3.7, in 0.125 mm the same to 3 %.
+# friction, which goes by the last step, would hold twice too much: the highest force on the lip came to 1.7
+# to 4.3 kN from lattice to lattice.  In steps of 0.25 mm it is 3.3 to 3.7, in 0.125 mm the same to 3 %.
 HOLD_STEP_M, HOLD_M = 0.00025, 0.005
 
 
@@ -35,11 +35,11 @@ def grid_openings(limit_m: float, *, grips: bool) -> Floats:
 
     grips : whether the tips hold by friction: then the first `HOLD_M` are taken in steps of `HOLD_STEP_M`
     """
-    coarse = STEP_M * np.arange(1, max(1, round(limit_m / STEP_M)) + 1)
+    coarse: Floats = STEP_M * np.arange(1, max(1, round(limit_m / STEP_M)) + 1)
     coarse[-1] = limit_m
     if not grips:
         return coarse
-    fine = HOLD_STEP_M * np.arange(1, round(HOLD_M / HOLD_STEP_M) + 1)
+    fine: Floats = HOLD_STEP_M * np.arange(1, round(HOLD_M / HOLD_STEP_M) + 1)
     just_under = limit_m - 1.0e-9
     return np.concatenate([fine[fine < just_under], coarse[coarse > min(HOLD_M + 1.0e-9, just_under)]])
 
