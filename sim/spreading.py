@@ -35,11 +35,11 @@ def grid_openings(limit_m: float, *, grips: bool) -> Floats:
 
     grips : whether the tips hold by friction: then the first `HOLD_M` are taken in steps of `HOLD_STEP_M`
     """
-    coarse: Floats = STEP_M * np.arange(1, max(1, round(limit_m / STEP_M)) + 1)
+    coarse = STEP_M * np.arange(1, max(1, round(limit_m / STEP_M)) + 1, dtype=np.float64)
     coarse[-1] = limit_m
     if not grips:
         return coarse
-    fine: Floats = HOLD_STEP_M * np.arange(1, round(HOLD_M / HOLD_STEP_M) + 1)
+    fine = HOLD_STEP_M * np.arange(1, round(HOLD_M / HOLD_STEP_M) + 1, dtype=np.float64)
     just_under = limit_m - 1.0e-9
     return np.concatenate([fine[fine < just_under], coarse[coarse > min(HOLD_M + 1.0e-9, just_under)]])
 
