@@ -27,7 +27,9 @@ from sim.door_model import DoorModel
 from sim.drawn import drawn_out
 from sim.engaged import Engaged
 from sim.events import motion_events, seam_events
+from sim.fall import at_rest, way_down
 from sim.frames import FrameMaker
+from sim.grounding import ground_events
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
 from sim.letoff import let_off
@@ -182,6 +184,7 @@ class UnderWay:
         peak = max(float(np.max(before.force_n, initial=0.0)), force)
         events += seam_events(self.model, self._network, before, point, peak)
         events += motion_events(self.model, point, self._frames[0], self.seen)
+        events += ground_events(self.model, before.state, point)
         return tuple(events)
 
     def tear_events(self, point: Point, force_n: float, seen: set[str]) -> tuple[Event, ...]:
@@ -280,9 +283,9 @@ class AtOnce:
             tally = run.stepper.tally
             run.step(model.network).tally = tally
         point = replace(point, state=state, before=None)
-        for number, drag in enumerate((*AT_REST_DRAG, 1.0), start=1):
-            before = point
-            stepper, point = come_to_rest(run.stepper, point, drag)
+        before = point
+        for number, (stepper, now) in enumerate(to_rest(run.stepper, point), start=1):
+            point = now
             if stepper.network is not run.network:
                 run.model = torn_model(run.model, stepper.network)
             run.take(stepper)
@@ -290,6 +293,7 @@ class AtOnce:
             events = run.metal_events(before, point)
             events += run.tear_events(point, 0.0, seen) + self.events(before, point)
             yield run.emit(point, None, number, events)
+            before = point
         run.finish(point)
 
     def sentence(self) -> str:
@@ -304,6 +308,22 @@ class AtOnce:
     def result_fields(self) -> dict[str, Any]:
         """Return nothing."""
         return {}
+
+
+def to_rest(stepper: Stepper, point: Point) -> Iterator[tuple[Stepper, Point]]:
+    """Yield stepper and point on the way to rest, the last at rest; what has weight is followed down."""
+    none = np.zeros(0, dtype=np.int64)
+    if stepper.network.structure.surround is None:
+        for drag in (*AT_REST_DRAG, 1.0):
+            stepper, point = come_to_rest(stepper, point, drag)
+            yield stepper, point
+        return
+    for now in way_down(stepper, point):
+        point = now
+        yield stepper, point
+    torn_on, point = tear_on(stepper, replace(point, freed=()), none)
+    if torn_on is not stepper:
+        yield torn_on, at_rest(torn_on, point)
 
 
 def come_to_rest(

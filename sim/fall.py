@@ -41,6 +41,7 @@ FAR_M, LITTLE_M = (
 REST_RATIO = 1.0e-3  # at rest: nothing moves more than this share of what a free body would
 REST_M = 5.0e-5  # nor more than this
 STEPS = 400
+SHOWN_M = 0.03  # a fall is shown each time something has gone so far
 BODY_SHARE = 0.25  # of the car's mass on each body node
 
 
@@ -111,6 +112,20 @@ def taken(stepper: Stepper, point: Point, load: Load, ev: Evaluation) -> Point:
     lines = spent(stepper.network, point.state, ev, load)
     lines["drop"] = max(point.ledger.stored_j - ev.stored_j - sum(lines.values()), 0.0)
     return replace(stepper.accept(point, point.travel_m, ev, lines, 0.0), before=None)
+
+
+def way_down(stepper: Stepper, point: Point) -> Iterator[Point]:
+    """Yield the way to rest in steps worth a picture, and where it ends, each with what let go before it."""
+    shown, freed = point.state.points, list(point.freed)
+    for step in settle(stepper, point):
+        point = step.point
+        freed += point.freed
+        count = min(len(shown), len(point.state.points))
+        gone = float(np.abs(point.state.points[:count] - shown[:count]).max())
+        if gone > SHOWN_M and not step.at_rest:
+            yield replace(point, freed=tuple(freed))
+            shown, freed = point.state.points, []
+    yield replace(point, freed=tuple(freed))
 
 
 def at_rest(stepper: Stepper, point: Point) -> Point:

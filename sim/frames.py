@@ -11,6 +11,7 @@ from sim.bond import END, LENGTH
 from sim.door_model import DoorModel
 from sim.engaged import Engaged
 from sim.grips import FORCE as GRIP
+from sim.grounding import body_rise_m, grounded_n
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
 from sim.network import Evaluation, Network
@@ -116,6 +117,8 @@ class FrameMaker:
             triangles=self.network.structure.triangles if len(state.points) > self.whole else None,
             sharp_edge_count=torn.sharp_edge_count(self.network, state),
             barrier=None if push is None or isinstance(push, Push) else push.barrier,
+            grounded_n=grounded_n(model, state),
+            body_rise_m=body_rise_m(model.structure, state.points),
         )
 
     def clearance(self, points: Floats) -> Clearance:

@@ -280,6 +280,8 @@ class Stepper:
         No tool works: what is stored less is spent or released in a jump (what drag stopped is part of that),
         what is stored more is work of whatever was changed.
         """
+        if self.network.structure.surround is not None:
+            return at_rest(self, replace(point, freed=()))
         load = self.load(point.travel_m, point.state)
         start = point.state.points
         answer = equilibrate(self.network, point.state, load, start, cancelled=self.cancelled)

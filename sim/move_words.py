@@ -20,10 +20,12 @@ from sim.plan import (
     Ease,
     EdgePoint,
     FacePoint,
+    Hold,
     PillarSpot,
     Press,
     Spread,
     Squeeze,
+    Support,
 )
 
 Length = Callable[[float], str]
@@ -98,6 +100,27 @@ def _press_place(move: Press, length: Length) -> str:
     return f"{move.ram.head} head on the {head}; foot on the {foot}; drives out {length(move.extension_m)}"
 
 
+def _hold_title(move: Hold) -> str:
+    door = f"the {move.door} door"
+    return {
+        "swing": f"Swing {door}",
+        "strap": f"Strap {door} where it is",
+        "prop": f"Prop {door} up",
+        "let go": f"Let go of {door}",
+    }[move.way]
+
+
+def _hold_place(move: Hold, length: Length) -> str:
+    if move.way == "swing":
+        out = "out" if move.angle_rad >= 0.0 else "in"
+        return (
+            f"{abs(round(math.degrees(move.angle_rad)))}\u00b0 {out}, hands push {move.hands_n:.0f} N at most"
+        )
+    if move.way == "prop":
+        return f"head {length(move.lift_m)} above where the latch end is"
+    return ""
+
+
 def _tag_title(move: Any) -> str:
     return str(move.__struct_config__.tag).replace("_", " ").capitalize()
 
@@ -129,6 +152,12 @@ WORDS: dict[type, MoveWords] = {
         "extension_m",
         ("Drive the ram out", "Driving the ram out", "Drove the ram out"),
     ),
+    Support: MoveWords(
+        lambda move: "Put the car on blocks" if move.on == "blocks" else "Take the blocks away",
+        lambda _move, _length: "The same push then moves the car less, or more",
+        verbs=("Do it", "Settling", "Done"),
+    ),
+    Hold: MoveWords(_hold_title, _hold_place, verbs=("Take hold", "At work on the door", "Held the door")),
     Ease: MoveWords(
         lambda _: "Let the tool off",
         lambda _move, _length: "The metal springs back to what is left of its shape",

@@ -13,7 +13,8 @@ from typing import Any
 from sim.course import AtOnce, Course, UnderWay
 from sim.crushing import CrushCourse
 from sim.easing import EaseCourse
-from sim.plan import Crush, Ease, Press, Spread, Squeeze
+from sim.holding import HoldCourse, SupportCourse
+from sim.plan import Crush, Ease, Hold, Press, Spread, Squeeze, Support
 from sim.pressing import PressCourse
 from sim.spreading import SpreadCourse, SqueezeCourse
 
@@ -23,6 +24,8 @@ COURSES: dict[type, type[Course]] = {
     Crush: CrushCourse,
     Ease: EaseCourse,
     Press: PressCourse,
+    Support: SupportCourse,
+    Hold: HoldCourse,
 }
 
 

@@ -237,7 +237,35 @@ class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press"
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease | Press
+class Support(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="support", tag_field="move"):
+    """Put the car on blocks under its rockers and let it down on them, or take them away again.
+
+    on : "blocks", or "wheels" alone
+    """
+
+    on: Literal["blocks", "wheels"] = "blocks"
+    words: str = ""
+
+
+class Hold(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="hold", tag_field="move"):
+    """Take hold of a door: swing it, strap it or prop it where it is, or let it go.
+
+    door : which one
+    way : "swing" about its hinges by hand, and hold it there; "strap" it in all directions; "prop" its latch
+        end up from the ground; "let go" of all that holds it
+    angle_rad : how far to swing it, outboard positive;  hands_n : most the hands push with [N]
+    lift_m : how far the prop's head stands above where the latch end is [m]
+    """
+
+    door: Literal["front", "rear"] = "front"
+    way: Literal["swing", "strap", "prop", "let go"] = "swing"
+    angle_rad: float = 0.5235987755982988
+    hands_n: float = 400.0  # two people, one hand each: assumed
+    lift_m: float = 0.0
+    words: str = ""
+
+
+Move = Spread | Squeeze | Crush | Ease | Press | Support | Hold
 
 
 class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

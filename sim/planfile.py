@@ -31,7 +31,7 @@ MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
-ANGLES = ("tilt", "lean", "skew")  # fields that are degrees in a file and radians in a plan
+ANGLES = ("tilt", "lean", "skew", "angle")  # fields that are degrees in a file and radians in a plan
 
 
 def check_plan(plan: Plan) -> Plan:

@@ -137,6 +137,8 @@ class Frame:
     seat: SeatNow | None = None  # None where the pads are not followed
     triangles: NDArray[np.int64] | None = None  # (m, 3), given once a sheet has torn: its connectivity now
     sharp_edge_count: int = 0  # raw edges left by tears, two for each
+    grounded_n: Mapping[str, float] = field(default_factory=dict)  # what the ground carries, by part [N]
+    body_rise_m: float = 0.0  # of the car's body over the near wheels' middle, on its stands
     ram: RamNow | None = None  # of a press
 
 

@@ -1,0 +1,118 @@
+"""Hold and support as moves on a door that has weight: what they do, their books, what they refuse.
+
+Sources
+-------
+Balance and energies are laws of statics, no source.
+"""
+
+from dataclasses import replace
+
+import msgspec
+import numpy as np
+import pytest
+
+from sim.door_model import build_model
+from sim.handling import grasp, opened_rad
+from sim.holding import HOLD_RANGES
+from sim.ledger import Ledger
+from sim.network import Network
+from sim.plan import Car, Hold, Plan, Support
+from sim.planfile import dumps_plan, loads_plan
+from sim.problems import PlanError
+from sim.run import Begin, MoveRun
+from sim.standing import door_among
+
+CAR = Car(lattice_spacing_m=0.06, latch="open")
+
+
+@pytest.fixture(scope="module")
+def model():
+    plain = build_model(CAR)
+    structure = door_among(plain.structure, plain.mesh, plain.body, ground_z_m=-0.3)
+    network = Network(structure)
+    return replace(plain, structure=structure, network=network, start=network.initial_state())
+
+
+@pytest.fixture(scope="module")
+def series(model):
+    """Return the runs of a door strapped, let go, swung, propped and let go again."""
+    moves = (Hold(way="strap"), Hold(way="let go"), Hold(angle_rad=0.8), Hold(way="prop"), Hold(way="let go"))
+    begin, runs = Begin(model.start, Ledger()), []
+    for index, move in enumerate(moves):
+        run = MoveRun(model, move, begin, index)
+        list(run)
+        begin = run.end
+        runs.append((run, run.result(with_residual=False)))
+    return runs
+
+
+def turned(model, run):
+    grip = grasp(model.structure, model.start.points, model.mesh.surface.nodes["latch_plate"])
+    return opened_rad(grip, model.start.points, run.frames[-1].points)
+
+
+def test_each_comes_to_rest_with_closed_books_and_no_failed_increment(series):
+    for run, result in series:
+        assert result.solver.failed_count == 0
+        assert np.isfinite(run.frames[-1].points).all()
+        assert abs(result.ledger_j["gap"]) < 0.02 * max(abs(result.ledger_j["work of the tips"]), 1.0)
+
+
+def test_hands_swing_the_door_as_far_as_they_are_asked_and_hold_it_there(model, series):
+    run, result = series[2]
+    assert turned(model, run) == pytest.approx(0.8, abs=0.03)
+    assert "turned by" in result.sentence
+    assert result.ledger_j["work of the tips"] > 0.0
+    assert len(run.frames) > 8  # a swing to be seen
+    assert turned(model, series[3][0]) == pytest.approx(0.8, abs=0.03)
+
+
+def test_a_door_that_is_let_go_sinks_and_what_it_loses_is_on_the_line_drop(series):
+    _, result = series[4]
+    books = result.ledger_j
+    assert books["weight"] < 0.0
+    assert books["drop"] == pytest.approx(-books["weight"] - books["stored"], abs=0.02 * books["drop"])
+
+
+def test_weak_hands_move_it_no_further_and_it_says_so(model):
+    run = MoveRun(model, Hold(angle_rad=-0.4, hands_n=120.0), Begin(model.start, Ledger()))
+    list(run)
+    assert [event.kind for event in run.result(with_residual=False).events] == ["stalled"]
+    assert turned(model, run) < 0.1  # inward is where the body stands
+
+
+def test_the_same_hold_gives_the_same_answer_bit_for_bit(model):
+    ends = []
+    for _ in range(2):
+        run = MoveRun(model, Hold(angle_rad=0.3), Begin(model.start, Ledger()))
+        list(run)
+        ends.append(run.end.state.sha256())
+    assert ends[0] == ends[1]
+
+
+@pytest.mark.parametrize("name", sorted(HOLD_RANGES))
+@pytest.mark.parametrize("value", [-1e9, 1e9, float("nan")])
+def test_numbers_out_of_range_are_refused_by_name(model, name, value):
+    move = msgspec.structs.replace(Hold(), **{name: value})
+    with pytest.raises(PlanError, match=name.removesuffix("_rad")):
+        MoveRun(model, move, Begin(model.start, Ledger()))
+
+
+def test_what_cannot_be_held_is_refused_with_the_remedy(model):
+    with pytest.raises(PlanError, match="extent = 'side'"):
+        MoveRun(model, Hold(door="rear"), Begin(model.start, Ledger()))
+    with pytest.raises(PlanError, match="no weight"):
+        MoveRun(build_model(CAR), Hold(), Begin(build_model(CAR).start, Ledger()))
+    with pytest.raises(PlanError, match="does not stand on its wheels"):
+        MoveRun(model, Support(), Begin(model.start, Ledger()))
+
+
+def test_both_moves_go_to_a_file_and_back_with_the_angle_in_degrees():
+    plan = Plan(
+        car=CAR, moves=(Support(), Support(on="wheels"), Hold(angle_rad=1.0), Hold(way="prop", lift_m=0.02))
+    )
+    text = dumps_plan(plan)
+    assert "angle_deg = 57.29" in text and 'move = "support"' in text
+    back = loads_plan(text)
+    assert back.moves[2].angle_rad == pytest.approx(1.0)
+    assert back.moves[:2] == plan.moves[:2] and back.moves[3] == plan.moves[3]
