@@ -30,7 +30,7 @@ from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
 from ui.state import steering
-from ui.state.aims import aim_words, arrow_words
+from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.locks import ARROW, LADDER
 from ui.state.section_view import section_view
 from ui.state.session import Session
@@ -205,8 +205,10 @@ class StageSide:
         return frame if pushing else None
 
     def show_section(self) -> None:
-        """Show the section through the selected move's tip, its seat and the skin's share."""
-        move, model, panel = self._session.move, self._session.model, self._window.section
+        """Show the section through the tip of the push that is drawn, its seat and the skin's share."""
+        model, panel = self._session.model, self._window.section
+        pointed = self._hovered if self._session.aiming else None
+        move = self._session.move if pointed is None else pointed
         units = self._session.view.options.units
         tips = move is None or isinstance(move, Spread | Squeeze)
         panel.setVisible(tips)  # without any there is nothing to set: the cards have the room
@@ -229,7 +231,8 @@ class StageSide:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
         far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
-        seat = f"Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
+        lead = "" if pointed is None else f"{pointed_words(pointed)}. "
+        seat = f"{lead}Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
         if shut or isinstance(move, Squeeze):
             panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
             return
@@ -241,7 +244,8 @@ class StageSide:
         frame = session.timeline.frame
         if frame is None or frame.opening_m <= 0.0:
             aim = self._aim_of(*self._move_shown()) if session.aiming else None
-            return aim_words(aim, Units.METRIC) if aim is not None else ""
+            lead = AIMED if self._hovered is None else pointed_words(self._hovered)
+            return aim_words(aim, Units.METRIC, lead) if aim is not None else ""
         words = live_words(frame)
         return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 

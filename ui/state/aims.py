@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, TypeVar
 
 from sim.move_words import opened
-from sim.plan import Car, Move
+from sim.plan import Car, Move, Squeeze
 from sim.units import Units, force_text, length_text
 from ui.state.answers import ElasticReady, Touched, Untouched
 from ui.state.signal import Signal
@@ -102,12 +102,23 @@ def arrow_words(aim: Aim) -> str:
     return f"{words} ({GUESS_WORD})" if aim.basis == "guess" else words
 
 
-def aim_words(aim: Aim, units: Units) -> str:
-    """Return the sentence about a push before it is made; empty where nothing can be said yet."""
+AIMED = "Before the push"
+
+
+def pointed_words(move: Move | None) -> str:
+    """Return what a push is called that the plan does not hold: the one a click under the pointer would set."""
+    return "A squeeze under the pointer" if isinstance(move, Squeeze) else "With tip one under the pointer"
+
+
+def aim_words(aim: Aim, units: Units, lead: str = AIMED) -> str:
+    """Return the sentence about a push before it is made; empty where nothing can be said yet.
+
+    lead : which push it is: the plan's own, or the one under the pointer
+    """
     if aim.problems or aim.basis == "nothing":
         return ""
     way = f"{WAY_WORDS[aim.way]}, neither out nor in" if aim.way == "along" else WAY_WORDS[aim.way]
     if aim.touch is None:
-        return f"Before the push, {GUESS_WORD}: the metal under tip one goes {way}. It is being tried."
+        return f"{lead}, {GUESS_WORD}: the metal under tip one goes {way}. It is being tried."
     far, push = length_text(aim.touch.opening_m, units), force_text(aim.touch.force_n, units)
-    return f"Before the push, tried over {far} at {push}: the metal under tip one goes {way}."
+    return f"{lead}, tried over {far} at {push}: the metal under tip one goes {way}."

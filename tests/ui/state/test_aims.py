@@ -6,10 +6,10 @@ import numpy as np
 import pytest
 
 from sim.move_words import opened
-from sim.plan import Car, Plan, Spread
+from sim.plan import Car, Plan, Spread, Squeeze
 from sim.record import Aim, Touch
 from sim.units import Units
-from ui.state.aims import Aims, aim_words, arrow_words
+from ui.state.aims import Aims, aim_words, arrow_words, pointed_words
 from ui.state.answers import DoorReady, ElasticReady, Ended, Touched, Untouched
 from ui.state.session import Session
 
@@ -89,3 +89,6 @@ def test_words_say_the_way_and_whether_it_is_a_guess(ratio, word):
     assert f"goes {word}" in felt and "guess" not in felt
     assert "3.1" in felt
     assert aim_words(aim(ratio, "nothing"), Units.METRIC) == ""
+    pointed = aim_words(aim(ratio, "touch", TOUCH), Units.METRIC, pointed_words(Squeeze()))
+    assert pointed.startswith("A squeeze under the pointer, tried over ")
+    assert pointed_words(Spread()) == "With tip one under the pointer"
