@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, QTimer
 
 from sim.plan import Crush, Ease, Move, Spread
 from sim.units import Units
+from ui.beside_side import BesideSide
 from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
@@ -44,6 +45,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self._play_from
         )
+        self.beside = BesideSide(session, window, filing)
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
@@ -56,12 +58,14 @@ class Acting:
 
     def _do_named(self, name: str) -> None:
         session, side = self.session, self.side
+        line = session.line
         plain = self.teaching.actions() | self.lessons.actions() | {
+            "beside": self.beside.turn,
             "undo": session.document.undo, "redo": session.document.redo,
             "run": lambda: self.lessons.play() or self.teaching.run(),
-            "go_on": session.go_on_from_here, "end": lambda: session.timeline.go(len(session.timeline)),
-            "moment_back": lambda: session.timeline.go(session.timeline.position - 1),
-            "moment_on": lambda: session.timeline.go(session.timeline.position + 1),
+            "go_on": session.go_on_from_here, "end": lambda: line.go(len(line)),
+            "moment_back": lambda: line.go(line.position - 1),
+            "moment_on": lambda: line.go(line.position + 1),
             "event_back": lambda: self._page(-1), "event_on": lambda: self._page(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
             "picture": self.filing.ask_picture, "mesh": self.filing.ask_mesh, "quit": self.window.close,
@@ -90,7 +94,7 @@ class Acting:
         if walk.is_open:
             walk.go(walk.position + way)
         else:
-            self.session.timeline.go_to_mark(way)
+            self.session.line.go_to_mark(way)
 
     def _do_form(self) -> None:
         pages = self.window.left_pages
@@ -157,12 +161,12 @@ class Acting:
     def _do_start(self) -> None:
         self._player.stop()
         self.session.selection.select_move(0)
-        self.session.timeline.go(0)
+        self.session.line.go(0)
         if self.side is not None:
             self.side.show_view("home")
 
     def _do_play(self) -> None:
-        line = self.session.timeline
+        line = self.session.line
         if self._player.isActive():
             self._player.stop()
         elif len(line) > 1:
@@ -179,8 +183,9 @@ class Acting:
 
     def play_on(self) -> None:
         """Show the next moment; at the last one, stop playing."""
-        self.session.timeline.go(self.session.timeline.position + 1)
-        if self.session.timeline.at_end:
+        line = self.session.line
+        line.go(line.position + 1)
+        if line.at_end:
             self._player.stop()
             self.window.scrub.show_playing(False)
 

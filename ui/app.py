@@ -125,7 +125,7 @@ class App:
         scrub.released.connect(session.let_go)
         scrub.run_wished.connect(acting.run_to)
         acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
-        scrub.position_wished.connect(session.timeline.go)
+        scrub.position_wished.connect(lambda position: session.line.go(position))
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
                  (window.plan.crush_wished, "add_crush"),
                  (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
@@ -159,6 +159,7 @@ class App:
         view.clicked.connect(self.side.click)
         view.frameSwapped.connect(self._drawn)
         self.window.set_stage(view)
+        self.acting.beside.stage_ready(self.side, self.showing)
         self.showing.later("options", "layout", "plan", "moment")
 
     def _drawn(self) -> None:

@@ -137,6 +137,19 @@ class Filing:
         if name:
             self.open(Path(name))
 
+    def ask_plan(self) -> Plan | None:
+        """Ask for a plan's file and return what it holds, without showing it; None where there is none."""
+        from ui import files
+
+        name, _ = QFileDialog.getOpenFileName(self.window, "Open a plan", self._place(), PATTERN)
+        if not name:
+            return None
+        try:
+            return files.read(Path(name))[0]
+        except files.FileTrouble as trouble:
+            self.window.notice.say(str(trouble))
+            return None
+
     def save(self) -> None:
         """Save the plan where it came from, or ask where."""
         path = self.session.document.path

@@ -25,6 +25,7 @@ from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
+from ui.panels.stages import Stages
 from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import (
     CHECKED,
@@ -48,6 +49,8 @@ FORM_WIDER = 1.25
 """How much wider the left column is while the car and the tool are changed in it."""
 READING_ALONE = 1.45
 """How much wider the reading is where the plan does not stand beside the stage too."""
+PAIR_PX = 1600
+"""Below this width [px at scale 1] the plan gives its room to the second of two views."""
 STEPS_LISTED = 30
 FIRST_SHARE = 0.85
 """Share of the screen that the window opens with."""
@@ -246,9 +249,15 @@ class MainWindow(QMainWindow):
         """Put the 3D view in its place."""
         self._holder.removeWidget(self._waiting)
         self._waiting.hide()
-        self._holder.addWidget(stage)
+        self._stages = Stages(stage)
+        self._holder.addWidget(self._stages)
         self._stage = stage
         self.focus_stage()
+
+    @property
+    def stages(self) -> Stages:
+        """The 3D view and the one beside it, once there is one."""
+        return self._stages
 
     def focus_stage(self) -> None:
         """Give the keys to the stage: a field or a list that was clicked would keep them."""
@@ -266,12 +275,19 @@ class MainWindow(QMainWindow):
         width = self.width()
         left, right = options.columns(width)
         scale = self.look.scale
+        paired = self._stage is not None and self._stages.paired
+        left = left and not (paired and width < PAIR_PX * scale)
         share = min(1.35, max(1.0, width / 1500))
         wide = 1.0 if self.left_pages.currentIndex() == 0 else FORM_WIDER
         self._left.setFixedWidth(round(min(272 * wide * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
-        beside = 1.0 if left else READING_ALONE
+        beside = 1.0 if left or paired else READING_ALONE
         self._right.setFixedWidth(
-            round(min(320 * beside * share * (1 + 0.45 * (scale - 1)), (0.34 if left else 0.42) * width))
+            round(
+                min(
+                    320 * beside * share * (1 + 0.45 * (scale - 1)),
+                    (0.34 if left or paired else 0.42) * width,
+                )
+            )
         )
         self._left.setVisible(left)
         self._right.setVisible(right or self.right_pages.currentWidget() is not self.reading)
@@ -284,7 +300,7 @@ class MainWindow(QMainWindow):
         self._lower.setStyleSheet(f"font-size: {lower_px(width, scale)}px;")
         self.reading.set_room(self.height() / scale)
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
-        drawers = not alone and not (left and right)
+        drawers = not alone and not paired and not (left and right)
         for made in self._drawers.values():
             made.setVisible(drawers)
 
@@ -362,7 +378,7 @@ class MainWindow(QMainWindow):
         """Let the view be closed before Qt deletes it."""
         self.closing.emit()
         if self._stage is not None:
-            self._stage.close()
+            self._stages.close_views()
             self._stage = None
         super().closeEvent(event)
 

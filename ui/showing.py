@@ -35,6 +35,8 @@ class Showing:
         self.session, self.window, self._soon = session, window, soon
         self.side: StageSide | None = None
         self.ready: dict[str, Plan] = {}
+        self.show_second: Callable[[], object] = lambda: None
+        """Draws the plan beside, where there is one."""
         self._dirty: set[str] = set()
 
     def later(self, *what: str) -> None:
@@ -93,16 +95,21 @@ class Showing:
 
     def _show_moment(self) -> None:
         session, window = self.session, self.window
-        line, units = session.timeline, session.view.options.units
+        line, units = session.line, session.view.options.units
         shown = () if session.hides(ANSWERS) else line.marks
         marks = tuple((mark.position, mark.event.kind) for mark in shown)
-        frame = line.frame
-        force = "" if frame is None or session.hides(LADDER) else force_text(frame.force_n, units)
+        frame = session.timeline.frame
+        force = (
+            ""
+            if frame is None or session.hides(LADDER) or session.beside.on
+            else force_text(frame.force_n, units)
+        )
         now = f"{length_text(frame.opening_m, units)}  {force}" if frame else ""
         window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
         if self.side is not None:
             self.side.show_moment()
             self.side.show_hint()
+            self.show_second()
         self._show_reading()
 
     def _show_aim(self) -> None:
@@ -122,7 +129,7 @@ class Showing:
             aiming=session.aiming,
         )
         window.reading.show_reading(reading, units)
-        told = reading.sentence if reading.sentence != SHUT else ""
+        told = reading.sentence if reading.sentence != SHUT and session.beside.rows is None else ""
         window.show_lower_third(told.partition(". ")[0].rstrip(".") + "." if told else "")
 
     def _show_able(self) -> None:

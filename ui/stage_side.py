@@ -61,6 +61,8 @@ class StageSide:
     def __init__(self, view: StageView, window: MainWindow, session: Session) -> None:
         self.view, self._window, self._session = view, window, session
         self._stage: Any = view.stage
+        self.more_stages: list[Any] = []
+        """Stages beside this one, dressed as it is."""
         self._model: object = None
         self._view_index = 0
         self._hovered: Spread | Squeeze | None = None
@@ -78,20 +80,26 @@ class StageSide:
     # --- showing -----------------------------------------------------------------------------------------
 
     def show_options(self) -> None:
-        """Show layers, colours and theme."""
+        """Show layers, colours and theme, on a stage beside as well."""
         options = self._session.view.options
-        theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
-        self._stage.set_theme(theme)
-        self._stage.set_words(arrow=arrow_words, length=lambda value_m: length_text(value_m, options.units))
-        self._stage.set_line_scale(options.text_scale(self._window.width()))
-        for layer, mode in options.layers.items():
-            self._stage.set_layer(layer, mode.value)
-        self._stage.set_colour_mode(options.colour_mode)
+        for stage in (self._stage, *self.more_stages):
+            self.dress_stage(stage)
         stops, labels = colour_bar(options.colour_mode)
         words = dict(labels)
         zero = 0.5 if words.get(0.5) == "0" else None
         scale = Scale(tuple(stops), words.get(0.0, ""), words.get(1.0, ""), zero)
         self._window.layers.legend.show_scale(scale)
+
+    def dress_stage(self, stage: Any) -> None:
+        """Show layers, colours and theme on a stage."""
+        options = self._session.view.options
+        theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
+        stage.set_theme(theme)
+        stage.set_words(arrow=arrow_words, length=lambda value_m: length_text(value_m, options.units))
+        stage.set_line_scale(options.text_scale(self._window.width()))
+        for layer, mode in options.layers.items():
+            stage.set_layer(layer, mode.value)
+        stage.set_colour_mode(options.colour_mode)
 
     def show_moment(self) -> None:
         """Draw the metal as it is at the moment shown, with the tips on it."""

@@ -152,3 +152,37 @@ def test_what_the_teacher_shuts_stays_out_of_sight(app, qtbot, keys):
     qtbot.wait(50)
     assert window.reading.sentence.text() == sentence
     assert window.reading.ladder._reading.rungs
+
+
+def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, keys):
+    session, window, beside = app.session, app.window, app.session.beside
+    keys("b")
+    assert beside.on
+    assert "One thing differs" in [w.text() for w in app.acting.beside.page.findChildren(type(window.solver))]
+    keys("Return")
+    qtbot.waitUntil(
+        lambda: (
+            beside.rows is not None
+            and all(len(row.frames) > 5 for row in beside.rows)
+            and not session.queue.busy
+        ),
+        timeout=180_000,
+    )
+    views = app.window.stages.views
+    assert len({id(view.renderer.GetActiveCamera()) for view in views}) == 1
+    keys("Home")
+    assert (beside.position, session.timeline.position) == (0, 0)
+    keys("End")
+    assert beside.at_end
+    qtbot.wait(600)
+    renders = [0, 0]
+    for index, view in enumerate(views):
+        view.ren_win.AddObserver(
+            "EndEvent", lambda *_, index=index: renders.__setitem__(index, renders[index] + 1)
+        )
+    keys("Left")
+    assert renders == [1, 1]  # one frame each; smoothing follows at rest
+    assert session.timeline.position == beside.place(0)
+    keys("b")
+    assert not beside.on
+    assert not views[1].isVisible()

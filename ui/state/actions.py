@@ -46,6 +46,8 @@ TEACH: tuple[Row, ...] = (
     ("lock", "Lock the prediction", "L"),
     ("compare", "Compare prediction and outcome", "R"),
     ("-", "", ""),
+    ("beside", "Two plans side by side, or one again", "B"),
+    ("-", "", ""),
     ("shut", "Shut answers, ladder, arrow and map, or open them", "T"),
     ("shut_answers", "Answers shut", ""),
     ("shut_ladder", "Ladder, work and force shut", ""),

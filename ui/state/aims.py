@@ -106,7 +106,7 @@ AIMED = "Before the push"
 
 
 def pointed_words(move: Move | None) -> str:
-    """Return what a push is called that the plan does not hold: the one a click under the pointer would set."""
+    """Return what a push is called that is not the plan's: the one a click under the pointer would set."""
     return "A squeeze under the pointer" if isinstance(move, Squeeze) else "With tip one under the pointer"
 
 

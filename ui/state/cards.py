@@ -60,6 +60,6 @@ def cards(session: Session) -> tuple[Card, ...]:
 def _on_the_way(session: Session, index: int) -> str:
     """Return what is said of a move without a result; empty where it has not begun."""
     request = session.queue.current
-    if request is not None and request.job is not Job.PREPARE:
+    if request is not None and request.job is not Job.PREPARE and not request.aside:
         return "Under way" if index == max(session.solved_count, request.first) else ""
     return "Stopped on the way: no result" if session.timeline.frames_of(index) else ""

@@ -14,11 +14,12 @@ from sim.units import length_text
 from ui.state.aims import Aims, Before
 from ui.state.answers import Aimed, Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
 from ui.state.asking import Asking
+from ui.state.beside import Beside
 from ui.state.document import Document
 from ui.state.locks import Locks
 from ui.state.selection import SelectionState
 from ui.state.signal import Signal
-from ui.state.solve_queue import Job, Request, SolveQueue, Standing
+from ui.state.solve_queue import Job, Request, SolveQueue, Standing, still_wanted
 from ui.state.timeline import Timeline, cut_here
 from ui.state.view_options import ViewState
 
@@ -53,6 +54,7 @@ class Session:
         self.view = ViewState()
         self.aims = Aims()
         self.asking, self.locks = Asking(), Locks()
+        self.beside = Beside()
         self.seconds = 0.0
         self._run_again = False
         self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
@@ -98,11 +100,17 @@ class Session:
         """Tell whether answers, ladder, arrow or map are kept shut, by the teacher or by a prediction."""
         return what in self.locks.shut or self.asking.unspoken
 
-    def records(self) -> tuple[MoveRecord, ...]:
-        """Return the records of the plan's leading moves, up to the first that is not worked out."""
+    @property
+    def line(self) -> Timeline | Beside:
+        """What plays and scrubs: the moments, or the clock of two plans while they stand side by side."""
+        return self.beside if self.beside.rows is not None else self.timeline
+
+    def records(self, plan: Plan | None = None) -> tuple[MoveRecord, ...]:
+        """Return the records of a plan's leading moves, up to the first that is not worked out."""
         found: list[MoveRecord] = []
-        for index in range(len(self.plan.moves)):
-            record = self._records.get(key_of(self.plan, index))
+        plan = self.plan if plan is None else plan
+        for index in range(len(plan.moves)):
+            record = self._records.get(key_of(plan, index))
             if record is None:
                 break
             found.append(record)
@@ -177,6 +185,8 @@ class Session:
             return ""
         if request.job is Job.PREPARE:
             return "Setting out the door"
+        if request.aside:
+            return "Working out the plan beside"
         if self.queue.standing is Standing.STOPPING:
             return "Letting go"
         verb = "Opening the tips" if self.move is None else words_of(self.move).verbs[1]
@@ -203,6 +213,14 @@ class Session:
             return
         self._show_records(first)
         self.asked.emit(self.queue.issue(Job.SOLVE, self.plan, first=first, last=end))
+
+    def run_aside(self, plan: Plan) -> None:
+        """Ask for the moves of a plan that is not the one shown, as far as they are not worked out."""
+        first = len(self.records(plan))
+        if self.can_run and first < len(plan.moves):
+            self.asked.emit(
+                self.queue.issue(Job.SOLVE, plan, first=first, last=len(plan.moves) - 1, aside=True)
+            )
 
     def run_selected_to(self, opening_m: float) -> None:
         """Ask for the selected move with another opening."""
@@ -313,7 +331,7 @@ class Session:
 
     def _append(self, answers: list[FramesReady]) -> None:
         request = self.queue.current
-        if not answers or request is None:
+        if not answers or request is None or request.aside:
             return
         for answer in answers:
             held = request.job is Job.PUSH and answer.move == request.last
@@ -352,7 +370,9 @@ class Session:
         while len(self._records) > RECORDS_KEPT:
             self._records.popitem(last=False)
         request = self.queue.current
-        if request is not None and request.job is Job.PUSH and answer.move == request.last:
+        if request is not None and request.aside:
+            self.changed.emit()
+        elif request is not None and request.job is Job.PUSH and answer.move == request.last:
             self._commit_push(answer)
         else:
             self._show_records(answer.move + 1)
@@ -389,24 +409,13 @@ class Session:
 
     def _plan_changed(self) -> None:
         request = self.queue.current
-        if request is not None and not self._still_wanted(request):
+        if request is not None and not still_wanted(request, self.plan, self.beside.plan):
             self.stop()
         self.selection.keep_within(len(self.plan.moves))
         self._show_records()
         if self.model is None:
             self.prepare()
         self.changed.emit()
-
-    def _still_wanted(self, request: Request) -> bool:
-        """Tell whether a request's answer fits the plan shown (a push commits its own plan)."""
-        if request.job is Job.PREPARE:
-            return request.plan.car == self.plan.car
-        last = request.last
-        same_before = request.plan.moves[:last] == self.plan.moves[:last]
-        held = request.job is Job.PUSH and last < len(self.plan.moves)
-        at_last = held and opened(request.plan.moves[last], 0.0) == opened(self.plan.moves[last], 0.0)
-        whole = request.plan.moves[: last + 1] == self.plan.moves[: last + 1]
-        return request.plan.car == self.plan.car and same_before and (at_last or whole)
 
     def _show_records(self, count: int | None = None, position: int | None = None) -> None:
         """Lay out the moments that may be seen: of the first `count` moves, or up to a place in the next."""

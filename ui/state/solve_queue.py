@@ -5,6 +5,7 @@ from __future__ import annotations
 import enum
 from dataclasses import dataclass
 
+from sim.move_words import opened
 from sim.plan import Plan
 from ui.state.signal import Signal
 
@@ -31,6 +32,7 @@ class Request:
     first : index of the first move to run
     last : index of the last move to run; of a push, the move that is held
     shown_from_m : frames of the held move up to this opening were seen before, and are not drawn again
+    aside : the plan is not the one shown: its records are kept and its moments not laid out
     """
 
     number: int
@@ -39,6 +41,7 @@ class Request:
     first: int = 0
     last: int = -1
     shown_from_m: float = 0.0
+    aside: bool = False
 
 
 class Standing(enum.Enum):
@@ -89,11 +92,18 @@ class SolveQueue:
         )
 
     def issue(
-        self, job: Job, plan: Plan, *, first: int = 0, last: int = -1, shown_from_m: float = 0.0
+        self,
+        job: Job,
+        plan: Plan,
+        *,
+        first: int = 0,
+        last: int = -1,
+        shown_from_m: float = 0.0,
+        aside: bool = False,
     ) -> Request:
         """Return a new request; any older one no longer counts."""
         self._last_number += 1
-        request = Request(self._last_number, job, plan, first, last, shown_from_m)
+        request = Request(self._last_number, job, plan, first, last, shown_from_m, aside)
         self._current = request
         self._move_to(Standing.WAITING)
         return request
@@ -132,3 +142,20 @@ class SolveQueue:
     def _move_to(self, standing: Standing) -> None:
         self._standing = standing
         self.changed.emit()
+
+
+def still_wanted(request: Request, plan: Plan, beside: Plan | None) -> bool:
+    """Tell whether a request's answer fits the plan shown, or the one beside it.
+
+    A push commits its own plan, so how far its move goes does not matter.
+    """
+    if request.aside:
+        return request.plan == beside
+    if request.job is Job.PREPARE:
+        return request.plan.car == plan.car
+    last = request.last
+    same_before = request.plan.moves[:last] == plan.moves[:last]
+    held = request.job is Job.PUSH and last < len(plan.moves)
+    at_last = held and opened(request.plan.moves[last], 0.0) == opened(plan.moves[last], 0.0)
+    whole = request.plan.moves[: last + 1] == plan.moves[: last + 1]
+    return request.plan.car == plan.car and same_before and (at_last or whole)

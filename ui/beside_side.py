@@ -1,0 +1,301 @@
+"""Two plans side by side in the window: the second view, its camera and its clock, and what stands beside."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from sim import aim as aims
+from sim.plan import Plan, Spread, Squeeze
+from ui.filing import Filing
+from ui.main_window import MainWindow
+from ui.panels.pair import PairPage
+from ui.state.beside import put_on, refusal, row_of, shared_moves, start_sha256
+from ui.state.locks import ANSWERS, LADDER
+from ui.state.pair_words import PairWords, caption, pair_words
+from ui.state.session import Session
+from ui.state.slid import aim_now, as_now
+
+if TYPE_CHECKING:
+    from sim.record import Frame
+    from ui.showing import Showing
+    from ui.stage_side import StageSide
+
+FURTHER = 0.8
+"""How near the camera stays when two views share the room of one."""
+FROM_FILE = "A plan from a file\u2026"
+NOT_NOW = "First compare prediction and outcome, or put the card away."
+NO_OTHER = "There is no other plan to put beside this one: open or change one first."
+
+
+class BesideSide:
+    """Puts a second plan beside the one shown, and draws it by the same clock from the same camera.
+
+    Parameters
+    ----------
+    session, window, filing : the first plan, where both show, and where other plans come from
+    """
+
+    def __init__(self, session: Session, window: MainWindow, filing: Filing) -> None:
+        self.session, self.window, self._filing = session, window, filing
+        self.page = PairPage()
+        self._side: StageSide | None = None
+        self._showing: Showing | None = None
+        self._view: Any = None
+        self._model: object = None
+        self._offers: list[tuple[str, Plan]] = []
+        self._chosen = 0
+        self._refused = ""
+        self._seen: tuple[object, ...] = ()
+        window.right_pages.addWidget(self.page)
+        self.page.chosen.connect(self.choose)
+        self.page.run_wished.connect(self.run)
+        self.page.put_on_wished.connect(self.put_on_this_car)
+        self.page.away_wished.connect(self.away)
+        session.changed.connect(self._more_known)
+        session.document.changed.connect(self._plan_changed)
+        session.timeline.moved.connect(self._timeline_moved)
+        session.beside.moved.connect(self._clock_moved)
+
+    def stage_ready(self, side: StageSide, showing: Showing) -> None:
+        """Take the stage whose camera is shared, once it is there."""
+        self._side, self._showing = side, showing
+        showing.show_second = self.show
+
+    @property
+    def page_on(self) -> bool:
+        """Whether the pair is what the right column shows."""
+        return self.window.right_pages.currentWidget() is self.page
+
+    # --- which plan --------------------------------------------------------------------------------------
+
+    def turn(self) -> None:
+        """Put two plans side by side, or go back to one."""
+        if self.page_on:
+            self.away()
+            return
+        if self.session.asking.unspoken:
+            self.window.notice.say(NOT_NOW)
+            return
+        if self._side is None or self.session.model is None:
+            return
+        self._offers = self._others()
+        if not self._offers:
+            self.window.notice.say(NO_OTHER)
+            return
+        self.session.asking.end()
+        self.window.right_pages.setCurrentWidget(self.page)
+        self.choose(0)
+
+    def away(self) -> None:
+        """Show one plan again."""
+        self.session.beside.show(None)
+        self._refused = ""
+        self.window.right_pages.setCurrentWidget(self.window.reading)
+        self._pair(False)
+        self._draw_later()
+        self.window.focus_stage()
+
+    def _others(self) -> list[tuple[str, Plan]]:
+        """Return the plans on offer: the ready ones, then the steps of the work, newest first."""
+        assert self._showing is not None
+        plan = self.session.plan
+        found: list[tuple[str, Plan]] = []
+        for made in self._showing.ready.values():
+            moved = put_on(made, plan)
+            if moved.moves != plan.moves:
+                found.append((made.title, moved))
+        steps = self.session.document.steps
+        for number in range(len(steps) - 1, -1, -1):
+            other = steps[number].plan
+            known = any(other.car == o.car and other.moves == o.moves for _, o in found)
+            if other.moves and (other.car, other.moves) != (plan.car, plan.moves) and not known:
+                found.append((f"Step {number + 1}: {steps[number].label}", other))
+        return found
+
+    def choose(self, index: int) -> None:
+        """Put one of the plans on offer on the right; the last entry asks for a file."""
+        if index >= len(self._offers):
+            read = self._filing.ask_plan()
+            if read is not None:
+                self._offers.insert(0, (read.title or "A plan from a file", read))
+                index = 0
+            else:
+                index = self._chosen
+        self._chosen = index
+        self._put(self._offers[index][1])
+        self.window.focus_stage()
+
+    def put_on_this_car(self) -> None:
+        """Put the moves of the plan that was refused on the car shown."""
+        name, plan = self._offers[self._chosen]
+        self._offers[self._chosen] = (name, put_on(plan, self.session.plan))
+        self._put(self._offers[self._chosen][1])
+
+    def _put(self, plan: Plan) -> None:
+        session = self.session
+        first, second = self._start(session.plan, plan), self._start(plan, session.plan)
+        self._refused = refusal(session.plan, plan, first, second)
+        session.beside.show(None if self._refused else plan, first)
+        self.window.notice.say("")
+        self._more_known()
+        if session.records() and not self._refused:
+            session.run_aside(plan)
+        self._draw_later()
+
+    def _start(self, plan: Plan, other: Plan) -> str:
+        """Return the hash of the metal from which a plan goes its own way; of another car, its own."""
+        session = self.session
+        assert session.model is not None
+        shared = shared_moves(plan, other) if plan.car == other.car else 0
+        record = session.records(plan)[shared - 1] if 0 < shared <= len(session.records(plan)) else None
+        state = session.model.start if record is None or record.state is None else record.state
+        return start_sha256(plan.car, state)
+
+    # --- working out -------------------------------------------------------------------------------------
+
+    def run(self) -> None:
+        """Work out what is not known of either plan, the one shown first."""
+        session = self.session
+        if len(session.records()) < len(session.plan.moves):
+            session.run()
+        elif session.beside.plan is not None:
+            session.run_aside(session.beside.plan)
+
+    def _plan_changed(self) -> None:
+        if self.page_on:
+            self._put(self._offers[self._chosen][1])
+
+    def _more_known(self) -> None:
+        """Lay the moments of both out as far as they are known; go on with the other plan."""
+        session, beside = self.session, self.session.beside
+        if beside.plan is None or session.start is None:
+            return
+        both = session.records(), session.records(beside.plan)
+        key = tuple(id(record) for records in both for record in records)
+        if key != self._seen or beside.rows is None:
+            self._seen = key
+            beside.lay_out(row_of(session.start, both[0]), row_of(session.start, both[1]))
+            self._draw_later()
+        if both[0] and len(both[0]) == len(session.plan.moves) and not session.queue.busy:
+            session.run_aside(beside.plan)
+
+    def _clock_moved(self) -> None:
+        self.session.timeline.go(self.session.beside.place(0))
+        self._draw_later()
+
+    def _timeline_moved(self) -> None:
+        """Keep the clock with the first plan's moment, however that came to be shown."""
+        line, beside = self.session.timeline, self.session.beside
+        if beside.rows is None or beside.place(0) == line.position or len(line) != len(beside.rows[0].frames):
+            return
+        beside.go_to_tick(beside.rows[0].ticks[line.position])
+
+    # --- drawing -----------------------------------------------------------------------------------------
+
+    def _draw_later(self) -> None:
+        if self._showing is not None:
+            self._showing.later("layout", "moment")
+
+    def _second_view(self) -> Any:
+        """Return the second view, made when it is first wanted; it looks through the first one's camera."""
+        if self._view is None:
+            # Imported here: the drawing library must not be loaded before the window is there.
+            from ui.stage_side import StageView
+
+            assert self._side is not None
+            first = self._side.view
+            self._view = StageView(self.window)
+            self.window.stages.add(self._view)
+            camera = first.renderer.GetActiveCamera()
+            self._view.renderer.SetActiveCamera(camera)
+            self._view.renderer.camera_set = True
+            camera.AddObserver("ModifiedEvent", self._camera_moved)
+            self._side.more_stages.append(self._view.stage)
+        return self._view
+
+    def _pair(self, on: bool) -> None:
+        """Show two views or one; two are half as wide, so the camera stands further off."""
+        stages = self.window.stages
+        if on == stages.paired or self._side is None:
+            return
+        stages.show_pair(on)
+        camera = self._side.view.renderer.GetActiveCamera()
+        camera.Dolly(FURTHER if on else 1.0 / FURTHER)
+        self._side.view.request_frame()
+        self._draw_later()
+
+    def _camera_moved(self, *_event: object) -> None:
+        """Draw both views again: they look through one camera."""
+        if self._side is None or not self.page_on:
+            return
+        first = self._side.view
+        first.request_frame()
+        self._view.request_frame()
+        if first.stage.notes.cut_height_m != self._view.stage.notes.cut_height_m:
+            self._draw_later()
+
+    def show(self) -> None:
+        """Draw the second plan's moment and say what stands beside both."""
+        if not self.page_on:
+            return
+        session, beside = self.session, self.session.beside
+        units = session.view.options.units
+        self.page.show_choices([*(name for name, _ in self._offers), FROM_FILE], self._chosen)
+        on = beside.plan is not None and session.model is not None
+        if not on:
+            self._pair(False)
+            alike = self._offers[self._chosen][1].car == session.plan.car
+            self.page.show_words(
+                PairWords(refused=self._refused, can_put_on=bool(self._refused) and not alike)
+            )
+            return
+        view = self._second_view()
+        self._pair(True)
+        self._draw(view.stage)
+        assert beside.plan is not None
+        records = session.records(), session.records(beside.plan)
+        shared = shared_moves(session.plan, beside.plan)
+        shut = session.hides(ANSWERS)
+        words = pair_words(session.plan, beside, records, shared, units, shut)
+        self.page.show_words(words)
+        self.window.stages.show_captions(
+            *(
+                caption(
+                    words.names[side], beside.frame(side), units,
+                    held=bool(records[side]) and beside.ended(side) and not beside.at_end, shut=shut,
+                )
+                for side in (0, 1)
+            )
+        )  # fmt: skip
+
+    def _draw(self, stage: Any) -> None:
+        session, beside = self.session, self.session.beside
+        frame = beside.frame(1) or session.start
+        assert self._side is not None
+        first = self._side.view.stage
+        if session.model is not self._model:
+            self._model = session.model
+            stage.set_model(session.model)
+            self._side.dress_stage(stage)
+        if first.notes.cut_height_m != stage.notes.cut_height_m:
+            stage.cut(first.notes.cut_height_m)
+        if frame is None:
+            return
+        moved = frame is not session.start
+        stage.show_points(frame.points, frame)
+        stage.show_start_ghost(moved)
+        stage.show_clearance(frame.clearance if moved else None)
+        stage.show_path(frame if moved and frame.force_n > 0.0 and not session.hides(LADDER) else None)
+        self._draw_tips(stage, frame)
+
+    def _draw_tips(self, stage: Any, frame: Frame) -> None:
+        session, beside = self.session, self.session.beside
+        assert beside.plan is not None
+        index = max(beside.move(1), 0)
+        move = beside.plan.moves[index] if index < len(beside.plan.moves) else None
+        if not isinstance(move, Spread | Squeeze) or session.model is None:
+            stage.show_aim(None)
+            return
+        aim = aims.line(session.model, as_now(session.model, move, frame), frame.points)
+        aim = aim_now(aim, frame, session.model.outboard_sign)
+        stage.show_aim(None if aim.problems else aim, move.tool, share=False)
