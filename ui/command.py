@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, files, lessons, many_runs
+from ui import cars, exporting, lessons, many_runs
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -70,6 +70,8 @@ def window(plan: Path | None = None) -> int:
     """
     arguments = []
     if plan is not None:
+        from ui import files
+
         if files.is_lesson(plan):
             lessons.read(plan)
         else:
