@@ -20,6 +20,8 @@ from sim.plan import (
     Ease,
     EdgePoint,
     FacePoint,
+    Flex,
+    FramePoint,
     Hold,
     PillarSpot,
     Press,
@@ -121,6 +123,12 @@ def _hold_place(move: Hold, length: Length) -> str:
     return ""
 
 
+def _flex_place(move: Flex, length: Length) -> str:
+    word = "along" if isinstance(move.on, FramePoint) else "up"
+    where = f"{length(move.on.along_m)} {word}"
+    return f"{where}, bar {length(move.bar.length_m)} long; tip goes {length(move.opening_m)}"
+
+
 def _tag_title(move: Any) -> str:
     return str(move.__struct_config__.tag).replace("_", " ").capitalize()
 
@@ -158,6 +166,12 @@ WORDS: dict[type, MoveWords] = {
         verbs=("Do it", "Settling", "Done"),
     ),
     Hold: MoveWords(_hold_title, _hold_place, verbs=("Take hold", "At work on the door", "Held the door")),
+    Flex: MoveWords(
+        lambda move: f"Flex the {'window frame' if isinstance(move.on, FramePoint) else 'edge'} with a bar",
+        _flex_place,
+        "opening_m",
+        ("Pull the bar", "Pulling the bar", "Pulled the bar"),
+    ),
     Ease: MoveWords(
         lambda _: "Let the tool off",
         lambda _move, _length: "The metal springs back to what is left of its shape",

@@ -13,8 +13,9 @@ from typing import Any
 from sim.course import AtOnce, Course, UnderWay
 from sim.crushing import CrushCourse
 from sim.easing import EaseCourse
+from sim.flexing import FlexCourse
 from sim.holding import HoldCourse, SupportCourse
-from sim.plan import Crush, Ease, Hold, Press, Spread, Squeeze, Support
+from sim.plan import Crush, Ease, Flex, Hold, Press, Spread, Squeeze, Support
 from sim.pressing import PressCourse
 from sim.spreading import SpreadCourse, SqueezeCourse
 
@@ -26,6 +27,7 @@ COURSES: dict[type, type[Course]] = {
     Press: PressCourse,
     Support: SupportCourse,
     Hold: HoldCourse,
+    Flex: FlexCourse,
 }
 
 

@@ -265,7 +265,45 @@ class Hold(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="hold", 
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease | Press | Support | Hold
+class FramePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="frame", tag_field="at"):
+    """A place on the window frame.
+
+    along_m : along it from its foot on the latch side, up, forward and down to the hinge side [m]
+    """
+
+    along_m: float = 0.4
+
+
+class EntryBar(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A forcible-entry bar by its numbers.
+
+    length_m : from end to end;  tip_m : from its heel to the tip behind the metal [m]
+    tip_width_m : of the tip along the edge [m];  hand_n : the most a hand pulls with [N]
+    """
+
+    length_m: float = 0.8
+    tip_m: float = 0.05
+    tip_width_m: float = 0.04
+    hand_n: float = 500.0
+
+
+class Flex(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="flex", tag_field="move"):
+    """Lever a window frame or an edge of the door outward with a forcible-entry bar.
+
+    on : where the tip stands;  opening_m : how far the tip goes [m]
+    tilt_rad : direction of the push, 0 = along the car away from the pillar, pi/2 = straight outboard
+    stop_at : event kinds that end the move early
+    """
+
+    on: FramePoint | EdgePoint = FramePoint()
+    opening_m: float = 0.03
+    tilt_rad: float = 1.5707963
+    bar: EntryBar = EntryBar()
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
+Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold
 
 
 class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -26,7 +26,12 @@ from sim.problems import PlanError
 _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
 _CAR = msgspec.inspect.type_info(Car)
 CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
-MOVE_WORDS = {"surface": get_args(Surface), "tool_body": ("comes", "stands")}
+MOVE_WORDS = {
+    "surface": get_args(Surface),
+    "tool_body": ("comes", "stands"),
+    "base": ("far_rocker", "tunnel_edge"),
+    "head": ("flat", "waffle", "pointed"),
+}
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
