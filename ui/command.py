@@ -185,11 +185,10 @@ def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     PlanError
         When the door cannot be meshed or a move cannot be made; no move has been solved then.
     """
-    from sim import crush
     from sim import run as runs
 
     ready_model(plan)
-    progress = Progress(expected_frames(plan, runs.STEP_M, crush.CRUSH_STEP_M))
+    progress = Progress(expected_frames(plan))
     try:
         return runs.solve_plan(plan, on_frame=progress.step)
     finally:
@@ -208,13 +207,17 @@ def write(folder: Path, plan: Plan, records: Sequence[MoveRecord]) -> None:
         raise
 
 
-def expected_frames(plan: Plan, step_m: float, crush_step_m: float) -> list[int]:
+def expected_frames(plan: Plan) -> list[int]:
     """Return how many frames each move will have if nothing stops it early."""
+    from sim.crush import CRUSH_STEP_M
+    from sim.plan import Spread
+    from sim.spreading import grid_openings
+
     counts = []
     for move in plan.moves:
         reach = getattr(move, "opening_m", None) or getattr(move, "closing_m", 0.0)
-        pressed = getattr(move, "travel_m", 0.0)
-        counts.append(1 + max(0, round(reach / step_m + pressed / crush_step_m)))
+        steps = len(grid_openings(reach, grips=isinstance(move, Spread))) if reach else 0
+        counts.append(1 + steps + max(0, round(getattr(move, "travel_m", 0.0) / CRUSH_STEP_M)))
     return counts
 
 

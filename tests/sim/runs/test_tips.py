@@ -67,7 +67,9 @@ def test_on_the_flat_a_push_beyond_the_friction_angle_slides_towards_the_lip(alo
     # while friction catches up with the force the pad creeps by hundredths of a millimetre
     assert square.frames[-1].seat.slid_m < 0.1e-3
     assert last.slid_m > 0.0008
-    assert last.place.depth_m == pytest.approx(0.05 - last.slid_m, abs=1e-4)
+    # a pad that has not yet slid far enough for other nodes still stands in its last place
+    assert last.place.depth_m == pytest.approx(0.05 - last.slid_m, abs=LEAST_SLIDE_M + 1e-4)
+    assert last.place.depth_m < 0.05 - LEAST_SLIDE_M
     demand = [r.demand_ratio for r in square.frames[-1].ladder if r.event == "tip slipping"]
     assert demand and demand[0] < 1.0
 
