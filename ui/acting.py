@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, QTimer
 from sim.plan import Crush, Ease, Move, Spread
 from sim.units import Units
 from ui.beside_side import BesideSide
+from ui.branch_side import BranchSide
 from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
@@ -46,6 +47,7 @@ class Acting:
             session, window, filing, lambda: self.side, self.teaching.ask, self._play_from
         )
         self.beside = BesideSide(session, window, filing)
+        self.branches = BranchSide(session, window)
         self.side: StageSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
@@ -59,7 +61,7 @@ class Acting:
     def _do_named(self, name: str) -> None:
         session, side = self.session, self.side
         line = session.line
-        plain = self.teaching.actions() | self.lessons.actions() | {
+        plain = self.teaching.actions() | self.lessons.actions() | self.branches.actions() | {
             "beside": self.beside.turn,
             "undo": session.document.undo, "redo": session.document.redo,
             "run": lambda: self.lessons.play() or self.teaching.run(),

@@ -98,7 +98,7 @@ class App:
         window.layers.layer_wished.connect(acting.next_layer)
         window.layers.colour_wished.connect(acting.show_colours)
         window.recent_wished.connect(filing.open_recent)
-        window.step_wished.connect(self.session.document.go)
+        window.step_wished.connect(self.session.go_to_step)
         window.dropped.connect(lambda name: filing.open(Path(name)))
         window.resized.connect(lambda: self.showing.later("look", "layout"))
         window.closing.connect(self._close)

@@ -147,9 +147,10 @@ class BesideSide:
         session = self.session
         assert session.model is not None
         shared = shared_moves(plan, other) if plan.car == other.car else 0
-        record = session.records(plan)[shared - 1] if 0 < shared <= len(session.records(plan)) else None
-        state = session.model.start if record is None or record.state is None else record.state
-        return start_sha256(plan.car, state)
+        records = session.records(plan)
+        known = records[shared - 1].end_state if 0 < shared <= len(records) else None
+        state = session.model.start if not shared else known
+        return start_sha256(plan.car, state, plan.moves[:shared])
 
     # --- working out -------------------------------------------------------------------------------------
 

@@ -44,6 +44,7 @@ KEYS = (
     ("F4", "model card: what this is, and who says so"),
     ("Esc", "stop what is being worked out; give the wheel back"),
     ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
+    ("Ctrl+H", "steps and branches: go to any of them"),
 )
 
 SIZES = ((1280, 720), (1920, 1080), (3840, 2160), (2480, 1754))

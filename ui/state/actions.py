@@ -21,6 +21,7 @@ FILE: tuple[Row, ...] = (
 PLAN: tuple[Row, ...] = (
     ("undo", "Undo", "Ctrl+Z"),
     ("redo", "Redo", "Ctrl+Shift+Z"),
+    ("branches", "Steps and branches", "Ctrl+H"),
     ("-", "", ""),
     ("run", "Run the plan", "Return"),
     ("go_on", "Go on from here", "G"),

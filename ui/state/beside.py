@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 import msgspec
 
 from sim.move_words import opened, opening_of
-from sim.plan import Car, Plan
+from sim.plan import Car, Move, Plan
 from sim.twins import felt
 from ui.state.signal import Signal
 from ui.state.timeline import Mark
@@ -30,11 +30,15 @@ Tick = tuple[int, float]
 """A moment of the clock: index of the move (-1 the start) and opening [m], to a micrometre."""
 
 
-def start_sha256(car: Car, state: State) -> str:
-    """Return the hash of a start: the car as its metal feels it, and the state of that metal."""
+def start_sha256(car: Car, state: State | None, before: tuple[Move, ...] = ()) -> str:
+    """Return the hash of a start: the car as its metal feels it, and the state of that metal.
+
+    Where the state is not at hand (moves not worked out yet, or kept without it) the moves before stand for
+    it: the same moves on the same car leave the same metal.
+    """
     bare = msgspec.structs.replace(car, name="", build="")
     digest = hashlib.sha256(msgspec.json.encode(bare, order="deterministic"))
-    digest.update(state.sha256().encode())
+    digest.update(msgspec.json.encode(before) if state is None else state.sha256().encode())
     return digest.hexdigest()
 
 

@@ -39,6 +39,7 @@ class History:
         self._steps: list[Step] = [Step(label, plan)]
         self._position = 0
         self._towards: dict[int, int] = {}  # the child that redo goes to: the one seen last
+        self._moments: dict[int, int] = {}  # the moment of its metal that each step was left at
 
     @property
     def plan(self) -> Plan:
@@ -62,6 +63,15 @@ class History:
         while self._steps[found[-1]].parent >= 0:
             found.append(self._steps[found[-1]].parent)
         return tuple(reversed(found))
+
+    @property
+    def moment(self) -> int | None:
+        """The moment at which the present step was left, None where none was noted."""
+        return self._moments.get(self._position)
+
+    def note_moment(self, moment: int) -> None:
+        """Note which moment of the present step's metal is shown."""
+        self._moments[self._position] = moment
 
     @property
     def can_undo(self) -> bool:
@@ -138,3 +148,4 @@ class History:
         self._steps = [Step(step.label, step.plan, moved(step.parent)) for step in kept]
         self._position = moved(self._position)
         self._towards = {moved(a): moved(b) for a, b in self._towards.items() if gone not in (a, b)}
+        self._moments = {moved(a): moment for a, moment in self._moments.items() if a != gone}

@@ -277,6 +277,14 @@ class Session:
         self.document.commit(plan, f"Went on from {words}")
         self.run(index)
 
+    def go_to_step(self, number: int) -> None:
+        """Go to a step of any branch, to the moment at which it was left."""
+        history = self.document.history
+        history.note_moment(self.timeline.position)
+        self.document.go(number)
+        if history.moment is not None:
+            self.timeline.go(history.moment)
+
     def change_move(self, move: Move, label: str, run: object = None) -> None:
         """Put another move in the place of the selected one; turns of one control `run` are one step."""
         index = self.selection.now.move

@@ -35,6 +35,11 @@ class TestStart:
         # two metals on one shape: the untouched states are equal, the cars are not
         assert here != start_sha256(Car(metal="alloy"), Metal("a"))
 
+    def test_moves_stand_for_a_state_that_is_not_at_hand(self):
+        after = start_sha256(Car(), None, EDGE.moves)
+        assert after == start_sha256(Car(), None, EDGE.moves)
+        assert after != start_sha256(Car(), None, BEND.moves)
+
     def test_another_start_is_refused_with_what_differs(self):
         other = Plan(car=Car(seam="welded", bar=False), moves=EDGE.moves)
         words = refusal(EDGE, other, start_sha256(EDGE.car, Metal("a")), start_sha256(other.car, Metal("a")))
