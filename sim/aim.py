@@ -17,11 +17,11 @@ from weakref import WeakKeyDictionary
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
 from sim.elastic import Elastic, elastic
 from sim.grips import just_set
 from sim.increment import Stepper
 from sim.ledger import Ledger
+from sim.model import DoorModel
 from sim.newton import equilibrate
 from sim.plan import Spread, Squeeze
 from sim.problems import PlanError

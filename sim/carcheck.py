@@ -10,6 +10,7 @@ from meshes.door_shape import DoorShape
 from sim.builds import ILLUSTRATIVE, builds_named
 from sim.plan import Car
 from sim.problems import PlanError
+from sim.whole_side import check_side
 
 RANGES: dict[str, tuple[float, float, str]] = {
     "skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
@@ -66,6 +67,7 @@ def check_car(car: Car) -> None:
     _check_energies(car)
     _check_gaps(car)
     _check_words(car)
+    check_side(car.whole_side)
 
 
 def _check_energies(car: Car) -> None:

@@ -23,16 +23,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import ladder, outcome, torn
-from sim.door_model import DoorModel
 from sim.drawn import drawn_out
 from sim.engaged import Engaged
 from sim.events import motion_events, seam_events
 from sim.fall import at_rest, way_down
-from sim.frames import FrameMaker
+from sim.frames import LATCHES, FrameMaker
 from sim.grounding import ground_events
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
 from sim.letoff import let_off
+from sim.model import DoorModel
 from sim.move_words import title_of
 from sim.network import Network, State
 from sim.push import Push
@@ -177,8 +177,8 @@ class UnderWay:
         force, at = float(np.max(point.force_n, initial=0.0)), point.travel_m
         events = []
         for tie in point.freed:
-            events.append(Event(ladder.TIE_EVENT.get(tie.name, "bar foot free"), tie.name, at, tie.tool_n))
-            if tie.name == "latch":
+            events.append(Event(ladder.tie_event(tie.name), tie.name, at, tie.tool_n))
+            if tie.name in LATCHES:
                 self.peak_latch = max(self.peak_latch, tie.ratio)
         events += drawn_out(self._network, before, point)
         peak = max(float(np.max(before.force_n, initial=0.0)), force)

@@ -14,9 +14,9 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
 from sim.engaged import Start
 from sim.increment import Point, Stepper
+from sim.model import DoorModel
 from sim.move_words import SHAPE_WORDS
 from sim.network import Network
 from sim.plan import Crush
@@ -119,9 +119,7 @@ def _core(move: Crush) -> tuple[Floats, float]:
 def _clear_of_body(model: DoorModel, press: ReadyCrush) -> None:
     """Raise PlanError when the body, driven in, would meet the car's rigid pillars, rocker or rail."""
     weights = reading_points(BODY_SPLIT)
-    for name, surface in model.body.surfaces.items():
-        if name == "flange":  # the strip the closed door rests on lies behind the door itself
-            continue
+    for name, surface in model.rigid.items():
         spots = np.einsum("qi,kij->kqj", weights, surface.points[surface.triangles]).reshape(-1, 3)
         for travel in np.linspace(0.0, press.limit_m, 5):
             if float(press.barrier.distance(spots, float(travel)).min()) < 0.0:

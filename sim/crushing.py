@@ -8,7 +8,7 @@ from typing import Any
 from sim import outcome
 from sim.course import UnderWay
 from sim.crush import RANGES, ReadyCrush, increments, make_crush
-from sim.door_model import DoorModel
+from sim.model import DoorModel
 from sim.plan import Crush
 from sim.record import Frame
 

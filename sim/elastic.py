@@ -86,7 +86,8 @@ class Elastic:
         """Return displacement by one newton of push (n, 3), the push [N], and the contacts' gain (c,) [N]."""
         contacts, rest_n = self.contacts, self._rest_n
         load = np.zeros(self.flex.shape[:2])
-        load[push.nodes] = push.weights[:, None] * push.direction
+        nodes, weights = push.both()
+        load[nodes] = weights[:, None] * push.direction
         free = self.factor.solve(load.ravel())
         own, gained = float(load.ravel() @ free), contacts.rows @ free
         coupled = self.compliance - np.outer(gained, gained) / own

@@ -8,9 +8,9 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
+from sim.model import DoorModel
 from sim.network import Network, State
 from sim.rigid import Barrier
 

@@ -8,12 +8,15 @@ import numpy as np
 
 from sim import outcome
 from sim.bond import END
-from sim.door_model import DoorModel
 from sim.frames import seam_share_m
 from sim.increment import Point
+from sim.model import DoorModel
 from sim.network import Network
+from sim.pillar import WELD_KIND
 from sim.record import Event, Frame
 
+SPOT = "spot popped"
+"""Kind of event of a spot of the pillar's foot or head."""
 PARTED_EVENT_M = 0.020
 """Length of seam that must have parted before it counts as an event [m]."""
 
@@ -31,6 +34,13 @@ def seam_events(
     for index in np.flatnonzero(network.structure.bonds.of("weld") & new & ~old):
         station = float(network.structure.bonds.station[index])
         events.append(Event("weld broken", f"weld at {station:.2f} m of hem", point.travel_m, peak_n))
+    popped = network.structure.bonds.of(WELD_KIND) & new & ~old
+    if popped.any():
+        nodes = network.structure.bonds.nodes[popped, 0]
+        height = network.structure.points[nodes, 2]
+        middle = 0.5 * (network.structure.points[:, 2].min() + network.structure.points[:, 2].max())
+        for end, here in (("pillar foot", height < middle), ("pillar head", height >= middle)):
+            events += [Event(SPOT, end, point.travel_m, peak_n)] * int(here.sum())
     return events
 
 

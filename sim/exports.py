@@ -19,9 +19,9 @@ from numpy.typing import NDArray
 
 from meshes.files import write_glb, write_stl
 from meshes.part import Surface
-from sim.door_model import DoorModel
 from sim.feinput import shell_input
 from sim.frames import seam_mask, seam_share_m
+from sim.model import DoorModel
 from sim.record import Frame, MoveRecord
 from sim.results import LIMITS_LINE, series_csv
 from sim.run import start_frame

@@ -2,25 +2,32 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 from numpy.typing import NDArray
 
 from meshes.occupant import clearance
 from sim import ladder, torn
 from sim.bond import END, LENGTH
-from sim.door_model import DoorModel
 from sim.engaged import Engaged
 from sim.grips import FORCE as GRIP
 from sim.grounding import body_rise_m, grounded_n
 from sim.increment import Point
 from sim.ledger import SEAM_KINDS
+from sim.model import DoorModel
 from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
+from sim.pillar import WELD_KIND
 from sim.push import Push
 from sim.record import Clearance, Event, Frame, SeatNow
+from sim.room import clearance_by_part, exit_width_m
 from sim.rubbing import FORCE
+from sim.side import SideModel
 
 Floats = NDArray[np.float64]
+
+LATCHES = ("latch", "rear latch")
 
 
 def seam_mask(network: Network) -> NDArray[np.bool_]:
@@ -40,11 +47,11 @@ def seam_share_m(model: DoorModel) -> Floats:
     bonds = model.structure.bonds
     mask = seam_mask(model.network)
     welds = bonds.of("weld")
-    share = np.where(mask, bonds.law[:, LENGTH], 0.0)
+    share = np.where(mask & ~bonds.of(WELD_KIND), bonds.law[:, LENGTH], 0.0)
     if bonds.of("seam").any():
         share[welds] = 0.0
     elif welds.any():
-        share[welds] = float(model.mesh.hem_station_m[-1]) / int(welds.sum())
+        share[welds] = model.hem_length_m / int(welds.sum())
     return share
 
 
@@ -55,12 +62,10 @@ class FrameMaker:
         self.model, self.network, self.move_index = model, network, move_index
         self.seam = seam_mask(network)
         self.share = seam_share_m(model)
-        inner = model.mesh.surface.nodes_of(
-            ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")
-        )
-        self.near = np.concatenate([inner, model.mesh.surface.chains["frame"]])
+        self.near = model.inner_nodes
         self.names = model.structure.names
-        self.whole = len(model.mesh.surface.points)
+        self.whole = model.whole_count
+        self.spots = network.structure.bonds.of(WELD_KIND)
 
     def frame(
         self,
@@ -78,7 +83,7 @@ class FrameMaker:
         parted = float(self.share[self.network.parted(state)].sum())
         ties = model.structure.ties
         ratio = ladder.tie_ratios(self.network, state, ev)
-        latch = max((float(ratio[i]) for i, t in enumerate(ties) if t.name == "latch"), default=0.0)
+        latch = max((float(ratio[i]) for i, t in enumerate(ties) if t.name in LATCHES), default=0.0)
         reactions: dict[str, tuple[float, float, float]] = {
             t.name: _triple(-ev.tie_force[i]) for i, t in enumerate(ties)
         }
@@ -119,7 +124,20 @@ class FrameMaker:
             barrier=None if push is None or isinstance(push, Push) else push.barrier,
             grounded_n=grounded_n(model, state),
             body_rise_m=body_rise_m(model.structure, state.points),
+            spots_gone=int((self.spots & self.network.parted(state)).sum()),
+            **self._room(state.points),
         )
+
+    def _room(self, points: Floats) -> dict[str, Any]:
+        """Return what only a whole side is asked: clearance to each body part, and the exit width."""
+        model = self.model
+        if not isinstance(model, SideModel):
+            return {}
+        triangles = self.network.structure.triangles
+        return {
+            "part_clearance_m": clearance_by_part(model, points, triangles),
+            "exit_width_m": exit_width_m(model, points, triangles),
+        }
 
     def clearance(self, points: Floats) -> Clearance:
         """Return the least distance from the inner structure's nodes to the occupant."""

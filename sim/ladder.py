@@ -12,8 +12,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.bond import END
-from sim.door_model import DoorModel
 from sim.grips import FORCE
+from sim.model import DoorModel
 from sim.network import Evaluation, Network, State
 from sim.push import Push
 from sim.record import SLIPPING, Rung
@@ -26,6 +26,11 @@ PRESSES_N = (
     100.0  # below, a tip lies on metal that swings away rather than slips: half a tool's weight, assumed
 )
 TIE_EVENT = {"latch": "latch free", "upper hinge": "hinge free", "lower hinge": "hinge free"}
+
+
+def tie_event(name: str) -> str:
+    """Return the kind of event when a tie lets go; the rear door's are told as the front door's."""
+    return TIE_EVENT.get(name.removeprefix("rear "), "bar foot free")
 
 
 def tie_ratios(network: Network, state: State, ev: Evaluation) -> Floats:
@@ -58,7 +63,7 @@ def rungs(
     ratio = tie_ratios(network, state, ev)
     for i, tie in enumerate(network.structure.ties):
         if np.isfinite(tie.limit_n).all() and state.holding[i]:
-            out.append(Rung(tie.name, TIE_EVENT.get(tie.name, "bar foot free"), float(ratio[i])))
+            out.append(Rung(tie.name, tie_event(tie.name), float(ratio[i])))
     bonds = network.structure.bonds
     for kind, event in (("seam", "seam parting"), ("weld", "weld broken")):
         left = bonds.of(kind) & (state.worst < bonds.law[:, END])

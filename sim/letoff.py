@@ -9,11 +9,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.crush import drawn_back
-from sim.door_model import DoorModel
 from sim.engaged import Engaged, Start
 from sim.grips import just_set
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
+from sim.model import DoorModel
 from sim.network import Drive, Network, State
 from sim.push import Push
 
@@ -52,8 +52,8 @@ def _pulling(model: DoorModel, push: Push, state: State, make: Callable[[Network
     """
     plain = push.drive(state.points)
     probe = make(model.network.with_drives([plain])).first_point(just_set(state), Ledger())
-    weights = push.weights
-    pull = weights @ probe.evaluation.forces[push.nodes] / float(weights @ weights)
+    nodes, weights = push.both()
+    pull = weights @ probe.evaluation.forces[nodes] / float(weights @ weights)
     size = float(np.linalg.norm(pull))
     line = pull / size if size > 0.0 else push.direction
-    return replace(plain, direction=line, start=float(line @ (weights @ state.points[push.nodes])))
+    return replace(plain, direction=line, start=float(line @ (weights @ state.points[nodes])))

@@ -9,11 +9,14 @@ from typing import Literal
 
 import msgspec
 
+from sim.whole_side import WholeSide
+
 SCHEMA_VERSION = 1
 
 Edge = Literal["latch_edge", "hinge_edge", "sill_edge"]
 Lip = Literal["outer", "inner", "both"]
 Surface = Literal["painted", "bare", "rubber"]
+PanelName = Literal["front", "rear"]
 BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
 
 
@@ -25,6 +28,7 @@ class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ed
     lip_share_ratio : how much of the load that the overlap gives to the hem lip it takes, 0 .. 1; below 1
         where the hem stands less proud of the shut face
     surface : what the pad bears on: "painted" or "bare" steel, or a "rubber" seal left on
+    panel : which door of a whole side; its own sill and hinge edge are meant then
     """
 
     edge: Edge = "latch_edge"
@@ -32,18 +36,20 @@ class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ed
     depth_m: float = 0.005
     lip_share_ratio: float = 1.0
     surface: Surface = "painted"
+    panel: PanelName = "front"
 
 
 class BeltPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="belt", tag_field="at"):
     """A tip on the belt line, inside the window opening.
 
     along_m : distance from the hinge edge [m];  lip : which lip of the belt it stands on
-    surface : as at the edge
+    surface, panel : as at the edge
     """
 
     along_m: float = 0.55
     lip: Lip = "outer"
     surface: Surface = "painted"
+    panel: PanelName = "front"
 
 
 class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="face", tag_field="at"):
@@ -337,6 +343,8 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
         often hold 15-40 kN, an estimate of the trade; 2.25 is 25 kN)
     bar_foot_strength_n : force at which a foot of the bar lets go of the shut face [N]
     lattice_spacing_m : size of the network's triangles [m]
+    extent : "door" is the front door alone, all round it rigid; "side" both doors and the pillar between them
+    whole_side : numbers of the whole side
     """
 
     name: str = "low saloon, bonded steel door"
@@ -368,6 +376,8 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     shut_face_depth_m: float = 0.100
     lattice_spacing_m: float = 0.045
     side: Literal["right", "left"] = "right"
+    extent: Literal["door", "side"] = "door"
+    whole_side: WholeSide = WholeSide()
 
 
 class Plan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

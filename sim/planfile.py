@@ -8,6 +8,7 @@ from __future__ import annotations
 import hashlib
 import math
 import re
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, get_args
 
@@ -19,15 +20,20 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
-from sim.plan import SCHEMA_VERSION, Car, Move, Plan, Surface
+from sim.plan import SCHEMA_VERSION, BeltPoint, Car, EdgePoint, Move, PanelName, Plan, Surface
 from sim.problems import PlanError
+from sim.whole_side import WholeSide
 
 # unit endings a person may try; the plan's names carry SI units only
 _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
-_CAR = msgspec.inspect.type_info(Car)
-CAR_TYPES = {field.name: field.type for field in getattr(_CAR, "fields", ())}
+CAR_TYPES = {
+    f"{path}{field.name}": field.type
+    for path, struct in (("", Car), ("whole_side.", WholeSide))
+    for field in getattr(msgspec.inspect.type_info(struct), "fields", ())
+}
 MOVE_WORDS = {
     "surface": get_args(Surface),
+    "panel": get_args(PanelName),
     "tool_body": ("comes", "stands"),
     "base": ("far_rocker", "tunnel_edge"),
     "head": ("flat", "waffle", "pointed"),
@@ -36,7 +42,9 @@ MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
 _LISTS = ("moves", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
-ANGLES = ("tilt", "lean", "skew", "angle")  # fields that are degrees in a file and radians in a plan
+MOVE_LISTS = ("moves",)
+"""Fields of a plan that hold moves."""
+ANGLES = ("tilt", "lean", "skew", "angle", "occupant_lean")  # fields that are degrees in a file and radians in a plan
 
 
 def check_plan(plan: Plan) -> Plan:
@@ -67,13 +75,25 @@ def _check_version(raw: dict[str, Any]) -> None:
 
 
 def _degrees_to_radians(raw: dict[str, Any]) -> None:
-    for move in raw.get("moves", []):
+    for path, table in _with_angles(raw):
         for name in ANGLES:
-            if isinstance(move, dict) and f"{name}_deg" in move:
-                value = move.pop(f"{name}_deg")
+            if f"{name}_deg" in table:
+                value = table.pop(f"{name}_deg")
                 if isinstance(value, bool) or not isinstance(value, int | float):
-                    raise PlanError(f"moves[].{name}_deg", f"is {value!r}; use a number of degrees")
-                move[f"{name}_rad"] = math.radians(value)
+                    raise PlanError(f"{path}.{name}_deg", f"is {value!r}; use a number of degrees")
+                table[f"{name}_rad"] = math.radians(value)
+
+
+def _with_angles(raw: dict[str, Any]) -> Iterator[tuple[str, dict[str, Any]]]:
+    """Yield the tables of a plan that may hold angles, each with its path."""
+    for name in MOVE_LISTS:
+        moves = raw.get(name, [])
+        for move in moves if isinstance(moves, list | tuple) else ():
+            if isinstance(move, dict):
+                yield f"{name}[]", move
+    car = raw.get("car")
+    if isinstance(car, dict) and isinstance(car.get("whole_side"), dict):
+        yield "car.whole_side", car["whole_side"]
 
 
 def _start_from_build(raw: dict[str, Any]) -> None:
@@ -181,12 +201,12 @@ def load_plan(path: Path | str) -> Plan:
 def plan_to_raw(plan: Plan) -> dict[str, Any]:
     """Return the plan as plain values, with angles in degrees."""
     raw: dict[str, Any] = msgspec.to_builtins(plan)
-    for move in raw["moves"]:
+    for _, table in _with_angles(raw):
         for name in ANGLES:
-            if f"{name}_rad" in move:
-                move[f"{name}_deg"] = round(math.degrees(move.pop(f"{name}_rad")), 9)
-        if move.get("against", 0) is None:
-            del move["against"]
+            if f"{name}_rad" in table:
+                table[f"{name}_deg"] = round(math.degrees(table.pop(f"{name}_rad")), 9)
+        if table.get("against", 0) is None:
+            del table["against"]
     return raw
 
 
@@ -270,12 +290,19 @@ def _default_of(value: dict[str, Any]) -> dict[str, Any]:
     return {}
 
 
-def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = None) -> dict[str, Any]:
+def _pruned(
+    raw: dict[str, Any],
+    shown: Any,
+    default: dict[str, Any] | None = None,
+    always: tuple[str, ...] = _ALWAYS,
+) -> dict[str, Any]:
     """Return what differs from the defaults, names the thing, or stands in the file already."""
     default = plan_to_raw(Plan()) if default is None else default
     shown = shown if isinstance(shown, dict) else {}
     out: dict[str, Any] = {}
     for key, value in raw.items():
+        if key == "panel" and value == "front" and key not in shown:
+            continue
         if key == "moves":
             written = shown.get("moves", [])
             out[key] = [
@@ -285,14 +312,16 @@ def _pruned(raw: dict[str, Any], shown: Any, default: dict[str, Any] | None = No
         elif isinstance(value, dict):
             base = default.get(key)
             if key == "car" and value["build"]:
-                base = {**build_defaults(value["build"]), "build": ""}
+                ready = msgspec.convert(build_defaults(value["build"]), Car)
+                base = {**plan_to_raw(Plan(car=ready))["car"], "build": ""}
             same = isinstance(base, dict) and base.get("at") == value.get("at")
-            inner = _pruned(value, shown.get(key), base if same and base is not None else {})
+            kept = () if key == "whole_side" else always
+            inner = _pruned(value, shown.get(key), base if same and base is not None else {}, kept)
             if inner or key in shown:
                 out[key] = inner
         elif (
             key in shown
-            or (key in _ALWAYS and not isinstance(value, list | tuple) and not raw.get("build"))
+            or (key in always and not isinstance(value, list | tuple) and not raw.get("build"))
             or value != default.get(key)
         ):
             out[key] = value
@@ -320,6 +349,29 @@ def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) ->
         ) from error
 
 
+LATER: dict[type, tuple[str, ...]] = {
+    Car: ("extent", "whole_side"),
+    EdgePoint: ("panel",),
+    BeltPoint: ("panel",),
+}
+"""Fields that came after the first plans: at their default they do not enter the hash, so it stays."""
+
+
+def _hashed(value: Any) -> Any:
+    """Return a value as plain values in the order of the fields, without later fields at their default."""
+    if isinstance(value, tuple):
+        return [_hashed(item) for item in value]
+    if not isinstance(value, msgspec.Struct):
+        return value
+    config, later = value.__struct_config__, LATER.get(type(value), ())
+    out: dict[str, Any] = {} if config.tag is None else {str(config.tag_field): config.tag}
+    for field in msgspec.structs.fields(value):
+        item = getattr(value, field.name)
+        if field.name not in later or item != field.default:
+            out[field.encode_name] = _hashed(item)
+    return out
+
+
 def plan_sha256(plan: Plan) -> str:
     """Return the hash of what a plan says, comments and layout apart."""
-    return hashlib.sha256(msgspec.json.encode(plan, order="deterministic")).hexdigest()
+    return hashlib.sha256(msgspec.json.encode(_hashed(plan))).hexdigest()

@@ -3,21 +3,21 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal, cast
 
 import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
-from meshes.part import MeshError
-from sim.door_model import DoorModel
 from sim.grip import FRICTION_RATIO
+from sim.model import DoorModel, Seat
 from sim.network import Drive
+from sim.other_tip import other_tip
+from sim.pads import pad_on
 from sim.plan import (
     BeltPoint,
     BodyPoint,
-    BodySeat,
     Edge,
     EdgePoint,
     FacePoint,
@@ -46,13 +46,6 @@ ALONG = {
     "hinge_edge": (1.0, 0.0, 0.0),
     "sill_edge": (0.0, 0.0, 1.0),
 }
-OPPOSITE_WORD = {
-    "pillar_edge": "pillar edge",
-    "pillar_outside": "pillar outside",
-    "hinge_pillar": "hinge pillar",
-    "rocker": "rocker",
-    "roof_rail": "roof rail",
-}
 
 
 @dataclass(frozen=True)
@@ -67,6 +60,7 @@ class Push:
         both tips: such a tool's pads are not followed as they slide
     friction : force across over force pressed with at which the pad on the door, and the other tip, slides
     lean_rad, stands : as `Spread`: lean of the pad, and whether the tool's body stands still
+    on : what the other tip stands on where that gives: nodes and weights; None on what stands still
     """
 
     pads: tuple[Footprint, ...]
@@ -83,11 +77,34 @@ class Push:
     friction: tuple[float, float] = (0.0, 0.0)
     lean_rad: float = 0.0
     stands: bool = False
+    on: Seat | None = None
+
+    def both(self) -> Seat:
+        """Return nodes and weights of both tips: the metal under the other is pushed back with as much."""
+        if self.on is None:
+            return self.nodes, self.weights
+        nodes, weights = self.on
+        return np.concatenate([self.nodes, nodes]), np.concatenate([self.weights, -weights])
+
+    def apart(self, points: Floats) -> Floats:
+        """Return where the pad is, from the metal under the other tip if that gives, shape (3,) [m]."""
+        nodes, weights = self.both()
+        place: Floats = weights @ points[nodes]
+        return place
 
     def drive(self, points: Floats) -> Drive:
         """Return the tool contact with its travel counted from the given points."""
-        start = float(self.direction @ (self.weights @ points[self.nodes]))
-        return Drive(self.nodes, self.weights, self.direction, start)
+        nodes, weights = self.both()
+        return Drive(nodes, weights, self.direction, float(self.direction @ (weights @ points[nodes])))
+
+    def torn(self, drive: Drive) -> Push:
+        """Return the push on the nodes its drive has after a sheet has torn under the pad."""
+        mine = np.ones(len(drive.nodes), dtype=bool)
+        if self.on is not None:
+            mine[drive.weights < 0.0] = False
+            on = drive.nodes[~mine], -drive.weights[~mine]
+            return replace(self, nodes=drive.nodes[mine], weights=drive.weights[mine], on=on)
+        return replace(self, nodes=drive.nodes, weights=drive.weights)
 
     def force_limit(self, opening_m: float) -> float:
         """Return the most the tool can push with at an opening [N]."""
@@ -102,24 +119,6 @@ def push_direction(model: DoorModel, edge: str, tilt_rad: float) -> Floats:
     outboard = np.array([0.0, model.outboard_sign, 0.0])
     unit: Floats = math.cos(tilt_rad) * along + math.sin(tilt_rad) * outboard
     return unit
-
-
-def _other_tip(model: DoorModel, move: Spread) -> tuple[Floats, str]:
-    """Return the place [m] and the seat in words of a tip on what stands still beside the door."""
-    door, against = move.door, move.against
-    assert against is None or isinstance(against, BodyPoint)
-    if against is None:
-        seat = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
-        name = "roof_rail" if isinstance(door, BeltPoint) else seat[door.edge]
-        against = BodyPoint(seat=cast(BodySeat, name), along_m=door.along_m)
-    try:
-        if isinstance(door, EdgePoint) and move.against is None:
-            depth = min(door.depth_m, 0.1)
-            return model.body.opposite_seat(door.edge, door.along_m, depth), OPPOSITE_WORD[against.seat]
-        return model.body.seat_point(against.seat, against.along_m), OPPOSITE_WORD[against.seat]
-    except MeshError as error:
-        message = f"{error.message}: the other tip is in the air"
-        raise PlanError(f"against.{error.parameter}", message) from error
 
 
 def _check_tool(tool: Tool) -> None:
@@ -168,18 +167,19 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
             "lean_deg", f"is {degrees:.3g}; use -28 (outboard end first) to 28 degrees (inboard end first)"
         )
     try:
-        pad = footprint(model.mesh, move.door, move.tool, move.lean_rad)
+        pad = pad_on(model, move.door, move.tool, move.lean_rad)
     except PlanError as error:
         raise error.inside("door") from error
     if move.against is None or isinstance(move.against, BodyPoint):
-        other, word = _other_tip(model, move)
+        beside = other_tip(model, move)
+        other, word, on = beside.point, beside.seat, beside.on
         second = None
     else:
         try:
-            second = footprint(model.mesh, move.against, move.tool)
+            second = pad_on(model, move.against, move.tool)
         except PlanError as error:
             raise error.inside("against") from error
-        other, word = second.point(model.start.points), second.seat
+        other, word, on = second.point(model.start.points), second.seat, None
     reach = float(np.linalg.norm(pad.point(model.start.points) - other))
     if reach < SAME_POINT_M:
         raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
@@ -222,6 +222,7 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
         friction=(friction_on(move.tool, move.door.surface), friction_on(move.tool, surface)),
         lean_rad=move.lean_rad,
         stands=move.tool_body == "stands",
+        on=on,
     )
 
 
@@ -266,7 +267,7 @@ def _squeeze(model: DoorModel, move: Squeeze) -> Push:
     places = [
         FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")
     ]
-    outer, inner = (footprint(model.mesh, place, move.tool) for place in places)
+    outer, inner = (pad_on(model, place, move.tool) for place in places)
     nodes = np.concatenate([outer.nodes, inner.nodes])
     weights = np.concatenate([outer.weights, -inner.weights])
     direction = np.array([0.0, -model.outboard_sign, 0.0])

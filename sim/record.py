@@ -25,8 +25,8 @@ class Event:
     """Something let go, parted, slipped, turned inward or stopped.
 
     kind : "seam parting", "latch free", "striker out", "hinge free", "weld broken", "bar foot free",
-        "skin tearing", "tip shearing through", "tip slipping", "tip off", "stalled", "folding out",
-        "folding in", "not converged"
+        "spot popped", "skin tearing", "tip shearing through", "tip slipping", "tip off", "stalled",
+        "folding out", "folding in", "not converged"
     """
 
     kind: str
@@ -140,6 +140,10 @@ class Frame:
     grounded_n: Mapping[str, float] = field(default_factory=dict)  # what the ground carries, by part [N]
     body_rise_m: float = 0.0  # of the car's body over the near wheels' middle, on its stands
     ram: RamNow | None = None  # of a press
+    # of a whole side: metal to head, trunk, hip, thigh and lower leg; width to bring the occupant out by
+    part_clearance_m: Mapping[str, float] = field(default_factory=dict)
+    exit_width_m: float | None = None
+    spots_gone: int = 0  # of the pillar's spots at foot and head
 
 
 @dataclass(frozen=True)
@@ -181,6 +185,9 @@ class MoveResult:
     solver: SolverNote
     sharp_edge_count: int = 0
     notes: tuple[str, ...] = ()
+    part_clearance_m: Mapping[str, Mapping[str, float]] = field(default_factory=dict)
+    exit_width_m: Mapping[str, float] = field(default_factory=dict)
+    spots_gone: int = 0
 
 
 @dataclass(frozen=True)

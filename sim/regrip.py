@@ -7,10 +7,10 @@ from dataclasses import replace
 
 import numpy as np
 
-from sim.door_model import DoorModel
 from sim.grips import FORCE, PRESSED, SLID, SLIDES, grown, held_on, just_set
 from sim.increment import Point, Stepper
 from sim.ledger import spent
+from sim.model import DoorModel
 from sim.network import Drive, Network, State
 from sim.newton import equilibrate
 from sim.push import Push
@@ -54,7 +54,8 @@ class Hold:
         """Take over the pad's nodes after the sheet has torn at one of them."""
         self.push = push
         if self.tips is not None:
-            drive = replace(self.tips.drive, nodes=push.nodes, weights=push.weights)
+            nodes, weights = push.both()
+            drive = replace(self.tips.drive, nodes=nodes, weights=weights)
             splits = (*self.tips.splits, (node, new_node))
             self.tips = replace(self.tips, push=push, drive=drive, splits=splits)
 

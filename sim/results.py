@@ -74,6 +74,18 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
             "wall_s": solver.wall_s,
         },
         "notes": list(result.notes),
+        **_side(result),
+    }
+
+
+def _side(result: MoveResult) -> dict[str, Any]:
+    """Return what only a whole side has, as plain values."""
+    if not result.exit_width_m:
+        return {}
+    return {
+        "part_clearance_m": {part: dict(value) for part, value in result.part_clearance_m.items()},
+        "exit_width_m": dict(result.exit_width_m),
+        "spots_gone": result.spots_gone,
     }
 
 
@@ -95,7 +107,10 @@ def series_csv(records: Sequence[MoveRecord]) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     lines = list(records[0].frames[0].ledger_j) if records and records[0].frames else []
-    writer.writerow([*_SERIES, *[f"{name.replace(' ', '_')}_j" for name in lines], "events"])
+    parts = list(records[0].frames[0].part_clearance_m) if records and records[0].frames else []
+    side = [*(f"clearance_{part.replace(' ', '_')}_m" for part in parts), "exit_width_m", "spots_gone"]
+    books_of = [f"{name.replace(' ', '_')}_j" for name in lines]
+    writer.writerow([*_SERIES, *books_of, *(side if parts else ()), "events"])
     for record in records:
         for frame in record.frames:
             row = [
@@ -110,7 +125,10 @@ def series_csv(records: Sequence[MoveRecord]) -> str:
                 frame.skin_mid_outboard_m,
                 frame.inner_mid_outboard_m,
             ]
-            books = [frame.ledger_j[name] for name in lines]
+            books: list[object] = [frame.ledger_j[name] for name in lines]
+            if parts:
+                books += [frame.part_clearance_m[part] for part in parts]
+                books += [frame.exit_width_m, frame.spots_gone]
             writer.writerow([*row, *books, "; ".join(f"{e.part}: {e.kind}" for e in frame.events)])
     return out.getvalue()
 

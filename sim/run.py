@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterator
+from typing import Any
 
 from sim.builds import car_notes, labelled
 from sim.course import Begin as Begin
@@ -123,8 +124,24 @@ class MoveRun(UnderWay):
             start_sha256=self.begin.state.sha256(),
             solver=note,
             notes=tuple(notes),
+            **self._room(start, end),
             **self.course.result_fields(),
         )
+
+    def _room(self, start: Frame, end: Frame) -> dict[str, Any]:
+        """Return what only a whole side is asked: each body part's clearance, exit width, spots popped."""
+        if end.exit_width_m is None:
+            return {}
+        parts = {
+            part: {
+                "start": start.part_clearance_m[part],
+                "least": min(frame.part_clearance_m[part] for frame in self._frames),
+                "end": end.part_clearance_m[part],
+            }
+            for part in end.part_clearance_m
+        }
+        widths = {"start": start.exit_width_m or 0.0, "end": end.exit_width_m}
+        return {"part_clearance_m": parts, "exit_width_m": widths, "spots_gone": end.spots_gone}
 
     def settle(self) -> None:
         """Make `result` and `end` true for the increments so far; the run can still be gone on with."""

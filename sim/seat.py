@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.arms import inboard_of
-from sim.door_model import DoorModel
+from sim.model import DoorModel, Panel
 from sim.plan import BeltPoint, EdgePoint
 from sim.push import ALONG
 from sim.tip import Footprint, loaded_part
@@ -66,7 +66,7 @@ def seat_of(
     axes = axes_of(model, place)
     bearing = face
     if isinstance(place, EdgePoint):
-        shut_face, panel = _sheets(model)
+        shut_face, panel = _sheets(model.panel(place))
         off, loaded = loaded_part(pad_m, lean_rad)
         end = place.depth_m + off + 0.5 * loaded
         shut = _into_sheet(pad, points, shut_face, axes.into)
@@ -91,12 +91,11 @@ def between(face: Floats, shut: Floats, panel: Floats, axes: Axes) -> Floats:
     return panel if turn > high else face
 
 
-def _sheets(model: DoorModel) -> tuple[Ints, Ints]:
+def _sheets(panel: Panel) -> tuple[Ints, Ints]:
     """Return the triangles of the shut face (lip to inner bend) and of the inner panel, (m, 3) each."""
-    mesh = model.mesh
-    triangles, skin = mesh.surface.triangles, mesh.surface.nodes_of(("outer_skin",))
+    triangles, skin = panel.triangles, panel.nodes_of(("outer_skin",))
     inner = triangles[~np.isin(triangles, skin).any(axis=1)]
-    wall = np.isin(inner, mesh.wall).all(axis=1)
+    wall = np.isin(inner, panel.mesh.wall + panel.first).all(axis=1)
     return inner[wall], inner[~wall]
 
 

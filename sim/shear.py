@@ -17,7 +17,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
+from sim.model import DoorModel
 from sim.push import Push
 from sim.tip import loaded_part
 
@@ -67,8 +67,12 @@ def edges_under(model: DoorModel, push: Push) -> tuple[Edge, ...]:
 
 def _sheet(model: DoorModel, push: Push, *, outer: bool) -> tuple[float, float]:
     """Return shear strength times thickness [N/m] and thickness [m], each a mean over what the pad is on."""
-    structure, surface = model.structure, model.mesh.surface
-    skin = surface.triangle_part == surface.part_index("outer_skin")
+    structure = model.structure
+    skin = np.zeros(len(structure.triangles), dtype=bool)
+    for panel in model.panels().values():
+        surface = panel.mesh.surface
+        mine = np.flatnonzero(surface.triangle_part == surface.part_index("outer_skin"))
+        skin[mine + panel.first_triangle] = True
     weight = np.zeros(len(structure.points))
     weight[push.pads[0].nodes] = push.pads[0].weights
     on = np.where(skin == outer, weight[structure.triangles].sum(axis=1), 0.0)

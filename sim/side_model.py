@@ -21,7 +21,7 @@ from meshes.nearest import nearest_on_triangles
 from meshes.pillar import PillarMesh
 from meshes.side import SideMesh
 from sim.bond import touch_law
-from sim.door_model import door_structure
+from sim.door_structure import door_structure
 from sim.joined import Part, first_nodes, joined
 from sim.pillar import PillarBuild, pillar_structure
 from sim.plan import Car
@@ -54,7 +54,7 @@ class SideStructure:
 
 def side_structure(car: Car, mesh: SideMesh, build: PillarBuild | None = None) -> SideStructure:
     """Return both doors and the pillar as one structure; gaps in the bead are the front door's alone."""
-    plain = msgspec.structs.replace(car, bead_gaps=())
+    plain = rear_car(car)
     parts = [
         Part("front", door_structure(car, mesh.front), mesh.shifts["front"]),
         Part("rear", door_structure(plain, mesh.rear), mesh.shifts["rear"]),
@@ -82,6 +82,11 @@ def side_structure(car: Car, mesh: SideMesh, build: PillarBuild | None = None) -
         rim_y_m=whole.rim_y_m[keep],
     )
     return SideStructure(structure, first)
+
+
+def rear_car(car: Car) -> Car:
+    """Return the car as its rear door sees it: the bead whole, the latch its own and never wedged."""
+    return msgspec.structs.replace(car, bead_gaps=(), latch=car.whole_side.rear_latch, latch_wedge_n=0.0)
 
 
 REAR_WALL = ("rear", "lower_hinge_patch", "upper_hinge_patch")

@@ -24,16 +24,17 @@ from numpy.typing import NDArray
 
 from meshes.part import MeshError
 from sim import arms
-from sim.door_model import DoorModel
 from sim.grip import Grip
 from sim.ladder import PRESSES_N
+from sim.model import DoorModel
 from sim.network import Drive
+from sim.pads import belt_pad_on, slid_pad_on
 from sim.plan import BeltPoint, EdgePoint
 from sim.problems import PlanError
 from sim.push import Push
 from sim.seat import Axes, Seat, axes_of, seat_of
 from sim.split import shared_load
-from sim.tip import Footprint, belt_footprint, slid_footprint
+from sim.tip import Footprint
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -122,7 +123,7 @@ def _drive(
     way = line
     if push.stands:
         way = arms.chord(now, then, push.tool.arm_m, line, _inboard(axes_of(model, tips.place), line))
-    here = push.weights @ points[push.nodes]
+    here = push.apart(points)
     hold = float("inf") if push.stands else push.tool.hold_n_m / max(now, 1.0e-6)
     grip = Grip(here + loaded - travel_m * way, way, tips.seat.bearing, min(push.friction), hold)
     return replace(push.drive(points), direction=line, grip=grip)
@@ -150,7 +151,7 @@ def after_step(
     """
     grip = tips.drive.grip
     assert grip is not None
-    loaded = grip.lag(tips.push.weights @ points[tips.push.nodes], travel_m, slid)
+    loaded = grip.lag(tips.push.apart(points), travel_m, slid)
     tip = tips.tip + (travel_m - before_m) * grip.way
     way_given = float(np.linalg.norm(slid))
     part = gives_way(tips, pressed_n)
@@ -163,7 +164,7 @@ def after_step(
         if float(np.linalg.norm(tips.pending)) >= LEAST_SLIDE_M:
             before = tips.push
             tips = _onto(model, tips)
-            deeper = _as_deep(model, before, tips.push, tips.seat.bearing, points)
+            deeper = _as_deep(model, tips.place, before, tips.push, tips.seat.bearing, points)
     elif part == OTHER:
         given = tips.slid_m + np.array([0.0, way_given])
         tips = replace(tips, tip=tip - slid, root=tips.root - slid, other=tips.other - slid, slid_m=given)
@@ -175,10 +176,17 @@ def after_step(
     return replace(tips, drive=_drive(model, tips, points, loaded, travel_m, next_m))
 
 
-def _as_deep(model: DoorModel, old: Push, new: Push, bearing: Floats, points: Floats) -> float:
+def _as_deep(
+    model: DoorModel,
+    place: EdgePoint | BeltPoint,
+    old: Push,
+    new: Push,
+    bearing: Floats,
+    points: Floats,
+) -> float:
     """Return how much further a pad must press on other nodes to dent each sheet as it did [m]."""
     moved = (points - model.start.points) @ bearing
-    skin = model.mesh.surface.nodes_of(("outer_skin",))
+    skin = model.panel(place).nodes_of(("outer_skin",))
     total = 0.0
     for mine in (True, False):
         shares = []
@@ -202,11 +210,11 @@ def _onto(model: DoorModel, tips: Tips) -> Tips:
     try:
         if isinstance(place, EdgePoint):
             place = msgspec.structs.replace(place, along_m=along, depth_m=place.depth_m + inboard)
-            pad = slid_footprint(model.mesh, place, push.tool, push.lean_rad, lip=tips.lip)
+            pad = slid_pad_on(model, place, push.tool, push.lean_rad, lip=tips.lip)
             off = place.depth_m <= -half or _past_the_bend(model, moved, place, inboard)
         else:
             place = msgspec.structs.replace(place, along_m=along)
-            pad = belt_footprint(model.mesh, place, push.tool)
+            pad = belt_pad_on(model, place, push.tool)
             moved = replace(moved, across_m=tips.across_m + inboard)
             off = abs(moved.across_m) > half
     except (PlanError, MeshError):
@@ -227,7 +235,7 @@ def after_cut(
     if not (outer and isinstance(place, EdgePoint)):
         return replace(tips, off=True)
     try:
-        pad = slid_footprint(model.mesh, place, push.tool, push.lean_rad, lip=False)
+        pad = slid_pad_on(model, place, push.tool, push.lean_rad, lip=False)
     except (PlanError, MeshError):
         return replace(tips, off=True)
     tips = replace(tips, push=_with_pad(push, pad, tips.splits), lip=False, pending=np.zeros(3))

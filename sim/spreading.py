@@ -11,9 +11,9 @@ from numpy.typing import NDArray
 
 from sim import outcome, tearing
 from sim.course import UnderWay
-from sim.door_model import DoorModel
 from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point
+from sim.model import DoorModel
 from sim.plan import Spread, Squeeze
 from sim.push import CLOSING_LIMIT_M, Push, make_push, opening_left
 from sim.record import Event, Frame
@@ -130,7 +130,7 @@ class SpreadCourse:
         run.model = tearing.torn_model(run.model, new.network)
         run.take(new)
         drive = new.network.drives[0]
-        push = replace(push, nodes=drive.nodes, weights=drive.weights)
+        push = push.torn(drive)
         assert run.hold is not None
         for node, half in tearing.splits(stepper.network, new.network):
             run.hold.torn(push, node, half)

@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
 from sim.increment import Point, Stepper
 from sim.ledger import spent
+from sim.model import DoorModel
 from sim.network import Network
 from sim.newton import equilibrate
 from sim.split import carried_over, shared_load, split

@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 from meshes import lattice
 from sim.checks import specimens
 from sim.checks.row import TEXTBOOK, Row
-from sim.door_model import tube
+from sim.door_structure import tube
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
 from sim.network import Drive, Network

@@ -21,7 +21,7 @@ CARD = card.load()
 PLACES = {number.place for number in CARD.numbers}
 # modules whose plain constants are numbers of the model
 MODULES = (
-    "door_model",
+    "door_structure",
     "seam",
     "latch",
     "tear",

@@ -13,7 +13,7 @@ import pytest
 
 from meshes.side import build_side
 from meshes.side_shape import SIDES
-from sim.door_model import door_structure
+from sim.door_structure import door_structure
 from sim.increment import Stepper
 from sim.joined import Part, joined
 from sim.ladder import tie_ratios

@@ -7,7 +7,7 @@ import pytest
 import trimesh
 
 from meshes.door import build_door
-from sim.door_model import door_shape
+from sim.door_structure import door_shape
 from sim.plan import Car
 from tests.ui.scene.conftest import moved
 from ui.scene import metal

@@ -1,0 +1,227 @@
+"""The whole side ready to be pushed: a door model whose other door and pillar come along.
+
+The front door's nodes come first and it stands at the origin, so whatever works on a door works here on the
+front one. The rear door is a panel of its own; tips in the gaps beside the pillar stand on the pillar, which
+gives.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from meshes.body import BodyStub, build_body
+from meshes.nearest import nearest_on_triangles
+from meshes.occupant import side_occupant
+from meshes.part import MeshError, Surface
+from meshes.side import SideMesh, build_side
+from meshes.side_shape import SIDES, SideShape
+from sim import materials
+from sim.materials import Metal
+from sim.model import INNER_PARTS, DoorModel, Panel, Seat
+from sim.network import Network
+from sim.pillar import PillarBuild
+from sim.plan import Car
+from sim.problems import PlanError
+from sim.side_model import side_structure
+from sim.structure import Structure
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+PILLAR_OVER_DOOR = 26.0 / 45.0  # spacing of the pillar's lattice over the doors'
+COARSEST_PILLAR_M = 0.035  # a coarser one has too few rings to show a fold
+FRONT = "front "
+SEAT_SAMPLES = 5
+
+ON_PILLAR = {
+    ("pillar_edge", "front"): ("front", "striker_patch", "outer"),
+    ("pillar_side", "front"): ("front", "striker_patch"),
+    ("pillar_outside", "front"): ("outer",),
+    ("hinge_pillar", "rear"): ("rear", "lower_hinge_patch", "upper_hinge_patch"),
+}
+"""Seats that lie on the pillar between the doors, by name and door, and the walls that carry a tip there."""
+
+
+@dataclass(frozen=True, eq=False)
+class SideModel(DoorModel):
+    """Both doors and the pillar between them.
+
+    ``mesh`` and ``body`` are the front door's, ``structure`` the whole. Ties, beams and named nodes of the
+    front door bear the names they have on a door alone; those of the others begin with "rear" or "pillar".
+
+    side : the meshes;  first : where each part's nodes begin in the structure, by its word
+    rear_body : the body round the rear door, in that door's own axes
+    """
+
+    side: SideMesh
+    first: Mapping[str, int]
+    rear_body: BodyStub
+
+    @property
+    def whole_count(self) -> int:
+        """How many nodes the model has before any sheet has torn."""
+        return self.first["pillar"] + self.side.pillar.surface.node_count + self.rigid_count
+
+    @property
+    def rigid_count(self) -> int:
+        """How many nodes stand for rocker, rail and spots: they come last and never move."""
+        fixed = self.structure.fixed
+        return 0 if fixed is None else int(fixed.all(axis=1).sum())
+
+    @property
+    def hem_length_m(self) -> float:
+        """Length of both doors' hems [m]."""
+        return float(self.side.front.hem_station_m[-1] + self.side.rear.hem_station_m[-1])
+
+    @property
+    def rigid(self) -> Mapping[str, Surface]:
+        """Surfaces of the car's body that cannot yield, by name."""
+        return {name: member.surface for name, member in self.side.members.items()}
+
+    @property
+    def inner_nodes(self) -> Ints:
+        """Nodes of the metal that faces the occupant: both doors' inner sheets and frames, and the pillar."""
+        rear, first = self.side.rear, self.first
+        return np.concatenate([
+            super().inner_nodes,
+            self.panels()["rear"].nodes_of(INNER_PARTS),
+            rear.surface.chains["frame"] + first["rear"],
+            np.arange(self.side.pillar.surface.node_count) + first["pillar"],
+        ])  # fmt: skip
+
+    def panels(self) -> Mapping[str, Panel]:
+        """Return its doors by name."""
+        side = self.side
+        rear = Panel(
+            side.rear,
+            self.rear_body,
+            self.first["rear"],
+            len(side.front.surface.triangles),
+            side.shifts["rear"],
+        )
+        return {**super().panels(), "rear": rear}
+
+    @property
+    def pillar_triangles(self) -> Ints:
+        """The pillar's triangles at rest, shape (m, 3)."""
+        triangles: Ints = self.side.pillar.surface.triangles + self.first["pillar"]
+        return triangles
+
+    def yielding(self, seat: str, panel: str, point: Floats, tip_m: tuple[float, float]) -> Seat | None:
+        """Return nodes and weights of a tip on the pillar between the doors; None on what stands still."""
+        walls = ON_PILLAR.get((seat, panel))
+        if walls is None:
+            return None
+        surface = self.side.pillar.surface
+        triangles = np.concatenate([surface.triangles_of(wall) for wall in walls]) + self.first["pillar"]
+        share = (np.arange(SEAT_SAMPLES) + 0.5) / SEAT_SAMPLES - 0.5
+        deep = 1 if seat != "pillar_outside" else 0
+        spots = np.tile(np.asarray(point, dtype=float), (SEAT_SAMPLES, SEAT_SAMPLES, 1))
+        spots[:, :, 2] += tip_m[0] * share[:, None]
+        spots[:, :, deep] += tip_m[1] * share[None, :]
+        wanted = spots.reshape(-1, 3)
+        triangle, weights, _ = nearest_on_triangles(wanted, self.start.points, triangles)
+        nodes, slot = np.unique(triangles[triangle], return_inverse=True)
+        total = np.bincount(slot.ravel(), weights.ravel())
+        kept = total > 1.0e-12
+        return nodes[kept], total[kept] / total[kept].sum()
+
+
+def side_shape(car: Car) -> SideShape:
+    """Return the side's dimensions for a car."""
+    shape, whole = SIDES[car.whole_side.shape], car.whole_side
+    spacing = car.lattice_spacing_m
+    door = {
+        "hem_width_m": car.hem_width_m,
+        "shut_face_depth_m": car.shut_face_depth_m,
+        "spacing_m": spacing,
+    }
+    return replace(
+        shape,
+        front=replace(shape.front, **door),
+        rear=replace(shape.rear, **door),
+        pillar=replace(
+            shape.pillar,
+            spacing_m=min(PILLAR_OVER_DOOR * spacing, COARSEST_PILLAR_M),
+            weld_pitch_m=whole.spot_pitch_m,
+        ),
+    )
+
+
+def pillar_build(car: Car) -> PillarBuild:
+    """Return what the pillar is made of."""
+    whole = car.whole_side
+    return PillarBuild(
+        pressed=_steel(whole.pillar_pressed_yield_pa),
+        closing=_steel(whole.pillar_closing_yield_pa),
+        pressed_m=whole.pillar_pressed_m,
+        closing_m=whole.pillar_closing_m,
+        soft=_steel(whole.soft_foot_yield_pa),
+        soft_m=whole.soft_foot_m,
+        thin_m=whole.spot_sheet_m,
+        held=("foot", "head") if whole.head_held else ("foot",),
+    )
+
+
+def _steel(yield_pa: float) -> Metal:
+    """Return a pillar's steel by its yield stress: press-hardened above 600 MPa, else as the patches'."""
+    base = materials.PRESSED_STEEL if yield_pa > 600.0e6 else materials.PATCH_STEEL
+    if yield_pa == base.yield_pa:
+        return base
+    return replace(base, yield_pa=yield_pa, tensile_pa=materials.TENSILE_OVER_YIELD * yield_pa)
+
+
+def as_front(structure: Structure) -> Structure:
+    """Return the structure with the front door's parts under the names they have on a door alone."""
+
+    def plain(name: str) -> str:
+        return name.removeprefix(FRONT)
+
+    names = {**structure.names, **{plain(name): ids for name, ids in structure.names.items()}}
+    return replace(
+        structure,
+        beams=tuple(replace(beam, name=plain(beam.name)) for beam in structure.beams),
+        ties=tuple(replace(tie, name=plain(tie.name)) for tie in structure.ties),
+        sliders=tuple(replace(one, name=plain(one.name)) for one in structure.sliders),
+        names=names,
+    )
+
+
+def build_side_model(car: Car) -> SideModel:
+    """Return the model of a car's whole side.
+
+    Raises
+    ------
+    PlanError
+        When it cannot be meshed: names the field and the remedy.
+    """
+    shape, whole = side_shape(car), car.whole_side
+    try:
+        mesh = build_side(shape)
+        occupant = side_occupant(
+            shape, seat=whole.occupant_seat, size=whole.occupant, lean_rad=whole.occupant_lean_rad
+        )
+    except MeshError as error:
+        raise PlanError(*_in_plan_words(error)) from error
+    body, rear_body = build_body(shape.front, shape.body), build_body(shape.rear, shape.body)
+    if car.side == "left":
+        mesh, body, rear_body = mesh.mirrored(), body.mirrored(), rear_body.mirrored()
+        occupant = tuple(part.mirrored() for part in occupant)
+    made = side_structure(car, mesh, pillar_build(car))
+    structure = as_front(made.structure)
+    network = Network(structure)
+    start = network.initial_state()
+    return SideModel(car, mesh.front, structure, body, occupant, network, start, mesh, made.first, rear_body)
+
+
+def _in_plan_words(error: MeshError) -> tuple[str, str]:
+    """Return field and message of a side that cannot be meshed, as a plan calls them."""
+    name = error.parameter.rpartition(".")[2]
+    if name == "spacing_m":
+        return "car.lattice_spacing_m", "does not suit a whole side; use 0.045 to 0.09 m"
+    fields = {"weld_pitch_m": "whole_side.spot_pitch_m", "hem_width_m": "hem_width_m"}
+    return f"car.{fields.get(name, name)}", f"does not fit this side: {error.parameter} {error.message}"

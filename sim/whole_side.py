@@ -1,0 +1,85 @@
+"""The numbers of a whole side beside those of its doors: pillar, rear latch, occupant, what is left on.
+
+A plan says ``extent = "side"`` for the car and gives these under ``car.whole_side``.
+"""
+
+from __future__ import annotations
+
+import math
+from typing import Literal
+
+import msgspec
+
+from sim.problems import PlanError
+
+Shape = Literal["low car", "tall car", "long door"]
+Size = Literal["female_p5", "female_p50", "female_p95", "male_p5", "male_p50", "male_p95"]
+
+
+class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """What a car's side is made of besides its doors.
+
+    shape : dimensions by name (`meshes.side_shape.SIDES`)
+    pillar_pressed_m, pillar_closing_m : thickness of the pillar's pressed part and of its inner wall [m]
+    pillar_pressed_yield_pa, pillar_closing_yield_pa : their yield stress [Pa]
+    soft_foot_m : how high a softer foot reaches [m], 0 is a pillar of one grade;  soft_foot_yield_pa : of it
+    spot_pitch_m : distance between the spots at foot and head [m]
+    spot_sheet_m : thinnest sheet under a spot, which sets its strength [m]
+    head_held : whether the pillar's head is still welded to the roof rail
+    rear_latch : as `Car.latch`, of the rear door
+    occupant : size by name (ANSUR II percentiles);  occupant_seat, occupant_lean_rad : where and how it sits;
+        lean is the trunk's backward lean from the vertical
+    trim, seals, glass : whether they are still in place
+    """
+
+    shape: Shape = "low car"
+    pillar_pressed_m: float = 0.0015
+    pillar_closing_m: float = 0.0012
+    pillar_pressed_yield_pa: float = 1.0e9
+    pillar_closing_yield_pa: float = 350.0e6
+    soft_foot_m: float = 0.0
+    soft_foot_yield_pa: float = 350.0e6
+    spot_pitch_m: float = 0.035
+    spot_sheet_m: float = 0.0012
+    head_held: bool = True
+    rear_latch: Literal["full", "half", "open"] = "full"
+    occupant: Size = "male_p50"
+    occupant_seat: Literal["front", "rear"] = "front"
+    occupant_lean_rad: float = 0.4363323129985824
+    trim: bool = True
+    seals: bool = True
+    glass: bool = True
+
+
+SIDE_RANGES: dict[str, tuple[float, float, str]] = {
+    "pillar_pressed_m": (0.0006, 0.006, "1.35 to 2.7 mm have been published"),
+    "pillar_closing_m": (0.0006, 0.006, "1.0 to 1.5 mm is usual"),
+    "pillar_pressed_yield_pa": (150.0e6, 1.6e9, "350e6 is mild, 1.0e9 press-hardened"),
+    "pillar_closing_yield_pa": (150.0e6, 1.6e9, "350e6 is usual"),
+    "soft_foot_m": (0.0, 1.0, "0 is a pillar of one grade, 0.2 to 0.4 m a softer foot"),
+    "soft_foot_yield_pa": (150.0e6, 1.6e9, "350e6 is usual"),
+    "spot_pitch_m": (0.02, 0.12, "spots sit 0.03 to 0.06 m apart"),
+    "spot_sheet_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
+    "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
+}
+"""Lowest and highest value of each number of a side, and a word on what is usual."""
+
+
+def check_side(side: WholeSide) -> None:
+    """Say the first thing that is wrong with a side, if any.
+
+    Raises
+    ------
+    PlanError
+        Naming the field below ``car.whole_side``, its value and the remedy.
+    """
+    for name, (low, high, remedy) in SIDE_RANGES.items():
+        value = float(getattr(side, name))
+        if math.isfinite(value) and low <= value <= high:
+            continue
+        if name.endswith("_rad"):
+            field, value = name.replace("_rad", "_deg"), math.degrees(value)
+            low, high = round(math.degrees(low), 1), round(math.degrees(high), 1)
+        else:
+            field = name
+        raise PlanError(f"car.whole_side.{field}", f"is {value:.6g}; use {low:g} to {high:g} ({remedy})")
