@@ -14,7 +14,6 @@ from sim.engaged import Engaged
 from sim.grips import FORCE as GRIP
 from sim.grounding import body_rise_m, grounded_n
 from sim.increment import Point
-from sim.ledger import SEAM_KINDS
 from sim.model import DoorModel
 from sim.network import Evaluation, Network
 from sim.path import NO_PATH, load_path
@@ -28,13 +27,15 @@ from sim.side import SideModel
 Floats = NDArray[np.float64]
 
 LATCHES = ("latch", "rear latch")
+HEM_KINDS = ("seam", "weld")
+"""Kinds of bond along a hem; the pillar's spots are counted apart."""
 
 
 def seam_mask(network: Network) -> NDArray[np.bool_]:
     """Return which bonds are the seam (bead points or welds), shape (bonds,)."""
     bonds = network.structure.bonds
     mask = np.zeros(len(bonds.law), dtype=bool)
-    for kind in SEAM_KINDS:
+    for kind in HEM_KINDS:
         mask |= bonds.of(kind)
     return mask
 
@@ -47,7 +48,7 @@ def seam_share_m(model: DoorModel) -> Floats:
     bonds = model.structure.bonds
     mask = seam_mask(model.network)
     welds = bonds.of("weld")
-    share = np.where(mask & ~bonds.of(WELD_KIND), bonds.law[:, LENGTH], 0.0)
+    share = np.where(mask, bonds.law[:, LENGTH], 0.0)
     if bonds.of("seam").any():
         share[welds] = 0.0
     elif welds.any():
