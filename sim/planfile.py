@@ -46,12 +46,6 @@ MOVE_LISTS = ("moves",)
 """Fields of a plan that hold moves."""
 ANGLES = ("tilt", "lean", "skew", "angle", "occupant_lean")
 """Fields that are degrees in a file and radians in a plan."""
-    "tilt",
-    "lean",
-    "skew",
-    "angle",
-    "occupant_lean",
-)  # fields that are degrees in a file and radians in a plan
 
 
 def check_plan(plan: Plan) -> Plan:
