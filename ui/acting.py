@@ -23,6 +23,7 @@ from ui.teaching import Teaching
 
 if TYPE_CHECKING:
     from ui.card_side import CardSide
+    from ui.see_side import SeeSide
     from ui.stage_side import StageSide
 
 WHILE_READING = ("quit", "full", "projector", "dark", "caution", "before_metal", "card")
@@ -49,6 +50,7 @@ class Acting:
         self.beside = BesideSide(session, window, filing)
         self.branches = BranchSide(session, window)
         self.side: StageSide | None = None
+        self.see: SeeSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
 
@@ -76,6 +78,8 @@ class Acting:
             "caution": lambda: self.window.show_page("caution"),
             "before_metal": lambda: self.window.show_page("before-metal"),
         }  # fmt: skip
+        if self.see is not None:
+            plain |= self.see.actions()
         if name in plain:
             plain[name]()
         elif side is not None:
@@ -88,7 +92,7 @@ class Acting:
                 "down": lambda: side.slide(-1), "up_far": lambda: side.slide(1, far=True),
                 "down_far": lambda: side.slide(-1, far=True), "view": side.next_view,
             }  # fmt: skip
-            steer[name]()
+            steer.get(name, lambda: None)()
 
     def _page(self, way: int) -> None:
         """Turn a page: of the lesson if one is open, else to the next event."""
@@ -109,6 +113,8 @@ class Acting:
         elif self.chances.busy:
             self.chances.stop()
             self.window.notice.say("")
+        elif self.see is not None and self.see.put_away():
+            pass
         elif self.session.view.options.stage_only:
             self.set_view(stage_only=False)
         else:

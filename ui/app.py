@@ -40,7 +40,7 @@ class App:
     def __init__(self, path: Path | None = None, folder: Path | None = None) -> None:
         self.session, self.window, self.worker = Session(), MainWindow(), Worker()
         self.hold_key = HoldKey(self.window)
-        self.side = None
+        self.side = self.see = None
         self.first_frame_s = 0.0
         self._began = time.perf_counter()
         self._path = path
@@ -147,6 +147,7 @@ class App:
 
     def _load_stage(self) -> None:
         # Imported here: the drawing library alone takes longer than the shell may.
+        from ui.see_side import SeeSide
         from ui.stage_side import StageSide, StageView
 
         self.filing.open_first(self._path)
@@ -155,8 +156,9 @@ class App:
         for part in (self.showing, self.acting, self.filing):
             part.side = self.side
         self.side.aimed = lambda: self.showing.later("aim")
-        view.hovered.connect(self.side.hover)
-        view.clicked.connect(self.side.click)
+        self.see = self.acting.see = SeeSide(view, self.window, self.session, self.side)
+        view.hovered.connect(self.see.hover)
+        view.clicked.connect(self.see.click)
         view.frameSwapped.connect(self._drawn)
         self.window.set_stage(view)
         self.acting.beside.stage_ready(self.side, self.showing)

@@ -26,6 +26,7 @@ from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
 from ui.panels.stages import Stages
+from ui.panels.see_row import SeeRow
 from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import (
     CHECKED,
@@ -88,6 +89,7 @@ class MainWindow(QMainWindow):
         self.plan, self.section, self.form = PlanPanel(), SectionPanel(), CarForm()
         self.reading, self.scrub, self.notice = ReadingPanel(), ScrubBar(), NoticeBar()
         self.layers, self.readout, self.caution = LayerStrip(), Readout(), CautionPage()
+        self.see = SeeRow()
         self.look = Look()
         self._stage: QWidget | None = None
         self._alone = False
@@ -168,6 +170,7 @@ class MainWindow(QMainWindow):
         middle = QVBoxLayout()
         middle.setSpacing(0)
         middle.addWidget(self.layers)
+        middle.addWidget(self.see)
         middle.addLayout(self._holder, 1)
         middle.addWidget(self.readout)
         middle.addWidget(self._lower)

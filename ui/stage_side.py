@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QTimer
 
 from sim import aim as aims
 from sim.builds import labelled
@@ -36,13 +36,13 @@ from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
+from ui.tip_steering import TipSteering, switch_words
 
 __all__ = ["StageSide", "StageView"]
 
 MADE_KEPT = 4
 STILL_MS = 150
 """How long pointer and wheel must rest before a push is tried."""
-DEPTH, TILT = "depth", "tilt"
 VIEWS = ("three_quarter", "latch", "section", "patient", "hinge", "top")
 HINT_FIRST = "Click the door's edge to set tip one"
 HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
@@ -50,7 +50,7 @@ HINT_CRUSH = "Click the skin to set where along the car the body presses"
 HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
 
 
-class StageSide:
+class StageSide(TipSteering):
     """Shows the session on a stage and turns pointing into wishes.
 
     Parameters
@@ -75,6 +75,11 @@ class StageSide:
         self._aim_at_rest.timeout.connect(self._try_aim)
         self._said = ""
         self._said_of: Plan | None = None
+        self.start_shape = True
+        self.leaving: Callable[[], object] = _nothing
+        self.arrived: Callable[[str], object] = _nothing
+        self.moment_shown: Callable[[], object] = _nothing
+        """Called before a saved view is gone to, with its name once it is, and when another moment shows."""
         view.wheel_filter = self.wheel
 
     # --- showing -----------------------------------------------------------------------------------------
@@ -114,11 +119,12 @@ class StageSide:
             self.show_options()
         self._stage.show_points(frame.points, frame)
         moved = session.timeline.position > 0
-        self._stage.show_start_ghost(moved)
+        self._stage.show_start_ghost(moved and self.start_shape)
         self._stage.show_clearance(frame.clearance if moved and _tells(frame.clearance) else None)
         with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
         self._stage.show_path(frame if with_path else None)
         self.show_aim()
+        self.moment_shown()
 
     def show_aim(self) -> None:
         """Draw the tips of the move of this moment (or of the next one) and show its section."""
@@ -234,7 +240,7 @@ class StageSide:
         view = section_view(model, shown) if isinstance(shown, Spread) and not aim.problems else None
         shut = self._session.hides(ARROW)
         panel.show_section(view, 0.0 if aim.way == "along" or shut else aim.outward_ratio)
-        depth, tilt = _switch_words(move, units)
+        depth, tilt = switch_words(move, units)
         if aim.problems:
             panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
@@ -345,51 +351,6 @@ class StageSide:
         session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
         return f"Tip one: {hit.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
 
-    # --- steering ----------------------------------------------------------------------------------------
-
-    def wheel(self, notches: int, modifiers: Any) -> bool:
-        """Turn depth or tilt by the wheel; return whether the wheel was taken."""
-        control = bool(modifiers & Qt.KeyboardModifier.ControlModifier)
-        shift = bool(modifiers & Qt.KeyboardModifier.ShiftModifier)
-        if not (control or self._session.selection.now.steering):
-            return False
-        if shift:
-            self.tilt(notches)
-        else:
-            self.deepen(notches)
-        return True
-
-    def deepen(self, steps: int, *, far: bool = False) -> None:
-        """Set tip one deeper by some steps."""
-        step = steering.DEPTH_LEAP_M if far else steering.DEPTH_STEP_M
-        self._steer(DEPTH, lambda move, limit: steering.deepen(move, steps * step, limit))
-
-    def tilt(self, steps: int) -> None:
-        """Turn the push outward by some steps."""
-        self._steer(TILT, lambda move, _: steering.tilted(move, steps * steering.TILT_STEP_RAD))
-
-    def slide(self, steps: int, *, far: bool = False) -> None:
-        """Move tip one along its edge by some steps."""
-        step = steering.SLIDE_LEAP_M if far else steering.SLIDE_STEP_M
-        self._steer("place", lambda move, limit: steering.slid(move, steps * step, limit))
-
-    def _steer(self, what: str, turn: Callable[[Move, steering.Reach], Move]) -> None:
-        session = self._session
-        move, model = session.move, session.model
-        if move is None or model is None or session.queue.busy:
-            return
-        try:
-            place = move.door if isinstance(move, Spread) else None
-            limit = steering.reach(model.mesh, place) if place is not None else steering.Reach(0.0, 9.0, 0.0)
-            changed = turn(move, limit)
-        except CannotSteer as problem:
-            self._say(str(problem))
-            return
-        units = session.view.options.units
-        depth, tilt = _switch_words(changed, units)
-        label = {DEPTH: f"Depth {depth}", TILT: f"Tilt {tilt}"}.get(what, "Moved the tip along the edge")
-        session.change_move(changed, label, (what, session.selection.now.move))
-
     # --- views -------------------------------------------------------------------------------------------
 
     def next_view(self) -> None:
@@ -400,7 +361,9 @@ class StageSide:
     def show_view(self, name: str) -> None:
         """Go to a saved view."""
         if name in SHOTS:
+            self.leaving()
             self._stage.view_preset(name)
+            self.arrived(name)
 
     def save_picture(self, size: tuple[int, int], caption: str, path: Path) -> None:
         """Write the stage as a PNG picture of a size with a caption; OSError where it cannot be written."""
@@ -416,6 +379,10 @@ class StageSide:
         self._window.readout.show_words(words)
 
 
+def _nothing(*_words: object) -> None:
+    """Tell nobody."""
+
+
 def _tells(clearance: Clearance) -> bool:
     return bool(np.isfinite(clearance.distance_m))
 
@@ -427,16 +394,6 @@ def _named(part: str, seat: str) -> str:
 
 def _sentence(words: str) -> str:
     return words[0].upper() + words[1:] + ("" if words.endswith(".") else ".")
-
-
-def _switch_words(move: Move, units: Units) -> tuple[str, str]:
-    """Return depth and tilt in words; a dash where the move has none."""
-    if not isinstance(move, Spread):
-        return "\u2013", "\u2013"
-    depth = getattr(move.door, "depth_m", None)
-    lip = getattr(move.door, "lip", "")
-    words = length_text(depth, units) if depth is not None else {"both": "both lips"}.get(lip, f"{lip} lip")
-    return words, tilt_words(move.tilt_rad)
 
 
 def _split_words(aim: Aim) -> str:

@@ -166,4 +166,8 @@ QScrollBar::handle:vertical {{ background: {fill}; border-radius: 4px; min-heigh
 QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
 QCheckBox {{ spacing: 8px; }}
+QSlider::groove:horizontal {{ background: {hairline}; height: 4px; border-radius: 2px; }}
+QSlider::sub-page:horizontal {{ background: {quiet}; height: 4px; border-radius: 2px; }}
+QSlider::handle:horizontal {{ background: {ink}; width: {dot}px; margin: -6px 0; border-radius: 4px; }}
+QSlider:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
 """

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, 
 from ui.panels.legend import Legend
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label
+from ui.panels.see_row import ToolButtons
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, SIDE_LAYERS, Shown, ViewOptions
 
 ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
@@ -80,6 +81,9 @@ class LayerStrip(QWidget):
             made.clicked.connect(lambda _=False, layer=layer: self.layer_wished.emit(layer))
         row.addSpacing(GRID)
         row.addStretch(1)
+        self.tools = ToolButtons()
+        row.addWidget(self.tools)
+        row.addSpacing(GRID)
         row.addWidget(self.colours)
         column = QVBoxLayout(self)
         column.setContentsMargins(GRID, 2, GRID, 2)

@@ -34,7 +34,7 @@ class Cast:
         self.things[name] = thing
         thing.scale_lines(self.line_scale)
         thing.actor.SetPickable(pointable)
-        if self._plane is not None:
+        if self._plane is not None and not _uncut(name):
             thing.mapper.AddClippingPlane(self._plane)
         self.renderer.AddActor(thing.actor)
         return thing
@@ -73,14 +73,22 @@ class Cast:
         for thing in self.things.values():
             thing.scale_lines(scale)
 
-    def cut(self, height_m: float | None) -> None:
-        """Leave out everything above a height [m], or nothing."""
+    def cut(self, normal: Floats | None, place_m: float = 0.0) -> None:
+        """Leave out what lies before a plane through a place on an axis [m], or nothing.
+
+        ``normal`` is the unit vector along or against the axis, towards what is kept, shape (3,).
+        """
         self._plane = None
-        if height_m is not None:
+        if normal is not None:
             self._plane = vtkPlane()
-            self._plane.SetOrigin(0.0, 0.0, height_m)
-            self._plane.SetNormal(0.0, 0.0, -1.0)
-        for thing in self.things.values():
+            self._plane.SetOrigin(*(np.abs(normal) * place_m))
+            self._plane.SetNormal(*normal)
+        for name, thing in self.things.items():
             thing.mapper.RemoveAllClippingPlanes()
-            if self._plane is not None:
+            if self._plane is not None and not _uncut(name):
                 thing.mapper.AddClippingPlane(self._plane)
+
+
+def _uncut(name: str) -> bool:
+    """Tell what no plane cuts: its own faces, the ground and what is said."""
+    return name.startswith(("cut_", "pen", "measure")) or name in ("grid", "marks", "shadow", "car")

@@ -187,6 +187,11 @@ class Drawn:
         self.mapper.SetRelativeCoincidentTopologyPolygonOffsetParameters(0.0, FRONT_OFFSET)
         self.set_opacity(opacity)
 
+    def lie_over(self, share: float) -> None:
+        """Draw lines in front of everything, the more so the larger the share, 0 .. 1."""
+        self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
+        self.mapper.SetRelativeCoincidentTopologyLineOffsetParameters(0.0, (1.0 + share) * FRONT_OFFSET)
+
     def set_opacity(self, opacity: float) -> None:
         """Set the opacity, 1 for as solid as it is of itself."""
         self.actor.GetProperty().SetOpacity(opacity * self.own_opacity)

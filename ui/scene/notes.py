@@ -1,4 +1,4 @@
-"""What is said about the metal on the stage: aim, start shape, clearance, load path, cut faces."""
+"""What is said about the metal on the stage: aim, start shape, clearance, load path."""
 
 from __future__ import annotations
 
@@ -17,7 +17,6 @@ from ui.scene.colours import IN, LOAD, OUT, Theme, rgb
 from ui.scene.door_scene import DoorScene
 from ui.scene.label import Label
 from ui.scene.path import LoadPath
-from ui.scene.section import cut_faces, cut_segments
 
 Floats = NDArray[np.float64]
 
@@ -29,7 +28,6 @@ COVERED_OPACITY = 0.28
 CLEARANCE_COVERED_OPACITY = 0.5
 """Of the clearance where metal covers it: the number on top belongs to a line one can see."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
-CUT_WIDTH = 3.0
 ABOVE_M = np.array([0.0, 0.0, 0.045])
 """The number of the clearance stands over its line, not on it."""
 
@@ -59,7 +57,6 @@ class Notes:
         self.barrier_m = 0.0
         self.clearance: Clearance | None = None
         self.path_frame: Frame | None = None
-        self.cut_height_m: float | None = None
         self._path: LoadPath | None = None
         self._way = Label(cast.renderer)
         self._gap = Label(cast.renderer, on_top=True)
@@ -167,29 +164,3 @@ class Notes:
         covered = self.cast.solid("path_covered", *ribbons)
         covered.shine_through(COVERED_OPACITY)
         covered.paint(rgb(LOAD))
-
-    # the cut ----------------------------------------------------------------------------------------------
-
-    def show_cut(self, height_m: float | None, theme: Theme, *, skin: bool, inner: bool) -> None:
-        """Cut the scene at a height [m] and show the faces of the cut, or cut nothing."""
-        self.cut_height_m = height_m
-        self.cast.drop("cut_lines", "cut_faces")
-        if height_m is None or self.door is None:
-            return
-        parts = [(self.door.skin, self.door.skin_sheet)] * skin + [
-            (self.door.inner, self.door.inner_sheet)
-        ] * inner
-        segments = [
-            cut_segments(np.asarray(thing.points, dtype=np.float64), sheet.triangles, height_m)
-            for thing, sheet in parts
-        ]
-        found = np.concatenate([*segments, np.zeros((0, 2, 3))])
-        found[..., 2] -= 0.0002
-        self.cast.lines("cut_lines", found, CUT_WIDTH).paint(rgb(theme.crease))
-        solids = [
-            (s.points, s.triangles) for s in self.door.model.body.surfaces.values() if len(s.points) == 8
-        ]
-        points, triangles = cut_faces(solids, height_m)
-        if len(points):
-            points[:, 2] -= 0.0002
-            self.cast.plain("cut_faces", points, triangles).paint(rgb(theme.body_edge))

@@ -31,6 +31,14 @@ class Solid(NamedTuple):
     part: Ints
     names: tuple[str, ...]
 
+    def moved(self, shift: Floats) -> Solid:
+        """Return the solid shifted [m], shape (3,); itself where there is no shift."""
+        return self._replace(points=self.points + shift) if shift.any() else self
+
+    def holds(self, name: str) -> bool:
+        """Tell whether some of its triangles belong to a part of a name."""
+        return name in self.names and bool((self.part == self.names.index(name)).any())
+
     @staticmethod
     def of(name: str, points: Floats, triangles: Ints) -> Solid:
         """Return a solid that is one part."""

@@ -20,6 +20,7 @@ from vtkmodules.vtkRenderingCore import vtkWindowToImageFilter
 
 from sim.record import Aim, Frame
 from ui.scene.colours import THEMES, ColourMode, Theme
+from ui.scene.copying import copy_to
 from ui.scene.legend import draw_bar
 from ui.scene.stage import Stage
 
@@ -118,7 +119,7 @@ def screenshot(
     plotter = _plotter(panel, scale)
     try:
         twin = _stage(plotter, None, stage.theme, stage.mode, _factor(panel, scale) * sheet.line_unit)
-        stage.copy_to(twin)
+        copy_to(stage, twin)
         image = grab(plotter)
         twin.close()
     finally:

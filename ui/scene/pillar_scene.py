@@ -25,7 +25,7 @@ LEVELS = 0
 
 
 class PillarScene:
-    """All that is drawn of the pillar; ``layers`` maps "pillar" and "seam" to the drawn things of each."""
+    """All that is drawn of the pillar; ``layers`` maps "pillar" to the drawn things."""
 
     def __init__(self, model, mesh: PillarMesh, first: int, rows: slice) -> None:
         self.mesh, self.first, self.rows = mesh, first, rows
@@ -39,7 +39,7 @@ class PillarScene:
         lines = self.sheet.lines[self.sheet.always]
         self.lines = Drawn(NAME, flat, lines=lines, shading=Shading.PLAIN, width=1.3)
         self._make_spots()
-        self.layers = {"pillar": [self.metal, self.lines], "seam": [self.spots]}
+        self.layers = {"pillar": [self.metal, self.lines, self.spots]}
         self.move(self.start)
 
     def _make_spots(self) -> None:

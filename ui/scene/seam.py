@@ -46,17 +46,18 @@ class Stitches:
 
     def ends(self, points: Floats) -> tuple[Floats, Floats]:
         """Return where each stitch leaves the skin and the inner flange [m], each (k, 3)."""
-        return self._between(points, self.skin), self._between(points, self.inner)
+        return self.between(points, self.skin), self.between(points, self.inner)
 
-    def _between(self, points: Floats, pairs: Ints) -> Floats:
+    def between(self, points: Floats, pairs: Ints) -> Floats:
+        """Return the places between node pairs, each at its stitch's share, shape (k, 3) [m]."""
         share = self.share[:, None]
         return points[pairs[:, 0]] * (1.0 - share) + points[pairs[:, 1]] * share
 
     def paths(self, points: Floats) -> Floats:
         """Return each stitch as a polyline from skin round the lip to the shut face, (k, RINGS, 3) [m]."""
         skin, inner = self.ends(points)
-        back = _unit(self._between(points, self.inward) - skin)
-        down = _unit(self._between(points, self.deeper) - inner)
+        back = _unit(self.between(points, self.inward) - skin)
+        down = _unit(self.between(points, self.deeper) - inner)
         lift_skin, lift_inner = -down, -back
         gap = inner - skin
         return np.stack((

@@ -1,4 +1,4 @@
-"""The faces of a cut at one height: sheets as thick lines, what is solid filled."""
+"""The faces of a cut by a plane square to an axis: sheets as strips of their thickness, solids filled."""
 
 from __future__ import annotations
 
@@ -9,10 +9,10 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 
-def cut_segments(points: Floats, triangles: Ints, height_m: float) -> Floats:
-    """Return where triangles meet the plane z = height, as segments, shape (k, 2, 3) [m]."""
+def cut_segments(points: Floats, triangles: Ints, place_m: float, axis: int = 2) -> Floats:
+    """Return where triangles meet the plane at a place on an axis, as segments, shape (k, 2, 3) [m]."""
     corner = points[triangles]
-    over = corner[..., 2] > height_m
+    over = corner[..., axis] > place_m
     crossed = over.any(axis=1) & ~over.all(axis=1)
     corner, over = corner[crossed], over[crossed]
     alone = np.where(over.sum(axis=1) == 1, np.argmax(over, axis=1), np.argmin(over, axis=1))
@@ -21,24 +21,25 @@ def cut_segments(points: Floats, triangles: Ints, height_m: float) -> Floats:
     ends = []
     for turn in (1, 2):
         other = corner[rows, (alone + turn) % 3]
-        share = (height_m - apex[:, 2]) / (other[:, 2] - apex[:, 2])
+        share = (place_m - apex[:, axis]) / (other[:, axis] - apex[:, axis])
         ends.append(apex + share[:, None] * (other - apex))
     return np.stack(ends, axis=1)
 
 
-def cut_faces(solids: list[tuple[Floats, Ints]], height_m: float) -> tuple[Floats, Ints]:
+def cut_faces(solids: list[tuple[Floats, Ints]], place_m: float, axis: int = 2) -> tuple[Floats, Ints]:
     """Return the filled cuts through convex solids: points [m] and triangles."""
     points: list[Floats] = []
     triangles: list[Ints] = []
     shift = 0
+    first, second = (k for k in range(3) if k != axis)
     for place, faces in solids:
-        segments = cut_segments(place, faces, height_m)
+        segments = cut_segments(place, faces, place_m, axis)
         if len(segments) < 3:
             continue
         flat = segments.reshape(-1, 3)
         centre = flat.mean(axis=0)
-        order = np.argsort(np.arctan2(flat[:, 1] - centre[1], flat[:, 0] - centre[0]), kind="stable")
-        ring = np.vstack((centre, flat[order]))
+        turn = np.arctan2(flat[:, second] - centre[second], flat[:, first] - centre[first])
+        ring = np.vstack((centre, flat[np.argsort(turn, kind="stable")]))
         count = len(flat)
         around = 1 + np.arange(count)
         triangles.append(np.column_stack((np.zeros(count, int), around, 1 + around % count)) + shift)
@@ -47,3 +48,29 @@ def cut_faces(solids: list[tuple[Floats, Ints]], height_m: float) -> tuple[Float
     if not points:
         return np.zeros((0, 3)), np.zeros((0, 3), dtype=np.int64)
     return np.concatenate(points), np.concatenate(triangles)
+
+
+def strips(segments: Floats, thickness_m: Floats | float, axis: int) -> tuple[Floats, Ints]:
+    """Return sheets' cut faces: each segment as a strip of its thickness in the plane, points and triangles.
+
+    Parameters
+    ----------
+    segments : shape (k, 2, 3) [m];  thickness_m : one, or shape (k,)
+    """
+    count = len(segments)
+    along = segments[:, 1] - segments[:, 0]
+    size = np.maximum(np.linalg.norm(along, axis=1), 1e-12)[:, None]
+    square = np.cross(along / size, np.eye(3)[axis])
+    half = 0.5 * np.broadcast_to(np.asarray(thickness_m, dtype=np.float64), (count,))[:, None]
+    corner = np.stack(
+        (
+            segments[:, 0] - half * square,
+            segments[:, 1] - half * square,
+            segments[:, 1] + half * square,
+            segments[:, 0] + half * square,
+        ),
+        axis=1,
+    )
+    first = 4 * np.arange(count)[:, None]
+    triangles = np.concatenate((first + np.array([0, 1, 2]), first + np.array([0, 2, 3])))
+    return corner.reshape(-1, 3), triangles.astype(np.int64)

@@ -6,7 +6,7 @@ Nothing is rendered by it; ``request_frame`` asks whoever owns the plotter for a
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -15,16 +15,20 @@ from vtkmodules.vtkRenderingCore import vtkLight
 from sim.record import Aim, Clearance, Frame
 from sim.rigid import Barrier
 from ui.scene import cameras
+from ui.scene.asunder import ONE_DOOR_REACH, Asunder
 from ui.scene.cast import Cast
 from ui.scene.colours import THEMES, ColourMode, Theme, rgb
+from ui.scene.cutting import Cutting
 from ui.scene.door_scene import DoorScene
 from ui.scene.drawn import Drawn
 from ui.scene.layers import LAYERS, Mode, opacity_of
+from ui.scene.marks import DrawnMarks
 from ui.scene.motion import MotionArrows
 from ui.scene.notes import Notes
 from ui.scene.pick import Picker, Pointed, Solid
 from ui.scene.setting import THINGS, Setting
 from ui.scene.side_scene import SideScene
+from ui.state.seeing import CutPlane
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -56,8 +60,12 @@ class Stage:
         self.layer_modes = dict.fromkeys(LAYERS, Mode.SOLID)
         self.cast = Cast(self.renderer)
         self.notes = Notes(self.cast)
-        self._frame: Frame | None = None
-        self._picked: Ints | None = None
+        self.cutting = Cutting(self.cast)
+        self.asunder = Asunder(self.cast)
+        self.marks = DrawnMarks(self.cast)
+        self.alone: str | None = None
+        self.frame: Frame | None = None
+        self.picked: Ints | None = None
         self._arrows: MotionArrows | None = None
         self._picker = Picker()
         self._picker_is_stale = True
@@ -81,9 +89,10 @@ class Stage:
         first = self.door is None
         self.cast.clear()
         self.door = SideScene(model) if getattr(model, "side", None) is not None else DoorScene(model)
-        self._frame = self._picked = None
+        self.frame = self.picked = None
         self._picker_is_stale = True
         self.notes.start_over(self.door)
+        self.asunder.reach = 1.0 if isinstance(self.door, SideScene) else ONE_DOOR_REACH
         for index, thing in enumerate(self.door.drawn):
             self.cast.admit(f"door {index}", thing, pointable=True)
         self._setting = Setting(self.cast, model, self._sign)
@@ -100,7 +109,7 @@ class Stage:
         """Move the metal to points [m], shape (n, 3), in place; the frame brings seam damage and load."""
         if self.door is None:
             return
-        self._frame = frame
+        self.frame = frame
         damage = None if frame is None else frame.seam_damage
         load = None if frame is None else frame.load
         if frame is not None:
@@ -111,7 +120,7 @@ class Stage:
         self.notes.show_barrier(
             None if frame is None else frame.barrier, 0.0 if frame is None else frame.opening_m, self.theme
         )
-        if self.notes.cut_height_m is not None:
+        if self.cutting.plane is not None:
             self._show_cut()
         self.request_frame()
 
@@ -131,15 +140,15 @@ class Stage:
 
     def highlight(self, nodes: ArrayLike | None) -> None:
         """Pick out some nodes of the model by tone, or none."""
-        self._picked = None if nodes is None else np.asarray(nodes, dtype=np.int64).reshape(-1)
+        self.picked = None if nodes is None else np.asarray(nodes, dtype=np.int64).reshape(-1)
         self._paint_door()
         self.request_frame()
 
     def _paint_door(self) -> None:
         if self.door is None or self._arrows is None:
             return
-        self.door.paint(self.theme, self.mode, self._picked)
-        on = self.mode is ColourMode.OUTBOARD and self.layer_modes["skin"] is not Mode.OFF
+        self.door.paint(self.theme, self.mode, self.picked)
+        on = self.mode is ColourMode.OUTBOARD and self._modes["skin"] is not Mode.OFF
         self._arrows.drawn.show(on)
         if on:
             self._arrows.move(self.door.points)
@@ -150,26 +159,31 @@ class Stage:
     def show_aim(self, aim: Aim | None, tool: object | None = None, *, share: bool = True) -> None:
         """Show the tips, their line of action and, before a push, its outward or inward share; or nothing."""
         self.notes.show_aim(aim, tool, self.theme, share=share)
-        self.request_frame()
+        self._said()
 
     def show_barrier(self, barrier: Barrier | None) -> None:
         """Show the rigid body of a crush where it first touches the metal, or nothing."""
         self.notes.show_barrier(barrier, 0.0, self.theme)
-        self.request_frame()
+        self._said()
 
     def show_start_ghost(self, on: bool) -> None:
         """Show or hide the outline of the start shape."""
         self.notes.show_start(on, self.theme)
-        self.request_frame()
+        self._said()
 
     def show_clearance(self, clearance: Clearance | None) -> None:
         """Show the taut line from the metal to the occupant's envelope, or nothing."""
         self.notes.show_clearance(clearance, self.theme)
-        self.request_frame()
+        self._said()
 
     def show_path(self, frame: Frame | None) -> None:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""
         self.notes.show_path(frame)
+        self._said()
+
+    def _said(self) -> None:
+        """Hide what was just said while the metal is drawn elsewhere, and ask for a frame."""
+        self.asunder.hush()
         self.request_frame()
 
     def set_words(self, *, arrow: Callable[[Aim], str], length: Callable[[float], str]) -> None:
@@ -185,6 +199,8 @@ class Stage:
         notes.show_clearance(notes.clearance, theme)
         notes.show_start("start" in self.cast, theme)
         self._show_cut()
+        self._apply_asunder()
+        self.marks.show(self.marks.strokes, self.marks.measures, theme)
 
     # looks ------------------------------------------------------------------------------------------------
 
@@ -197,13 +213,30 @@ class Stage:
         self._say_again()
         self.request_frame()
 
+    def set_alone(self, layer: str | None) -> None:
+        """Show one layer alone, or all as they are set."""
+        self.alone = layer
+        self._picker_is_stale = True
+        self._apply_layers()
+        self._paint_door()
+        self._say_again()
+        self.request_frame()
+
+    @property
+    def _modes(self) -> dict[str, Mode]:
+        """How each layer is shown now, the others off where one is alone."""
+        if self.alone is None:
+            return self.layer_modes
+        alone = {self.alone: Mode.SOLID}
+        return {layer: alone.get(layer, Mode.OFF) for layer in self.layer_modes}
+
     def _layer_things(self, layer: str) -> list[Drawn]:
         if self._setting is not None and layer in THINGS:
             return self._setting.things(layer)
         return self.door.layers.get(layer, []) if self.door is not None else []
 
     def _apply_layers(self) -> None:
-        for layer, mode in self.layer_modes.items():
+        for layer, mode in self._modes.items():
             for thing in self._layer_things(layer):
                 thing.show(mode is not Mode.OFF)
                 thing.set_opacity(1.0 if thing.is_lines else opacity_of(layer, mode))
@@ -218,6 +251,7 @@ class Stage:
         """Draw lines and words ``scale`` times as large, for pictures and high-density screens."""
         self.cast.set_line_scale(scale)
         self.notes.set_scale(scale)
+        self.cutting.scale = self.asunder.scale = self.marks.scale = scale
         self._say_again()
 
     def _repaint(self) -> None:
@@ -236,7 +270,19 @@ class Stage:
 
     def view_preset(self, name: str) -> None:
         """Put the camera at a saved view; "section" also cuts the door at the height of the latch."""
-        shot = self._shot(name)
+        self.shot = self._shot(name)
+        self.set_cut(CutPlane("level", cameras.SECTION_HEIGHT_M) if name == "section" else None)
+
+    @property
+    def shot(self) -> cameras.Shot:
+        """Where the camera stands now."""
+        camera = self.renderer.GetActiveCamera()
+        return cameras.Shot(
+            camera.GetPosition(), camera.GetFocalPoint(), camera.GetViewAngle(), camera.GetViewUp()
+        )
+
+    @shot.setter
+    def shot(self, shot: cameras.Shot) -> None:
         camera = self.renderer.GetActiveCamera()
         camera.SetPosition(*shot.position)
         camera.SetFocalPoint(*shot.focus)
@@ -244,7 +290,7 @@ class Stage:
         camera.SetViewAngle(shot.angle_deg)
         self.renderer.camera_set = True
         self.set_clipping()
-        self.cut(cameras.SECTION_HEIGHT_M if name == "section" else None)
+        self.request_frame()
 
     def _shot(self, name: str) -> cameras.Shot:
         if name == "patient" and self.door is not None:
@@ -260,16 +306,36 @@ class Stage:
         distance = camera.GetDistance()
         camera.SetClippingRange(cameras.NEAR_SHARE * distance, distance + cameras.FAR_M)
 
-    def cut(self, height_m: float | None) -> None:
-        """Cut everything above a height [m] away and show the cut faces, or cut nothing."""
-        self.cast.cut(height_m)
-        self.notes.cut_height_m = height_m
+    def set_cut(self, plane: CutPlane | None) -> None:
+        """Cut the scene by a plane, the viewer's side left out, and show the cut faces; or cut nothing."""
+        self.cutting.set_plane(plane, np.array(self.renderer.GetActiveCamera().GetPosition()))
         self._show_cut()
         self.request_frame()
 
+    def set_asunder(self, ratio: float) -> None:
+        """Draw the parts apart, 0 (together) .. 1."""
+        self.asunder.ratio = float(np.clip(ratio, 0.0, 1.0))
+        self._picker_is_stale = True
+        self._apply_asunder()
+        self.request_frame()
+
+    def _apply_asunder(self) -> None:
+        self.asunder.apply(self._layer_things, self._modes, self._sign, self.theme)
+
+    def show_marks(
+        self, strokes: Sequence[tuple[str, Floats]], measures: Sequence[tuple[Floats, str]]
+    ) -> None:
+        """Show what was drawn, ("pen" or "arrow", points [m]), and what was measured, lines with words."""
+        self.marks.show(strokes, measures, self.theme)
+        self.request_frame()
+
+    def settle(self) -> None:
+        """Put names where they are seen from here: the viewer has come to rest."""
+        if self.cutting.plane is not None:
+            self._show_cut()
+
     def _show_cut(self) -> None:
-        shown = {layer: self.layer_modes[layer] is not Mode.OFF for layer in ("skin", "inner")}
-        self.notes.show_cut(self.notes.cut_height_m, self.theme, **shown)
+        self.cutting.show(self.door, self._setting, self._modes, self.theme)
 
     # pointing ---------------------------------------------------------------------------------------------
 
@@ -283,39 +349,34 @@ class Stage:
         return self._picker.first_hit(start, end)
 
     def _solids(self) -> list[Solid]:
-        shown = self.layer_modes
-        solids = [solid for layer, solid in self.door.solids() if shown[layer] is not Mode.OFF]
+        shown = self._modes
+        solids = [
+            solid.moved(self.asunder.offset(layer, self._sign))
+            for layer, solid in self.door.solids()
+            if shown[layer] is not Mode.OFF
+        ]
         for layer in THINGS:
             if shown[layer] is not Mode.OFF and self._setting is not None:
                 solids += self._setting.solids(layer)
         return solids
 
-    # copies and the end -----------------------------------------------------------------------------------
+    def layer_of(self, part: str) -> str | None:
+        """Return the layer a part that was pointed at belongs to."""
+        if self.door is None or self._setting is None:
+            return None
+        solids = self.door.solids() + [
+            (layer, one) for layer in THINGS for one in self._setting.solids(layer)
+        ]
+        return next((layer for layer, solid in solids if solid.holds(part)), None)
 
-    def copy_to(self, other: Stage) -> None:
-        """Show on another stage what this one shows, from the same camera."""
-        if self.door is None:
-            return
-        other.set_theme(self.theme)
-        other.set_model(self.door.model)
-        for layer, mode in self.layer_modes.items():
-            other.set_layer(layer, mode)
-        other.set_colour_mode(self.mode)
-        other.show_points(self.door.points, self._frame)
-        other.highlight(self._picked)
-        theirs, mine = other.notes, self.notes
-        theirs.arrow_words, theirs.length_words = mine.arrow_words, mine.length_words
-        other.show_aim(mine.aim, mine.tool, share=mine.share)
-        other.show_clearance(mine.clearance)
-        other.show_path(mine.path_frame)
-        other.show_start_ghost("start" in self.cast)
-        other.renderer.GetActiveCamera().DeepCopy(self.renderer.GetActiveCamera())
-        other.renderer.camera_set = True
-        other.cut(mine.cut_height_m)
+    # the end -------------------------------------------------------------------------------------------
 
     def close(self) -> None:
         """Take everything off the plotter."""
         self.cast.clear()
         self.notes.close()
+        self.cutting.close()
+        self.asunder.close()
+        self.marks.close()
         self.door = self._arrows = self._setting = None
         self._picker = Picker()

@@ -6,9 +6,12 @@ requests, and VTK draws inside ``paintGL`` and nowhere else. Keys are left to th
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
+from typing import Protocol
 
 import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QMouseEvent, QSurfaceFormat, QWheelEvent
 from PySide6.QtWidgets import QWidget
@@ -17,12 +20,29 @@ from pyvistaqt import QtInteractor
 from ui.scene.pick import Pointed
 from ui.scene.stage import Stage
 
+Floats = NDArray[np.float64]
+
 CLICK_SLACK_PX = 5
 """A press and release no further apart than this is a click, else it was a drag."""
 STILL_MS = 250
 """Once nothing has changed for so long, the picture is drawn once more with smoothed edges."""
+TURN_S = 0.8
+"""Turns of the wheel that follow each other faster are one, for the camera's way back."""
 WHEEL_STEP = 120
 """Eighths of a degree that Qt reports for one notch of a common wheel."""
+
+
+class Hand(Protocol):
+    """Who draws on the picture: has the left button while it is there; places in logical pixels."""
+
+    def press(self, x: float, y: float) -> None:
+        """Begin a stroke."""
+
+    def drag(self, x: float, y: float) -> None:
+        """Draw on."""
+
+    def release(self) -> None:
+        """End it."""
 
 
 def surface_format() -> QSurfaceFormat:
@@ -44,18 +64,22 @@ class StageView(QtInteractor):
     hovered : `ui.scene.pick.Pointed`, or None where there is nothing, when it changes
     clicked : the same, after a click with the left button
     wheel_turned : notches of the wheel, away from the user positive
+    left : the `ui.scene.cameras.Shot` the viewer is about to leave, by drag or wheel
     """
 
     hovered = Signal(object)
     clicked = Signal(object)
     wheel_turned = Signal(int)
+    left = Signal(object)
 
     _at_rest: QTimer | None = None
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, auto_update=False, multi_samples=0)
         self.wheel_filter: Callable[[int, Qt.KeyboardModifier], bool] | None = None
+        self.hand: Hand | None = None
         self._pressed_at: tuple[float, float] | None = None
+        self._turned_at = -1.0
         self._dragged = False
         self._pointed: Pointed | None = None
         self._wheel_rest = 0
@@ -93,6 +117,8 @@ class StageView(QtInteractor):
 
     def _draw_smooth(self) -> None:
         """Draw once more, with smoothed edges: too dear in motion on a machine without a graphics card."""
+        self.stage.settle()
+        self._at_rest.stop()
         self._smooth = True
         self.update()
 
@@ -122,6 +148,10 @@ class StageView(QtInteractor):
 
     def pointed_at(self, x: float, y: float) -> Pointed | None:
         """Return what lies under a place of the widget [logical pixels, from the upper left], or None."""
+        return self.stage.first_hit(*self.ray(x, y))
+
+    def ray(self, x: float, y: float) -> tuple[Floats, Floats]:
+        """Return where the line of sight through a place of the widget begins and ends [m]."""
         ratio = self.devicePixelRatioF()
         across, up = x * ratio, (self.height() - 1 - y) * ratio
         ends = []
@@ -130,10 +160,13 @@ class StageView(QtInteractor):
             self.renderer.DisplayToWorld()
             point = np.array(self.renderer.GetWorldPoint())
             ends.append(point[:3] / point[3])
-        return self.stage.first_hit(*ends)
+        return ends[0], ends[1]
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Begin a click or a drag."""
+        """Begin a click, a drag or a stroke of the hand that draws."""
+        if self.hand is not None and event.button() is Qt.MouseButton.LeftButton:
+            self.hand.press(event.position().x(), event.position().y())
+            return
         if event.button() is Qt.MouseButton.LeftButton:
             self._pressed_at = (event.position().x(), event.position().y())
             self._dragged = False
@@ -142,17 +175,24 @@ class StageView(QtInteractor):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Turn the view while a button is down, else say what is pointed at."""
         here = event.position()
+        if self.hand is not None and event.buttons() & Qt.MouseButton.LeftButton:
+            self.hand.drag(here.x(), here.y())
+            return
         if self._pressed_at is not None and not self._dragged:
             away = max(abs(here.x() - self._pressed_at[0]), abs(here.y() - self._pressed_at[1]))
             if away <= CLICK_SLACK_PX:
                 return  # a hand that trembles while it clicks turns nothing
             self._dragged = True
+            self.left.emit(self.stage.shot)
         super().mouseMoveEvent(event)
         if event.buttons() == Qt.MouseButton.NoButton:
             self._say_pointed(self.pointed_at(here.x(), here.y()))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """End a drag, or say what was clicked."""
+        """End a drag or a stroke, or say what was clicked."""
+        if self.hand is not None and event.button() is Qt.MouseButton.LeftButton:
+            self.hand.release()
+            return
         super().mouseReleaseEvent(event)
         if event.button() is not Qt.MouseButton.LeftButton or self._pressed_at is None:
             return
@@ -186,6 +226,10 @@ class StageView(QtInteractor):
 
     def zoom(self, notches: int) -> None:
         """Bring the camera nearer by 12 % a notch, or further away."""
+        now = time.monotonic()
+        if now - self._turned_at > TURN_S:
+            self.left.emit(self.stage.shot)
+        self._turned_at = now
         camera = self.renderer.GetActiveCamera()
         camera.Dolly(1.12**notches)
         self.request_frame()

@@ -1,0 +1,189 @@
+"""Section plane, parts drawn apart, one part alone and the camera's places, on door and side.
+
+Cuts are checked against trimesh and scipy's hull, general-purpose libraries.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+import trimesh
+from scipy.spatial import ConvexHull
+
+from tests.ui.scene.conftest import moved, pixels
+from tests.ui.scene.side_car import side_model
+from ui.scene import section
+from ui.scene.hem_fold import BOND_M, folds
+from ui.scene.stage import Stage
+from ui.state.seeing import CutPlane
+
+pytestmark = pytest.mark.gl
+
+
+@pytest.fixture
+def side(plotter):
+    made = Stage(plotter)
+    made.set_model(side_model())
+    yield made
+    made.close()
+
+
+@pytest.mark.parametrize("axis", [0, 1, 2])
+def test_a_cut_square_to_any_axis_is_an_independent_librarys(axis):
+    shape = trimesh.creation.icosphere(subdivisions=3, radius=0.5)
+    normal = np.eye(3)[axis]
+    ours = section.cut_segments(np.asarray(shape.vertices), np.asarray(shape.faces), 0.123, axis)
+    theirs = trimesh.intersections.mesh_plane(shape, normal, 0.123 * normal)
+    length = np.linalg.norm(np.diff(ours, axis=1), axis=2).sum()
+    assert length == pytest.approx(np.linalg.norm(np.diff(theirs, axis=1), axis=2).sum(), rel=1e-9)
+    points, triangles = section.cut_faces(
+        [(np.asarray(shape.vertices), np.asarray(shape.faces))], 0.123, axis
+    )
+    outline = ConvexHull(np.delete(theirs.reshape(-1, 3), axis, axis=1))
+    area = trimesh.Trimesh(points, triangles, process=False).area
+    assert area == pytest.approx(outline.volume, rel=1e-6)  # the hull's "volume" in the plane is its area
+
+
+def test_strips_have_length_times_thickness():
+    segments = np.array([[[0.0, 0.0, 1.0], [0.3, 0.4, 1.0]], [[1.0, 0.0, 1.0], [1.0, 0.2, 1.0]]])
+    points, triangles = section.strips(segments, np.array([0.0008, 0.002]), 2)
+    area = trimesh.Trimesh(points, triangles, process=False).area
+    assert area == pytest.approx(0.5 * 0.0008 + 0.2 * 0.002, rel=1e-9)
+    assert np.abs(points[:, 2] - 1.0).max() < 1e-12
+
+
+def test_the_hem_shows_three_sheets_and_the_bond_between(model):
+    from ui.scene.door_scene import DoorScene
+
+    door, car = DoorScene(model), model.car
+    found = folds(
+        door.seam, door.points, door.damage, 0.36, 2,
+        width_m=model.mesh.shape.hem_width_m, skin_m=car.skin_thickness_m, inner_m=car.inner_thickness_m,
+    )  # fmt: skip
+    assert len(found) == 2  # latch edge and hinge edge
+    for fold in found:
+        flange, _, leg = fold.sheets
+        skin = door.seam.ends(door.points)[0]
+        lip = skin[np.argmin(np.linalg.norm(skin - leg[0], axis=1))]
+        inboard = [float(abs(one[0, 1] - lip[1])) for one in (flange, leg)]
+        step = 0.5 * (car.skin_thickness_m + car.inner_thickness_m) + BOND_M
+        assert inboard[0] == pytest.approx(step, abs=6e-4)  # the hem leans a little in the plane
+        assert inboard[1] > inboard[0] + 0.5 * car.inner_thickness_m
+        assert np.ptp(fold.sheets[..., 2]) == pytest.approx(0.0, abs=1e-12)
+        assert np.linalg.norm(leg[1] - leg[0]) == pytest.approx(model.mesh.shape.hem_width_m, rel=1e-9)
+
+
+def test_the_bond_is_gone_where_the_seam_has_parted(stage, model):
+    frame = moved(model)
+    stage.set_cut(CutPlane("level", 0.36))
+    bonds = stage.cast["cut_bond"].data.GetNumberOfLines()
+    frame.seam_damage = np.ones_like(frame.seam_damage)
+    stage.show_points(frame.points, frame)
+    assert bonds == 2 and "cut_bond" not in stage.cast
+
+
+@pytest.mark.parametrize(("way", "place"), [("level", 0.36), ("across", 0.80), ("lengthwise", -0.06)])
+def test_faces_lie_in_the_plane_and_have_names(side, way, place):
+    side.view_preset("front")
+    side.set_cut(CutPlane(way, place))
+    axis = CutPlane(way, place).axis
+    for name in ("cut_lines", "cut_sheets", "cut_body"):
+        away = np.abs(np.asarray(side.cast[name].points, dtype=float)[:, axis] - place)
+        assert away.max() < 2e-3, name
+    assert len(side.cutting.names) >= 4
+    assert any("inner panel" in name or "pillar" in name for name in side.cutting.names)
+
+
+def test_what_is_on_the_viewers_side_is_left_out(stage):
+    whole = pixels(stage)
+    stage.set_cut(CutPlane("level", 0.30))
+    below = pixels(stage)
+    assert (whole != below).any()
+    stage.set_cut(None)
+    np.testing.assert_array_equal(pixels(stage), whole)
+    assert not [name for name in stage.cast.things if name.startswith("cut_")]
+
+
+def test_a_layer_that_is_off_has_no_face(side):
+    side.set_cut(CutPlane("level", 0.36))
+    both = side.cast["cut_lines"].data.GetNumberOfLines()
+    side.set_layer("pillar", "off")
+    assert side.cast["cut_lines"].data.GetNumberOfLines() < both
+    assert "middle pillar" not in side.cutting.names
+
+
+@pytest.mark.parametrize("one", ["door", "side"])
+def test_apart_and_together_again_is_the_same_picture_and_the_same_points(request, one, plotter, model):
+    stage = Stage(plotter)
+    stage.set_model(model if one == "door" else side_model())
+    stage.show_start_ghost(True)
+    first, points = pixels(stage), np.array(stage.door.points)
+    skin = np.array(stage.door.sheets()[0][2].points)
+    stage.set_asunder(1.0)
+    assert (pixels(stage) != first).any()
+    assert {"outer skin", "inner panel", "bar"} <= set(stage.asunder.names)
+    stage.set_asunder(0.0)
+    np.testing.assert_array_equal(pixels(stage), first)
+    np.testing.assert_array_equal(stage.door.points, points)
+    np.testing.assert_array_equal(stage.door.sheets()[0][2].points, skin)
+    assert not stage.asunder.names
+    stage.close()
+
+
+def test_one_points_at_parts_where_they_are_drawn(stage):
+    sign = stage.door.sign
+    start, end = np.array([0.5, 3.0 * sign, 0.3]), np.array([0.5, -3.0 * sign, 0.3])
+    near = stage.first_hit(start, end)
+    stage.set_asunder(1.0)
+    far = stage.first_hit(start, end)
+    assert near.part == far.part == "outer_skin"
+    assert sign * (far.point - near.point)[1] == pytest.approx(stage.asunder.offset("skin", 1.0)[1], abs=1e-6)
+
+
+def test_one_layer_alone_and_all_again(side):
+    whole = pixels(side)
+    side.set_alone("pillar")
+    shown = {thing.name for thing in side.cast.things.values() if thing.shown}
+    assert "middle_pillar" in shown and not shown & {"outer_skin", "inner_panel", "bar", "occupant", "body"}
+    side.set_alone(None)
+    np.testing.assert_array_equal(pixels(side), whole)
+
+
+def test_a_parts_layer_is_told_by_its_name(side):
+    wanted = {"front_outer_skin": "skin", "rear_inner_panel": "inner", "rocker": "body", "head": "occupant"}
+    assert {part: side.layer_of(part) for part in wanted} == wanted
+    assert side.layer_of("nothing") is None
+
+
+def test_the_outline_of_the_start_shape_is_the_stored_start_exactly(side):
+    model = side.door.model
+    side.show_points(model.start.points + np.array([0.0, 0.1, 0.0]))
+    side.show_start_ghost(True)
+    drawn = np.asarray(side.cast["start"].points, dtype=float)
+    ends = np.concatenate([one.reshape(-1, 3) for one in side.door.start_lines_of()])
+    nodes = model.start.points[model.side.front.hem_skin]
+    for node in nodes[::9]:
+        assert np.linalg.norm(ends - node, axis=1).min() < 1e-12
+    assert np.abs(drawn.max(axis=0) - ends.max(axis=0)).max() < 1e-6  # 32-bit
+
+
+def test_a_place_of_the_camera_comes_back_to_a_millionth(stage):
+    stage.view_preset("latch")
+    shot = stage.shot
+    stage.renderer.GetActiveCamera().Azimuth(31.0)
+    stage.shot = shot
+    for one, other in zip(
+        (*shot.position, *shot.focus, *shot.up, shot.angle_deg),
+        (*stage.shot.position, *stage.shot.focus, *stage.shot.up, stage.shot.angle_deg),
+        strict=True,
+    ):
+        assert one == pytest.approx(other, abs=1e-6)
+
+
+def test_strokes_and_measures_are_drawn_and_taken_away(stage):
+    before = pixels(stage)
+    line = np.array([[0.3, 0.1, 0.3], [0.7, 0.1, 0.4]]) * [1.0, stage.door.sign, 1.0]
+    stage.show_marks([("pen", line), ("arrow", line + 0.1)], [(line - 0.1, "412 mm")])
+    assert (pixels(stage) != before).any()
+    stage.show_marks([], [])
+    np.testing.assert_array_equal(pixels(stage), before)

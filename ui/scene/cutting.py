@@ -1,0 +1,225 @@
+"""The section plane on the stage: what it leaves out, the faces it shows, and their names."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ui.scene.cast import Cast
+from ui.scene.colours import SEAM, Theme, rgb
+from ui.scene.door_scene import DoorScene
+from ui.scene.hem_fold import folds
+from ui.scene.label import Label
+from ui.scene.layers import Mode
+from ui.scene.pick import Solid
+from ui.scene.section import cut_faces, cut_segments, strips
+from ui.scene.setting import Setting
+from ui.scene.side_scene import SideScene
+from ui.state.seeing import CutPlane
+
+Floats = NDArray[np.float64]
+
+LINE_WIDTH, HALO_WIDTH = 2.4, 6.0
+"""Least width of a cut sheet on the screen, for at arm's length a sheet is thinner than a pixel; and of the
+light line behind it, which lifts it off dark metal."""
+NAMES_MOST, NAME_SIZE = 10, np.array([0.26, 0.085])
+"""Most names at a cut, and how much of the picture (2 across, 2 up) a name needs for itself."""
+IN_VIEW = 0.92
+LIFT_M = 0.0003
+"""Faces stand this far behind the plane, on the side that is shown."""
+FILLED = {"body": "body_edge", "occupant": "occupant", "trim_glass": "bar"}
+"""Layers of solids that are filled, and the theme's tone of the filling."""
+FACES = ("cut_halo", "cut_lines", "cut_sheets", "cut_bond")
+SHEETS = ("skin", "inner", "pillar")
+UNNAMED = ("latch_patch", "hinge_patch", "latch_wrap", "flange", "belt_outer_lip")
+
+
+class Cutting:
+    """The plane of one stage; shows nothing until it has a plane."""
+
+    def __init__(self, cast: Cast) -> None:
+        self.cast = cast
+        self.plane: CutPlane | None = None
+        self.kept_sign = -1.0
+        self.scale = 1.0
+        self._labels: list[Label] = []
+
+    def set_plane(self, plane: CutPlane | None, viewer: Floats | None = None) -> None:
+        """Cut by a plane: what lies on the viewer's side [m] of it is left out."""
+        self.plane = plane
+        if plane is None:
+            self.cast.cut(None)
+            return
+        at_viewer = 1.0 if viewer is None else float(np.sign(viewer[plane.axis] - plane.place_m)) or 1.0
+        self.kept_sign = -at_viewer
+        normal = np.zeros(3)
+        normal[plane.axis] = self.kept_sign
+        self.cast.cut(normal, plane.place_m)
+
+    def show(
+        self,
+        door: DoorScene | SideScene | None,
+        setting: Setting | None,
+        modes: dict[str, Mode],
+        theme: Theme,
+    ) -> None:
+        """Show the faces of the plane through what is shown, with their names; or nothing."""
+        self.cast.drop(
+            "cut_halo", "cut_lines", "cut_sheets", "cut_bond", *(f"cut_{layer}" for layer in FILLED)
+        )
+        self._hide_names()
+        if self.plane is None or door is None or setting is None:
+            return
+        shown = {layer for layer, mode in modes.items() if mode is not Mode.OFF}
+        solids = [(layer, solid) for layer, solid in door.solids() if layer in shown]
+        solids += [
+            (layer, one) for layer in ("body", "occupant") if layer in shown for one in setting.solids(layer)
+        ]
+        self._sheets(door, shown, theme)
+        self._fill(solids, theme)
+        self._name(solids, theme)
+
+    def _lifted(self, points: Floats, times: float = 1.0) -> Floats:
+        out = np.array(points)
+        assert self.plane is not None
+        out[..., self.plane.axis] += times * LIFT_M * self.kept_sign
+        return out
+
+    def _sheets(self, door: DoorScene | SideScene, shown: set[str], theme: Theme) -> None:
+        """Draw sheets and folds as strips of their thickness, and as lines that one can see."""
+        assert self.plane is not None
+        place, axis = self.plane.place_m, self.plane.axis
+        found, thick = [np.zeros((0, 2, 3))], [np.zeros(0)]
+        for layer, _, thing, sheet in door.sheets():
+            if layer in shown:
+                cut = cut_segments(np.asarray(thing.points, dtype=np.float64), sheet.triangles, place, axis)
+                found.append(cut)
+                thick.append(np.full(len(cut), _thickness(door.model.car, layer)))
+        bonds = [np.zeros((0, 2, 3))]
+        for fold in self._folds(door) if {"skin", "inner"} <= shown else ():
+            found.append(fold.sheets)
+            thick.append(fold.thickness_m)
+            if fold.damage < 0.999 and "seam" in shown:
+                bonds.append(fold.bond)
+        segments = self._lifted(np.concatenate(found))
+        self.cast.lines("cut_halo", segments, HALO_WIDTH).paint(rgb(theme.plate))
+        segments = self._lifted(segments, -3.0)
+        self.cast.lines("cut_lines", self._lifted(segments, -0.5), LINE_WIDTH).paint(rgb(theme.plate_text))
+        solid = strips(segments, np.concatenate(thick), axis)
+        if len(solid[1]):
+            self.cast.plain("cut_sheets", *solid).paint(rgb(theme.plate_text))
+        bond = self._lifted(np.concatenate(bonds), -4.0)
+        if len(bond):
+            self.cast.lines("cut_bond", bond, LINE_WIDTH).paint(rgb(SEAM))
+
+    def _folds(self, door: DoorScene | SideScene) -> Iterator:
+        assert self.plane is not None
+        car = door.model.car
+        for one in door.doors.values() if isinstance(door, SideScene) else (door,):
+            yield from folds(
+                one.seam, one.points, one.damage, self.plane.place_m, self.plane.axis,
+                width_m=one.part.mesh.shape.hem_width_m, skin_m=car.skin_thickness_m,
+                inner_m=car.inner_thickness_m,
+            )  # fmt: skip
+
+    def _fill(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
+        assert self.plane is not None
+        for layer, tone in FILLED.items():
+            closed = [(one.points, one.triangles) for own, one in solids if own == layer]
+            points, triangles = cut_faces(closed, self.plane.place_m, self.plane.axis)
+            if len(points):
+                face = self.cast.plain(f"cut_{layer}", self._lifted(points, 1.5), triangles)
+                face.paint(0.55 * rgb(getattr(theme, tone)) + 0.45 * rgb(theme.body))
+
+    # names ------------------------------------------------------------------------------------------------
+
+    def _name(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
+        """Put the names of the largest faces beside them, where they are seen and none covers another."""
+        assert self.plane is not None
+        placed = np.zeros((0, 2))
+        for word, segments in _named_segments(solids, self.plane):
+            middle = segments.mean(axis=1)
+            seen = self._on_picture(middle)
+            inside = (np.abs(seen) < IN_VIEW).all(axis=1)
+            middle, seen = middle[inside], seen[inside]
+            if not len(seen):
+                continue
+            apart = (np.abs(seen[:, None] - placed[None]) / NAME_SIZE).max(axis=2)
+            room = apart.min(axis=1) if len(placed) else -np.linalg.norm(seen - seen.mean(axis=0), axis=1)
+            best = int(np.argmax(np.minimum(room, 2.0)))
+            if len(placed) and room[best] < 1.0:
+                continue
+            self._say(len(placed), word, self._lifted(middle[best], -6.0), theme)
+            placed = np.vstack((placed, seen[best]))
+            if len(placed) == NAMES_MOST:
+                break
+
+    def _on_picture(self, points: Floats) -> Floats:
+        """Return where points [m] stand on the picture, -1 .. 1 across and up, shape (k, 2)."""
+        renderer = self.cast.renderer
+        camera = renderer.GetActiveCamera()
+        matrix = camera.GetCompositeProjectionTransformMatrix(renderer.GetTiledAspectRatio(), 0.0, 1.0)
+        table = np.array([[matrix.GetElement(row, column) for column in range(4)] for row in range(4)])
+        seen = np.column_stack((points, np.ones(len(points)))) @ table.T
+        ahead = np.where(seen[:, 3] > 1e-9, seen[:, 3], np.nan)
+        return np.nan_to_num(seen[:, :2] / ahead[:, None], nan=9.0)
+
+    def _say(self, index: int, word: str, place: Floats, theme: Theme) -> None:
+        while len(self._labels) <= index:
+            self._labels.append(Label(self.cast.renderer, on_top=True, beside=True))
+        self._labels[index].scale = self.scale
+        self._labels[index].say(word, place, rgb(theme.plate_text), theme)
+
+    def _hide_names(self) -> None:
+        for label in self._labels:
+            label.hide()
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The names that stand at the cut now."""
+        return tuple(label.words for label in self._labels if label.words)
+
+    def close(self) -> None:
+        """Leave the scene."""
+        for label in self._labels:
+            label.remove()
+        self._labels.clear()
+
+
+def part_word(name: str) -> str:
+    """Return a part's name as it is written."""
+    words = name.replace("_", " ")
+    return {"outer skin": "skin"}.get(words, words)
+
+
+def _thickness(car, layer: str) -> float:
+    return float(car.skin_thickness_m if layer == "skin" else car.inner_thickness_m)
+
+
+def _named_segments(solids: list[tuple[str, Solid]], plane: CutPlane) -> list[tuple[str, Floats]]:
+    """Return the cut of each named part: sheets first, and among their like the longest first."""
+    found: dict[str, list[Floats]] = {}
+    rank: dict[str, int] = {}
+    for layer, solid in solids:
+        cut = cut_segments(solid.points, solid.triangles, plane.place_m, plane.axis)
+        if not len(cut):
+            continue
+        corner = solid.points[solid.triangles][..., plane.axis] > plane.place_m
+        part = solid.part[corner.any(axis=1) & ~corner.all(axis=1)]
+        for index in np.unique(part).tolist():
+            name = _family(layer, solid.names[index])
+            if name:
+                found.setdefault(name, []).append(cut[part == index])
+                rank[name] = 0 if layer in SHEETS else 1
+    whole = {name: np.concatenate(cuts) for name, cuts in found.items()}
+    size = {name: float(np.linalg.norm(np.diff(cut, axis=1), axis=2).sum()) for name, cut in whole.items()}
+    return [(part_word(name), whole[name]) for name in sorted(size, key=lambda n: (rank[n], -size[n]))]
+
+
+def _family(layer: str, name: str) -> str:
+    """Return the name a face bears; patches bear none, the pillar's walls one."""
+    if any(name.endswith(word) for word in UNNAMED):
+        return ""
+    return {"pillar": "middle_pillar", "occupant": "occupant"}.get(layer, name)
