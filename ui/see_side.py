@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -51,6 +52,8 @@ class SeeSide:
         self.seeing, self.marks = SeeingState(), marking.MarksState()
         self.cameras: CameraHistory[Shot] = CameraHistory()
         self._by_view = False
+        self._history: object = None
+        self._unreadable: Path | None = None
         self._kind: Kind = "length"
         self._spots: list[Spot] = []
         self._last: Taken | None = None
@@ -72,9 +75,8 @@ class SeeSide:
         row.done.connect(self.put_away)
         self._window.layers.tools.wished.connect(self.toggle)
         self.seeing.changed.connect(self.show)
-        self.marks.changed.connect(self.show_marks)
+        self.marks.changed.connect(self._marked)
         self._session.document.filed.connect(self._filed)
-        self._path = self._session.document.path
         self._load()
         view.left.connect(self.cameras.leave)
         side.leaving = lambda: self.cameras.leave(self._stage.shot)
@@ -336,23 +338,36 @@ class SeeSide:
 
     def _filed(self) -> None:
         """Read the marks of a plan that was opened; write those of one that was saved."""
-        document = self._session.document
+        if self._session.document.history is self._history:
+            self._keep()
+        else:
+            self._load()
+
+    def _keep(self) -> None:
+        """Write the marks beside the plan, where the plan lies in a file."""
+        path = self._session.document.path
+        if path is None or path == self._unreadable:
+            return
         try:
-            if (document.path is not None and len(document.steps) > 1) or document.path == self._path:
-                if document.path is not None:
-                    marking.write(marking.path_beside(document.path), self.marks.now)
-                self._path = document.path
-            else:
-                self._load()
+            marking.write(marking.path_beside(path), self.marks.now)
         except marking.MarksError as trouble:
             self._window.notice.say(str(trouble))
 
     def _load(self) -> None:
-        self._path = self._session.document.path
+        document = self._session.document
+        self._history = None  # what is read is not to be written back
         found = marking.Marks()
-        if self._path is not None and marking.path_beside(self._path).exists():
+        if document.path is not None and marking.path_beside(document.path).exists():
             try:
-                found = marking.read(marking.path_beside(self._path))
+                found = marking.read(marking.path_beside(document.path))
+                self._unreadable = None
             except marking.MarksError as trouble:
+                self._unreadable = document.path  # never written over
                 self._window.notice.say(str(trouble))
         self.marks.set(found)
+        self._history = document.history
+
+    def _marked(self) -> None:
+        if self._history is not None:
+            self._keep()
+        self.show_marks()

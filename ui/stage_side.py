@@ -16,7 +16,6 @@ from PySide6.QtCore import QTimer
 from sim import aim as aims
 from sim.builds import labelled
 from sim.crush import make_crush
-from sim.move_words import tilt_words
 from sim.outcome import live_words
 from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError

@@ -8,10 +8,10 @@ from typing import Any
 
 from PySide6.QtCore import Qt
 
+from sim.move_words import tilt_words
 from sim.plan import Move, Spread
 from sim.units import Units, length_text
 from ui.state import steering
-from ui.state.cards import tilt_words
 from ui.state.session import Session
 from ui.state.steering import CannotSteer
 

@@ -291,3 +291,56 @@ def test_a_plan_that_was_not_saved_is_kept_at_the_end(hand, tmp_path):
     assert again.filing.open(tmp_path / "settings" / "last-unsaved.toml")
     assert again.session.plan == plan
     again.window.close()
+
+
+def test_the_picture_is_taken_apart_and_put_together_by_keys_and_mouse(hand, tmp_path):
+    app = hand.app
+    view, see = app.side.view, app.see
+    home = view.stage.shot
+    centre = hand.on_stage((0.5, 0.05, 0.35))
+    hand.point(view, centre)
+
+    hand.do("key", "x")  # the plane, and its one slider
+    assert see.seeing.now.cut.place_m == pytest.approx(0.36)
+    hand.click(app.window.see.place, QPoint(app.window.see.place.width() // 3, 8))
+    assert see.seeing.now.cut.place_m != pytest.approx(0.36)
+    hand.do("key", "e")  # drawn apart; the plane has gone
+    assert see.seeing.now.cut is None and view.stage.asunder.ratio == 1.0
+    hand.do("key", "Escape")
+    assert view.stage.asunder.ratio == 0.0 and not app.window.see.isVisible()
+
+    hand.point(view, centre)
+    hand.do("key", "i")  # what is pointed at, alone
+    assert view.stage.alone == "skin"
+    hand.do("key", "i")
+    assert view.stage.alone is None
+
+    hand.do("key", "h")  # out of the patient's seat, and back
+    assert view.stage.shot.position != pytest.approx(home.position)
+    hand.do("key", "BackSpace")
+    assert view.stage.shot.position == pytest.approx(home.position, abs=1e-6)
+
+    hand.do("key", "m")  # a width between two points
+    for away in (-40, 40):
+        hand.click(view, centre + QPoint(away, 0))
+    (width,) = see.measured()
+    ends = width.line_m
+    assert width.value == pytest.approx(float(np.linalg.norm(ends[0] - ends[1])), rel=1e-9)
+    assert 0.02 < width.value < 0.8
+
+    hand.do("key", "n")  # a stroke, kept beside the plan when the plan is saved
+    hand.point(view, centre)
+    hand.do("mousedown", 1)
+    for step in range(1, 6):
+        where = view.mapToGlobal(centre + QPoint(8 * step, -4 * step))
+        hand.do("mousemove", where.x(), where.y())
+    hand.do("mouseup", 1)
+    assert view.stage.shot.position == pytest.approx(home.position, abs=1e-6)  # the view did not turn
+    (stroke,) = see.marks.now.strokes
+    assert stroke.kind == "pen" and len(stroke.points_m) >= 5
+    path = tmp_path / "drill.toml"
+    app.filing._write(path)
+    drawn = see.marks.now
+    app.filing.show_ready("edge")
+    assert app.filing.open(path)
+    assert see.marks.now == drawn
