@@ -232,7 +232,7 @@ class BesideSide:
         first = self._side.view
         first.request_frame()
         self._view.request_frame()
-        if first.stage.notes.cut_height_m != self._view.stage.notes.cut_height_m:
+        if first.stage.apart != self._view.stage.apart:
             self._draw_later()
 
     def show(self) -> None:
@@ -278,8 +278,7 @@ class BesideSide:
             self._model = session.model
             stage.set_model(session.model)
             self._side.dress_stage(stage)
-        if first.notes.cut_height_m != stage.notes.cut_height_m:
-            stage.cut(first.notes.cut_height_m)
+        stage.take_apart(*first.apart)
         if frame is None:
             return
         moved = frame is not session.start

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import (
     QAction,
@@ -20,13 +18,13 @@ from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage, text
 from ui.panels.look import GRID, Look
 from ui.panels.notice import NoticeBar
-from ui.panels.pieces import button, dress, label, line
+from ui.panels.pieces import button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
-from ui.panels.stages import Stages
 from ui.panels.see_row import SeeRow
+from ui.panels.stages import Stages
 from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import (
     CHECKED,
@@ -344,13 +342,13 @@ class MainWindow(QMainWindow):
 
     def show_recent(self, names: tuple[str, ...]) -> None:
         """List the recent files."""
-        _fill(self.recent_menu, names, self.recent_wished.emit)
+        fill(self.recent_menu, names, self.recent_wished.emit)
 
     def show_steps(self, labels: tuple[str, ...], position: int) -> None:
         """List the last steps of the history, the present one marked."""
         first = max(0, len(labels) - STEPS_LISTED)
         labels, position = labels[first:], position - first
-        actions = _fill(self.steps_menu, labels, lambda index: self.step_wished.emit(first + index))
+        actions = fill(self.steps_menu, labels, lambda index: self.step_wished.emit(first + index))
         group = QActionGroup(self.steps_menu)
         for index, action in enumerate(actions):
             action.setCheckable(True)
@@ -396,14 +394,3 @@ def first_size(screen: QSize) -> QSize:
 def lower_px(width: int, scale: float) -> int:
     """Return the type of the sentence under a stage that stands alone in a window of a width [px]."""
     return round(scale * min(LOWER_PX, max(LOWER_LEAST_PX, LOWER_SHARE * width)))
-
-
-def _fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:
-    menu.clear()
-    actions = []
-    for index, word in enumerate(words):
-        action = menu.addAction(word)
-        action.triggered.connect(lambda _=False, index=index: wish(index))
-        actions.append(action)
-    menu.setEnabled(bool(words))
-    return actions

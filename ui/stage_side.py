@@ -28,6 +28,7 @@ from ui.scene.cameras import SHOTS
 from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
+from ui.stage_words import named, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.locks import ARROW, LADDER
@@ -143,7 +144,7 @@ class StageSide(TipSteering):
         share = not pushing and not session.hides(ARROW)
         self._stage.show_aim(None if aim.problems else aim, move.tool, share=share)
         if aim.problems and session.aiming and self._hovered is None:
-            self._say(_sentence(aim.problems[0]))
+            self._say(sentence(aim.problems[0]))
         if not pushing and aim.touch is None and not aim.problems:
             self._aim_at_rest.setInterval(0 if aim.basis == "nothing" else STILL_MS)
             self._aim_at_rest.start()
@@ -160,7 +161,7 @@ class StageSide(TipSteering):
             self._stage.show_barrier(make_crush(model, move, frame.points).barrier)
         except PlanError as problem:
             self._stage.show_barrier(None)
-            self._say(_sentence(str(problem)))
+            self._say(sentence(str(problem)))
 
     def _aim_of(self, index: int, move: Move | None) -> Aim | None:
         """Return what is known beforehand of a move in its place of the plan; None if it has no tips."""
@@ -241,7 +242,7 @@ class StageSide(TipSteering):
         panel.show_section(view, 0.0 if aim.way == "along" or shut else aim.outward_ratio)
         depth, tilt = switch_words(move, units)
         if aim.problems:
-            panel.show_words(seat=_sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
+            panel.show_words(seat=sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
         far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
         lead = "" if pointed is None else f"{pointed_words(pointed)}. "
@@ -249,7 +250,7 @@ class StageSide(TipSteering):
         if shut or isinstance(move, Squeeze):
             panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
             return
-        panel.show_words(seat=seat, split=_split_words(aim), share=aim.skin_share, depth=depth, tilt=tilt)
+        panel.show_words(seat=seat, split=split_words(aim), share=aim.skin_share, depth=depth, tilt=tilt)
 
     def live_words(self) -> str:
         """Return the clause for a moment on the way, and before the push what is expected of it."""
@@ -304,14 +305,14 @@ class StageSide(TipSteering):
         if pointed.part in model.body.surfaces:
             place = steering.seat_under(model.body, pointed.part, pointed.point)
             seat = steering.SEAT_WORDS[place.seat].partition(",")[0] if place else ""
-            return _named(words, seat)
+            return named(words, seat)
         if any(part.name == pointed.part for part in model.occupant):
             return f"Occupant: {words}"
         hit = seat_at(model, np.asarray(pointed.point), frame.points)
         self._hover_at(hit.place)
         if words in ("latch", "striker", "bar") or "hinge" in words:
-            return _named(words, "")
-        return _named(hit.part, hit.seat)
+            return named(words, "")
+        return named(hit.part, hit.seat)
 
     def click(self, pointed: object) -> None:
         """Set the tip that is next at the place clicked; a click beside everything gives the wheel back."""
@@ -384,22 +385,3 @@ def _nothing(*_words: object) -> None:
 
 def _tells(clearance: Clearance) -> bool:
     return bool(np.isfinite(clearance.distance_m))
-
-
-def _named(part: str, seat: str) -> str:
-    words = part[0].upper() + part[1:]
-    return words if seat in ("", part, f"the {part}", "in air") else f"{words}: {seat}"
-
-
-def _sentence(words: str) -> str:
-    return words[0].upper() + words[1:] + ("" if words.endswith(".") else ".")
-
-
-def _split_words(aim: Aim) -> str:
-    """Return who carries the push, in words."""
-    share = aim.skin_share
-    if share >= 0.95:
-        return "All of the push goes into the outer skin's lip."
-    if share <= 0.05:
-        return "All of the push goes into the inner panel."
-    return f"{share:.0%} of the push goes into the outer skin's lip, the rest into the inner panel."

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QToolButton, QWidget
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFrame, QLabel, QMenu, QPushButton, QSizePolicy, QToolButton, QWidget
 
 from ui.panels.look import Look
 
@@ -87,3 +90,15 @@ def set_flag(widget: QWidget, name: str, value: bool) -> None:
         widget.setProperty(name, value)
         widget.style().unpolish(widget)
         widget.style().polish(widget)
+
+
+def fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:
+    """Put words into a menu, each of which wishes its own number; return their actions."""
+    menu.clear()
+    actions = []
+    for index, word in enumerate(words):
+        action = menu.addAction(word)
+        action.triggered.connect(lambda _=False, index=index: wish(index))
+        actions.append(action)
+    menu.setEnabled(bool(words))
+    return actions

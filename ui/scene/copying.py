@@ -23,7 +23,5 @@ def copy_to(mine: Stage, other: Stage) -> None:
     other.show_path(said.path_frame)
     other.show_start_ghost("start" in mine.cast)
     other.shot = mine.shot
-    other.set_alone(mine.alone)
-    other.set_cut(mine.cutting.plane)
-    other.set_asunder(mine.asunder.ratio)
+    other.take_apart(*mine.apart)
     other.show_marks(mine.marks.strokes, mine.marks.measures)

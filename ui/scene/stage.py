@@ -329,6 +329,18 @@ class Stage:
         self.marks.show(strokes, measures, self.theme)
         self.request_frame()
 
+    @property
+    def apart(self) -> tuple[CutPlane | None, float, str | None]:
+        """How the picture is taken apart: the plane, how far the parts are drawn asunder, what is alone."""
+        return self.cutting.plane, self.asunder.ratio, self.alone
+
+    def take_apart(self, plane: CutPlane | None, ratio: float, alone: str | None) -> None:
+        """Take the picture apart as another stage's is."""
+        if (plane, ratio, alone) != self.apart:
+            self.set_alone(alone)
+            self.set_asunder(ratio)
+            self.set_cut(plane)
+
     def settle(self) -> None:
         """Put names where they are seen from here: the viewer has come to rest."""
         if self.cutting.plane is not None:
