@@ -233,7 +233,7 @@ def test_a_run_writes_everything_with_no_screen_and_can_be_repeated(tmp_path):
     assert result["moves"][0]["sentence"] in done.stdout
     with (folder / "series.csv").open(newline="") as file:
         rows = list(csv.DictReader(file))
-    assert float(rows[2]["opening_m"]) == pytest.approx(0.005, abs=1e-9)
+    assert float(rows[2]["opening_m"]) == pytest.approx(0.0005, abs=1e-9)
     with Image.open(folder / "picture.png") as image:
         assert image.size == (1600, 900)
         assert "local procedure first" in image.text["Description"]
