@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
@@ -15,6 +16,7 @@ from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.panels.sheets import KeySheet
+from ui.player import Player
 from ui.state.chances import Chances, Wish, progress_words
 from ui.state.locks import MAP
 from ui.state.session import Session
@@ -42,10 +44,10 @@ class Acting:
     def __init__(self, session: Session, window: MainWindow, filing: Filing, player: QTimer) -> None:
         self.session, self.window, self.filing = session, window, filing
         self.chances, self._asked_many = Chances(), Wish.LIKELY
-        self._player = player
-        self.teaching = Teaching(session, window, filing, self._play_from)
+        self.player = Player(session, window, player)
+        self.teaching = Teaching(session, window, filing, self.player.play_from)
         self.lessons = LessonSide(
-            session, window, filing, lambda: self.side, self.teaching.ask, self._play_from
+            session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from
         )
         self.beside = BesideSide(session, window, filing)
         self.branches = BranchSide(session, window)
@@ -63,7 +65,10 @@ class Acting:
     def _do_named(self, name: str) -> None:
         session, side = self.session, self.side
         line = session.line
-        plain = self.teaching.actions() | self.lessons.actions() | self.branches.actions() | {
+        plain: dict[str, Callable[[], object]] = {}
+        for part in (self.teaching, self.lessons, self.branches, self.player):
+            plain |= part.actions()
+        plain |= {
             "beside": self.beside.turn,
             "undo": session.document.undo, "redo": session.document.redo,
             "run": lambda: self.lessons.play() or self.teaching.run(),
@@ -167,40 +172,16 @@ class Acting:
             self.chances.stop()
 
     def _do_start(self) -> None:
-        self._player.stop()
+        self.player.halt()
         self.session.selection.select_move(0)
         self.session.line.go(0)
         if self.side is not None:
             self.side.show_view("home")
 
-    def _do_play(self) -> None:
-        line = self.session.line
-        if self._player.isActive():
-            self._player.stop()
-        elif len(line) > 1:
-            if line.at_end:
-                line.go(0)
-            self._player.start()
-        self.window.scrub.show_playing(self._player.isActive())
-
-    def _play_from(self, position: int) -> None:
-        """Show the moments from one of them on."""
-        self.session.timeline.go(position)
-        self._player.start()
-        self.window.scrub.show_playing(True)
-
-    def play_on(self) -> None:
-        """Show the next moment; at the last one, stop playing."""
-        line = self.session.line
-        line.go(line.position + 1)
-        if line.at_end:
-            self._player.stop()
-            self.window.scrub.show_playing(False)
-
     def hold(self) -> None:
         """Open the tips for as long as they are held."""
         if self.window.at_work:
-            self._player.stop()
+            self.player.halt()
             self.teaching.remind()
             self.session.hold()
 

@@ -24,7 +24,6 @@ from ui.singletons import keep_singletons
 from ui.state.session import Session
 from ui.state.view_options import LAYER_WORDS
 
-FRAME_MS = 66
 LAYER_NAMES = tuple(LAYER_WORDS)
 
 
@@ -47,7 +46,6 @@ class App:
         self._refresh, self._player = QTimer(self.window), QTimer(self.window)
         self._refresh.setSingleShot(True)
         self._refresh.setInterval(0)
-        self._player.setInterval(FRAME_MS)
         self.showing = Showing(self.session, self.window, self._refresh.start)
         folder = folder or platformdirs.user_config_path("hemline")
         self.filing = Filing(self.session, self.window, self.showing, folder)
@@ -107,7 +105,7 @@ class App:
         self.hold_key.pressed.connect(acting.hold)
         self.hold_key.released.connect(self.session.let_go)
         self._refresh.timeout.connect(self.showing.show_dirty)
-        self._player.timeout.connect(acting.play_on)
+        self._player.timeout.connect(acting.player.play_on)
 
     def _connect_panels(self) -> None:
         window, session, acting = self.window, self.session, self.acting

@@ -85,6 +85,7 @@ class Showing:
         path = session.document.path
         name = path.name if path else self._title(plan, ready) or "New plan"
         window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
+        window.scrub.show_stop_count(len(getattr(session.move, "stop_at", ())))
         if session.move is not None:
             window.scrub.show_opening(opening_of(session.move) if is_driven(session.move) else None)
 

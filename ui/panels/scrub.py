@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QMenu, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from sim.units import Units, length, length_si
 from ui.panels.bars import Painted
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
+from ui.state.playing import Loop
+from ui.state.stops import Stop
 
 SNAP_PX = 9
+STOPS_TIP = "Stop at an event: none chosen (E)"
 HOLD_TIP = "Hold to open the tips, let go to stop (hold Space)"
 LET_OFF_TIP = "The tool is drawn back and the metal springs back (Space)"
 
@@ -136,7 +140,9 @@ class ScrubBar(QWidget):
     pressed, released : the button that opens the tips is held, and let go
     run_wished : emitted with an opening [m]
     position_wished : emitted with a moment
-    start_wished, stop_wished, play_wished, go_on_wished : the other buttons
+    start_wished, stop_wished, play_wished, go_on_wished, pace_wished, loop_wished : the other buttons
+    stops_wished : emitted when the events to stop at are to be listed
+    stop_turned : emitted with the kind of event that is chosen, or no longer
     """
 
     pressed = Signal()
@@ -147,6 +153,10 @@ class ScrubBar(QWidget):
     stop_wished = Signal()
     play_wished = Signal()
     go_on_wished = Signal()
+    pace_wished = Signal()
+    loop_wished = Signal()
+    stops_wished = Signal()
+    stop_turned = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -158,6 +168,12 @@ class ScrubBar(QWidget):
         self._hold()
         self.back = IconButton("back", "Back to the start (Home)")
         self.play = IconButton("play", "Play the moments (P)")
+        self.pace = button("1\u00d7", "bare")
+        self.loop = IconButton("loop", "")
+        self.halt = IconButton("halt", STOPS_TIP)
+        self.halt.setText("0")
+        self._stops = QMenu(self)
+        self._stops.setTitle("Stop at an event")
         self.stop = button("Stop", "", "Give up what is being worked out (Esc)")
         self.go_on = button("Go on from here", "", "Cut the move at this moment and push on from there")
         self.go = button("Run to", "", "Run the plan; this move to the opening beside")
@@ -169,8 +185,10 @@ class ScrubBar(QWidget):
         self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row = QHBoxLayout()
         row.setSpacing(GRID)
-        for part in (self.open, self.go, self.opening, self.stop, self.back, self.play):
+        for part in (self.open, self.go, self.opening, self.halt, self.stop, self.back, self.play):
             row.addWidget(part)
+        row.addWidget(self.pace)
+        row.addWidget(self.loop)
         row.addWidget(self.line, 1)
         row.addWidget(self.now)
         row.addWidget(self.go_on)
@@ -189,6 +207,9 @@ class ScrubBar(QWidget):
         self.line.wished.connect(self.position_wished)
         self.back.clicked.connect(self.start_wished)
         self.play.clicked.connect(self.play_wished)
+        self.pace.clicked.connect(self.pace_wished)
+        self.loop.clicked.connect(self.loop_wished)
+        self.halt.clicked.connect(self.ask_stops)
         self.stop.clicked.connect(self.stop_wished)
         self.go_on.clicked.connect(self.go_on_wished)
         self.go.clicked.connect(self._run)
@@ -247,6 +268,44 @@ class ScrubBar(QWidget):
     def show_playing(self, playing: bool) -> None:
         """Show whether the moments are being played."""
         self.play.set_icon("pause" if playing else "play", self._look)
+
+    def show_manner(self, pace: int, loop: Loop, words: str) -> None:
+        """Show how the moments are played."""
+        self.pace.setText({1: "1\u00d7", 2: "\u00bd\u00d7", 4: "\u00bc\u00d7", 8: "\u215b\u00d7"}[pace])
+        self.pace.setToolTip(f"Played at {words} (M)")
+        self.pace.setAccessibleName(f"Slow motion: {words}")
+        self.loop.setToolTip(f"Played at {words} (O)")
+        self.loop.setAccessibleName(f"Again and again: {words}")
+        self.loop.setText({Loop.OFF: "", Loop.ALL: "all", Loop.EVENT: "event"}[loop])
+        only = Qt.ToolButtonStyle.ToolButtonIconOnly
+        beside = Qt.ToolButtonStyle.ToolButtonTextBesideIcon
+        self.loop.setToolButtonStyle(only if loop is Loop.OFF else beside)
+
+    def ask_stops(self) -> None:
+        """Open the list of events to stop at."""
+        self.stops_wished.emit()
+        if not self._stops.isEmpty():
+            up = self._stops.sizeHint().height()
+            self._stops.popup(self.halt.mapToGlobal(QPoint(0, -up)))
+
+    def show_stops(self, stops: Sequence[Stop]) -> None:
+        """List the events to stop at, the chosen ones ticked."""
+        self._stops.clear()
+        for stop in stops:
+            action = self._stops.addAction(stop.words)
+            action.setCheckable(True)
+            action.setChecked(stop.on)
+            action.triggered.connect(lambda _=False, kind=stop.kind: self.stop_turned.emit(kind))
+
+    def show_stop_count(self, count: int) -> None:
+        """Show at how many events the selected move stops."""
+        only = Qt.ToolButtonStyle.ToolButtonIconOnly
+        beside = Qt.ToolButtonStyle.ToolButtonTextBesideIcon
+        self.halt.setText(str(count))
+        self.halt.setToolButtonStyle(beside if count else only)
+        words = f"Stops at {count} of the events (E)" if count else STOPS_TIP
+        self.halt.setToolTip(words)
+        self.halt.setAccessibleName(words)
 
     def set_narrow(self, narrow: bool) -> None:
         """Leave out what the room does not allow."""

@@ -10,6 +10,7 @@ from sim.units import Units, length_text
 from ui.state.locks import ANSWERS
 from ui.state.session import Session
 from ui.state.solve_queue import Job
+from ui.state.stops import stop_words
 from ui.state.wording import EFFECT_WORDS, in_units, told
 
 
@@ -35,7 +36,7 @@ class Card:
 
 def place_of(move: Move, units: Units) -> str:
     """Return the numbers of a move in one line."""
-    return words_of(move).place(move, lambda length_m: length_text(length_m, units))
+    return words_of(move).place(move, lambda length_m: length_text(length_m, units)) + stop_words(move)
 
 
 def cards(session: Session) -> tuple[Card, ...]:
