@@ -17,7 +17,7 @@ from ui.state.playing import Loop
 from ui.state.stops import Stop
 
 SNAP_PX = 9
-STOPS_TIP = "Stop at an event: none chosen (E)"
+STOPS_TIP = "Stop at an event: none chosen (J)"
 HOLD_TIP = "Hold to open the tips, let go to stop (hold Space)"
 LET_OFF_TIP = "The tool is drawn back and the metal springs back (Space)"
 
@@ -272,9 +272,9 @@ class ScrubBar(QWidget):
     def show_manner(self, pace: int, loop: Loop, words: str) -> None:
         """Show how the moments are played."""
         self.pace.setText({1: "1\u00d7", 2: "\u00bd\u00d7", 4: "\u00bc\u00d7", 8: "\u215b\u00d7"}[pace])
-        self.pace.setToolTip(f"Played at {words} (M)")
+        self.pace.setToolTip(f"Played at {words} (W)")
         self.pace.setAccessibleName(f"Slow motion: {words}")
-        self.loop.setToolTip(f"Played at {words} (O)")
+        self.loop.setToolTip(f"Played at {words} (Y)")
         self.loop.setAccessibleName(f"Again and again: {words}")
         self.loop.setText({Loop.OFF: "", Loop.ALL: "all", Loop.EVENT: "event"}[loop])
         only = Qt.ToolButtonStyle.ToolButtonIconOnly
@@ -303,7 +303,7 @@ class ScrubBar(QWidget):
         beside = Qt.ToolButtonStyle.ToolButtonTextBesideIcon
         self.halt.setText(str(count))
         self.halt.setToolButtonStyle(beside if count else only)
-        words = f"Stops at {count} of the events (E)" if count else STOPS_TIP
+        words = f"Stops at {count} of the events (J)" if count else STOPS_TIP
         self.halt.setToolTip(words)
         self.halt.setAccessibleName(words)
 
