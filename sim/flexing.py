@@ -13,17 +13,17 @@ from numpy.typing import NDArray
 from sim import outcome, tearing
 from sim.course import UnderWay
 from sim.crush import drawn_back
-from sim.door_model import DoorModel
 from sim.engaged import Start
 from sim.increment import Point, Stepper, stall_point
 from sim.lever import Lever
+from sim.model import DoorModel, Panel
 from sim.network import Drive, Network
+from sim.pads import pad_on
 from sim.plan import Flex, FramePoint, Tool
 from sim.problems import PlanError
 from sim.push import push_direction
 from sim.record import Event, Frame, Rung
 from sim.rigid import Barrier
-from sim.tip import edge_footprint
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -112,12 +112,16 @@ def make_bar(model: DoorModel, move: Flex) -> ReadyBar:
         degrees = math.degrees(move.tilt_rad)
         raise PlanError("tilt_deg", f"is {degrees:.0f}; use -90 (inboard) to 90 (outboard)")
     if isinstance(move.on, FramePoint):
-        nodes, weights = _on_frame(model, move.on, bar.tip_width_m)
+        try:
+            panel = model.panel(move.on)
+        except PlanError as error:
+            raise error.inside("on") from error
+        nodes, weights = _on_frame(panel, move.on, bar.tip_width_m)
         edge, seat = "latch_edge", "window frame"
     else:
         tool = Tool(tip_width_m=bar.tip_width_m, tip_depth_m=BAR_TIP_DEEP_M)
         try:
-            pad = edge_footprint(model.mesh, move.on, tool)
+            pad = pad_on(model, move.on, tool)
         except PlanError as error:
             raise error.inside("on") from error
         nodes, weights, edge, seat = pad.nodes, pad.weights, move.on.edge, pad.seat
@@ -126,11 +130,12 @@ def make_bar(model: DoorModel, move: Flex) -> ReadyBar:
     return bar_set.set_on(model.start.points)
 
 
-def _on_frame(model: DoorModel, place: FramePoint, width_m: float) -> tuple[Ints, Floats]:
+def _on_frame(panel: Panel, place: FramePoint, width_m: float) -> tuple[Ints, Floats]:
     """Return nodes and weights (summing to 1) of a tip on the window frame's chain."""
-    chain = model.mesh.surface.chains["frame"]
-    points = model.mesh.surface.points[chain]
-    free = np.flatnonzero(points[:, 2] > model.mesh.shape.height_m - 1.0e-6)
+    mesh = panel.mesh
+    chain = mesh.surface.chains["frame"]
+    points = mesh.surface.points[chain]
+    free = np.flatnonzero(points[:, 2] > mesh.shape.height_m - 1.0e-6)
     chain, points = chain[free], points[free]
     along = np.concatenate([[0.0], np.cumsum(np.linalg.norm(np.diff(points, axis=0), axis=1))])
     if not 0.0 <= place.along_m <= along[-1]:
@@ -143,7 +148,7 @@ def _on_frame(model: DoorModel, place: FramePoint, width_m: float) -> tuple[Ints
     share = (at - along[cell]) / (along[cell + 1] - along[cell])
     total = np.bincount(np.concatenate([cell, cell + 1]), np.concatenate([1.0 - share, share]), len(chain))
     kept = total > 1.0e-12
-    return np.asarray(chain[kept], dtype=np.int64), total[kept] / total[kept].sum()
+    return np.asarray(chain[kept] + panel.first, dtype=np.int64), total[kept] / total[kept].sum()
 
 
 class FlexCourse:

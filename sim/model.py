@@ -13,7 +13,7 @@ from meshes.door import DoorMesh
 from meshes.occupant import Capsule
 from meshes.part import Surface
 from sim.network import Network, State
-from sim.plan import BeltPoint, Car, EdgePoint, FacePoint
+from sim.plan import BeltPoint, Car, EdgePoint, FacePoint, FramePoint
 from sim.problems import PlanError
 from sim.structure import Structure
 
@@ -97,7 +97,7 @@ class DoorModel:
         """Return its doors by name."""
         return {"front": Panel(self.mesh, self.body, 0, 0, np.zeros(3))}
 
-    def panel(self, place: EdgePoint | BeltPoint | FacePoint) -> Panel:
+    def panel(self, place: EdgePoint | BeltPoint | FacePoint | FramePoint) -> Panel:
         """Return the door a place lies on.
 
         Raises

@@ -56,11 +56,13 @@ class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="fa
     """A tip flat on a face: the outer skin from outside or the inner panel from inside.
 
     along_m : distance from the hinge edge [m];  height_m : above the sill [m]
+    panel : which door of a whole side
     """
 
     side: Literal["outer", "inner"] = "outer"
     along_m: float = 0.5
     height_m: float = 0.5
+    panel: PanelName = "front"
 
 
 class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="body", tag_field="at"):
@@ -136,7 +138,10 @@ class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sprea
 
 
 class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="squeeze", tag_field="move"):
-    """Close the tips across the door: one on the outer skin, one on the inner panel at the same place."""
+    """Close the tips across the door: one on the outer skin, one on the inner panel at the same place.
+
+    on : a place on the pillar between the doors instead: one tip on its outer wall, one on its inner
+    """
 
     along_m: float = 0.55
     height_m: float = 0.5
@@ -144,6 +149,7 @@ class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sque
     tool: Tool = Tool()
     stop_at: tuple[str, ...] = ()
     words: str = ""
+    on: PillarSpot | None = None
 
 
 class Crush(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="crush", tag_field="move"):
@@ -275,9 +281,11 @@ class FramePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="f
     """A place on the window frame.
 
     along_m : along it from its foot on the latch side, up, forward and down to the hinge side [m]
+    panel : which door of a whole side
     """
 
     along_m: float = 0.4
+    panel: PanelName = "front"
 
 
 class EntryBar(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -20,7 +20,18 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
-from sim.plan import SCHEMA_VERSION, BeltPoint, Car, EdgePoint, Move, PanelName, Plan, Surface
+from sim.plan import (
+    SCHEMA_VERSION,
+    BeltPoint,
+    Car,
+    EdgePoint,
+    FacePoint,
+    Move,
+    PanelName,
+    Plan,
+    Squeeze,
+    Surface,
+)
 from sim.problems import PlanError
 from sim.whole_side import WholeSide
 
@@ -206,8 +217,9 @@ def plan_to_raw(plan: Plan) -> dict[str, Any]:
         for name in ANGLES:
             if f"{name}_rad" in table:
                 table[f"{name}_deg"] = round(math.degrees(table.pop(f"{name}_rad")), 9)
-        if table.get("against", 0) is None:
-            del table["against"]
+        for name in ("against", "on"):
+            if table.get(name, 0) is None:
+                del table[name]
     return raw
 
 
@@ -354,6 +366,9 @@ LATER: dict[type, tuple[str, ...]] = {
     Car: ("extent", "whole_side"),
     EdgePoint: ("panel",),
     BeltPoint: ("panel",),
+    FacePoint: ("panel",),
+    Squeeze: ("on",),
+    WholeSide: ("pillar_bow_m",),
 }
 """Fields that came after the first plans: at their default they do not enter the hash, so it stays."""
 

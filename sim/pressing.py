@@ -10,14 +10,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from meshes.pillar import PillarMesh
 from sim import outcome, tearing
 from sim.course import UnderWay
 from sim.crush import drawn_back
-from sim.door_model import DoorModel
 from sim.engaged import Start
 from sim.increment import Point, Stepper, stall_point
+from sim.model import DoorModel
 from sim.network import Network, State
+from sim.pillar_pads import pillar_of
 from sim.plan import BaseSpot, FacePoint, PillarSpot, Press
 from sim.problems import PlanError
 from sim.ram import (
@@ -42,47 +42,33 @@ STEP_M = 0.0025  # the grid of the ram's length
 SEAT_SLIPPING, SEAT_OFF, BASE_GIVING = "seat slipping", "seat off", "base giving"
 NEXT_STAGE, OUT_OF_STROKE = "next stage", "out of stroke"
 SHORT_M = 1.0e-9
-INNER_PARTS = ("inner_panel", "latch_wrap", "latch_patch", "hinge_patch")
+FACING = ("inner_panel", "latch_wrap", "latch_patch", "hinge_patch")
+"""Parts of a door's surface that face the cabin."""
 
 
 def spot_of(model: DoorModel, place: PillarSpot | FacePoint, path: str) -> Spot:
     """Return a place on the metal as a spot; PlanError naming ``path`` where there is none."""
     try:
         if isinstance(place, PillarSpot):
-            pillar, first = _pillar(model)
+            pillar, first = pillar_of(model, "head")
             return on_pillar(pillar, first, place)
         return _on_panel(model, place)
     except PlanError as error:
         raise PlanError(error.field.replace("head", path, 1), error.message) from error
 
 
-def _pillar(model: DoorModel) -> tuple[PillarMesh, int]:
-    side = getattr(model, "side", None)
-    if side is None:
-        raise PlanError(
-            "head",
-            "stands on the pillar between the doors, which this car is not built with; "
-            "set car.extent to 'side', or press on the door's inner panel",
-        )
-    return side.pillar, model.first["pillar"]  # type: ignore[attr-defined]
-
-
 def _on_panel(model: DoorModel, place: FacePoint) -> Spot:
     if place.side != "inner":
         raise PlanError("head.side", "is 'outer'; a ram inside the car stands on the 'inner' face")
-    panel = getattr(place, "panel", "front")
-    mesh, first = model.mesh, 0
-    if panel == "rear":
-        side = getattr(model, "side", None)
-        if side is None:
-            raise PlanError(
-                "head.panel", "is 'rear', which this car is not built with; set car.extent to 'side'"
-            )
-        mesh, first = side.rear, model.first["rear"]  # type: ignore[attr-defined]
+    try:
+        panel = model.panel(place)
+    except PlanError as error:
+        raise error.inside("head") from error
+    mesh = panel.mesh
     surface = mesh.surface
     target = np.array([place.along_m, -mesh.shape.shut_face_depth_m * mesh.outboard_sign, place.height_m])
-    triangles = np.concatenate([surface.triangles_of(part) for part in INNER_PARTS])
-    return on_sheet(surface.points, triangles, first, target, "inner panel")
+    triangles = np.concatenate([surface.triangles_of(part) for part in FACING])
+    return on_sheet(surface.points, triangles, panel.first, target, "inner panel")
 
 
 @dataclass(frozen=True)

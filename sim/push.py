@@ -15,6 +15,7 @@ from sim.model import DoorModel, Seat
 from sim.network import Drive
 from sim.other_tip import other_tip
 from sim.pads import pad_on
+from sim.pillar_pads import wall_pad
 from sim.plan import (
     BeltPoint,
     BodyPoint,
@@ -267,7 +268,10 @@ def _squeeze(model: DoorModel, move: Squeeze) -> Push:
     places = [
         FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")
     ]
-    outer, inner = (pad_on(model, place, move.tool) for place in places)
+    if move.on is None:
+        outer, inner = (pad_on(model, place, move.tool) for place in places)
+    else:
+        outer, inner = (wall_pad(model, move.on, move.tool, wall) for wall in ("outer", "inner"))
     nodes = np.concatenate([outer.nodes, inner.nodes])
     weights = np.concatenate([outer.weights, -inner.weights])
     direction = np.array([0.0, -model.outboard_sign, 0.0])

@@ -151,23 +151,29 @@ def check_ram(ram: Ram) -> None:
         raise PlanError("ram.stage_n", f"is {list(ram.stage_n)}; use 1e3 to 1e6 N for each stage")
 
 
-def on_pillar(pillar: PillarMesh, first: int, place: PillarSpot) -> Spot:
-    """Return a place on the inner wall of a pillar whose nodes begin at ``first``; PlanError off it."""
-    _in_range(HEAD_RANGES, place, "head")
+def pillar_middle(pillar: PillarMesh, place: PillarSpot, path: str) -> tuple[float, float]:
+    """Return how far aft and up a place on a pillar lies in its own axes [m]; PlanError off the wall."""
+    _in_range(HEAD_RANGES, place, path)
     cuts = pillar.cuts
     if not cuts[0, 0] <= place.height_m <= cuts[-1, 0]:
         raise PlanError(
-            "head.height_m", f"is {place.height_m} m: the pillar is {cuts[-1, 0]:.3g} m high; use less"
+            f"{path}.height_m", f"is {place.height_m} m: the pillar is {cuts[-1, 0]:.3g} m high; use less"
         )
     low, high = (float(np.interp(place.height_m, cuts[:, 0], cuts[:, k])) for k in (1, 3))
     if abs(place.off_m) > 0.5 * (high - low):
         raise PlanError(
-            "head.off_m",
+            f"{path}.off_m",
             f"is {place.off_m} m: the wall is {high - low:.3f} m wide there; use half of that at most",
         )
+    return 0.5 * (low + high) + place.off_m, place.height_m
+
+
+def on_pillar(pillar: PillarMesh, first: int, place: PillarSpot) -> Spot:
+    """Return a place on the inner wall of a pillar whose nodes begin at ``first``; PlanError off it."""
+    aft, up = pillar_middle(pillar, place, "head")
     # where the wall stands at that height and width, however far inboard: sought in its own plane
     surface, flat = pillar.surface, np.array([1.0, 0.0, 1.0])
-    target = np.array([0.5 * (low + high) + place.off_m, 0.0, place.height_m])
+    target = np.array([aft, 0.0, up])
     inner = surface.triangles_of("inner")
     row, shares, _ = nearest_on_triangles(target[None], surface.points * flat, inner)
     return Spot(surface.triangles + first, inner[int(row[0])] + first, shares[0], "pillar")

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.body import BodyStub, build_body
+from meshes.bowed import bowed
 from meshes.nearest import nearest_on_triangles
 from meshes.occupant import side_occupant
 from meshes.part import MeshError, Surface
@@ -202,6 +203,7 @@ def build_side_model(car: Car) -> SideModel:
     shape, whole = side_shape(car), car.whole_side
     try:
         mesh = build_side(shape)
+        mesh = replace(mesh, pillar=bowed(mesh.pillar, whole.pillar_bow_m))
         occupant = side_occupant(
             shape, seat=whole.occupant_seat, size=whole.occupant, lean_rad=whole.occupant_lean_rad
         )

@@ -25,6 +25,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     soft_foot_m : how high a softer foot reaches [m], 0 is a pillar of one grade;  soft_foot_yield_pa : of it
     spot_pitch_m : distance between the spots at foot and head [m]
     spot_sheet_m : thinnest sheet under a spot, which sets its strength [m]
+    pillar_bow_m : how far the middle of the pillar's inner wall stands inboard of its edges [m]
     head_held : whether the pillar's head is still welded to the roof rail
     rear_latch : as `Car.latch`, of the rear door
     occupant : size by name (ANSUR II percentiles);  occupant_seat, occupant_lean_rad : where and how it sits;
@@ -42,6 +43,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     spot_pitch_m: float = 0.035
     spot_sheet_m: float = 0.0012
     head_held: bool = True
+    pillar_bow_m: float = 0.0
     rear_latch: Literal["full", "half", "open"] = "full"
     occupant: Size = "male_p50"
     occupant_seat: Literal["front", "rear"] = "front"
@@ -60,6 +62,7 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
     "soft_foot_yield_pa": (150.0e6, 1.6e9, "350e6 is usual"),
     "spot_pitch_m": (0.02, 0.12, "spots sit 0.03 to 0.06 m apart"),
     "spot_sheet_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
+    "pillar_bow_m": (0.0, 0.04, "0 is flat, 0.01 to 0.02 m a pressed wall"),
     "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""
