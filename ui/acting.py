@@ -46,11 +46,11 @@ class Acting:
         self.chances, self._asked_many = Chances(), Wish.LIKELY
         self.player = Player(session, window, player)
         self.teaching = Teaching(session, window, filing, self.player.play_from)
-        self.lessons = LessonSide(
-            session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from
-        )
         self.beside = BesideSide(session, window, filing)
         self.branches = BranchSide(session, window)
+        self.lessons = LessonSide(
+            session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
+        )
         self.side: StageSide | None = None
         self.see: SeeSide | None = None
         self._keys: KeySheet | None = None
@@ -274,7 +274,7 @@ class Acting:
             # Imported here: the checks behind the card are not needed before it is opened.
             from ui.card_side import CardSide
 
-            self._card = CardSide(self.window)
+            self._card = CardSide(self.window, self.filing.folder)
         self._card.open()
 
     def _do_keys(self) -> None:

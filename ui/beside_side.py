@@ -86,6 +86,16 @@ class BesideSide:
         self.window.right_pages.setCurrentWidget(self.page)
         self.choose(0)
 
+    def put_beside(self, plan: Plan) -> bool:
+        """Put a given plan on the right; return whether it could be."""
+        if self.session.asking.unspoken or self._side is None or self.session.model is None:
+            return False
+        self._offers = [(plan.title, plan), *self._others()]
+        self.session.asking.end()
+        self.window.right_pages.setCurrentWidget(self.page)
+        self.choose(0)
+        return True
+
     def away(self) -> None:
         """Show one plan again."""
         self.session.beside.show(None)

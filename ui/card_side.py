@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QSize, Qt
 
 from sim.checks.row import Row
@@ -9,6 +11,7 @@ from ui.check_job import CheckJob
 from ui.main_window import MainWindow
 from ui.panels.card import CardSheet
 from ui.panels.pieces import dress
+from ui.state import drill_log
 from ui.state.model_card import ModelCard
 
 SHARE = 0.94
@@ -16,10 +19,15 @@ SHARE = 0.94
 
 
 class CardSide:
-    """Holds the sheet and connects it; made when the card is first opened."""
+    """Holds the sheet and connects it; made when the card is first opened.
 
-    def __init__(self, window: MainWindow) -> None:
-        self.window = window
+    Parameters
+    ----------
+    window : over what it opens;  folder : where the drill log lies
+    """
+
+    def __init__(self, window: MainWindow, folder: Path | None = None) -> None:
+        self.window, self._folder = window, folder
         self.state, self.sheet, self.job = ModelCard(), CardSheet(window), CheckJob()
         sheet, state = self.sheet, self.state
         sheet.chapter_wished.connect(state.show)
@@ -34,6 +42,8 @@ class CardSide:
     def open(self) -> None:
         """Show the card over the window, as large as that allows."""
         dress(self.sheet, self.window.look)
+        if self._folder is not None:
+            self.state.drills = drill_log.load(self._folder)
         room = self.window.size()
         self.sheet.resize(QSize(round(SHARE * room.width()), round(SHARE * room.height())))
         self.sheet.show()

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, lessons, many_runs
+from ui import cars, exporting, figures, lessons, many_runs
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -152,6 +152,7 @@ app.command(many_runs.flip)
 app.command(cars.builds)
 app.command(cars.contrast)
 app.command(lessons.app)
+app.command(figures.figures)
 
 
 @app.command

@@ -11,12 +11,13 @@ from meshes.part import MeshError
 from sim import aim as aims
 from sim import kept
 from sim.door_model import DoorModel, build_model
-from sim.plan import Car, Ease, Spread, Squeeze
+from sim.plan import Car, Ease, Move, Spread, Squeeze
 from sim.problems import PlanError
-from sim.record import MoveRecord
+from sim.record import Aim, Frame, MoveRecord
 from ui.scene.still import Look, grey, still
 from ui.state.lesson_results import PlanResult, moment_at
 from ui.state.sheet import Picture, Sheet
+from ui.state.slid import aim_now, as_now
 
 
 class Darkroom:
@@ -71,11 +72,21 @@ class Darkroom:
         frame = frames[moment_at(frames, wanted.moment)]
         move = result.plan.moves[index]
         door = self.door(result.plan.car)
-        aimed = wanted.aim and index == 0 and isinstance(move, Spread | Squeeze)
-        aim = aims.tried(door, move) if aimed and isinstance(move, Spread | Squeeze) else None
-        look = Look(wanted.camera, wanted.colours, dict(wanted.layers), ghost=wanted.moment != "start")
-        tool = move.tool if isinstance(move, Spread | Squeeze) and aimed else None
-        return still(door, frame, look, wanted.size, aim=aim, tool=tool)
+        first = wanted.moment == "start"
+        aim = tips_of(door, move, frame, arrow=wanted.aim and first and index == 0)
+        look = Look(wanted.camera, wanted.colours, dict(wanted.layers), ghost=not first)
+        tool = move.tool if isinstance(move, Spread | Squeeze) else None
+        return still(door, frame, look, wanted.size, aim=aim, tool=tool, share=wanted.aim and first)
+
+
+def tips_of(door: DoorModel, move: Move, frame: Frame, *, arrow: bool = False) -> Aim | None:
+    """Return the tips of a push as they stand in a moment; with its arrow, tried on the untouched door."""
+    if not isinstance(move, Spread | Squeeze):
+        return None
+    if arrow:
+        return aims.tried(door, move)
+    aim = aim_now(aims.line(door, as_now(door, move, frame), frame.points), frame, door.outboard_sign)
+    return None if aim.problems else aim
 
 
 def _last_push(result: PlanResult) -> int:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from sim import kept
 from sim.problems import PlanError
+from ui.beside_side import BesideSide
 from ui.filing import Filing
 from ui.lesson_windows import NO_LESSON, LessonWindows
 from ui.main_window import MainWindow
@@ -36,6 +37,7 @@ class LessonSide:
     side : gives the stage, None before it is there
     ask : opens the card of a prediction on the selected move
     play_from : plays the moments on from a position
+    beside : puts a second plan beside the one shown
     """
 
     def __init__(
@@ -46,9 +48,10 @@ class LessonSide:
         side: Callable[[], StageSide | None],
         ask: Callable[[], object],
         play_from: Callable[[int], object],
+        beside: BesideSide,
     ) -> None:
         self.session, self.window, self._filing, self._side = session, window, filing, side
-        self._play_from = play_from
+        self._play_from, self._pair = play_from, beside
         self.walk, self.panel = LessonWalk(), LessonPanel()
         self.windows = LessonWindows(session, window, filing, self.walk)
         self._notes, self._waiting, self._beside = True, False, False
@@ -127,6 +130,8 @@ class LessonSide:
             self._turn_to(lesson=False)
             return
         self._beside = False
+        if self._pair.page_on:
+            self._pair.away()
         self._turn_to(lesson=True)
         self._show_step(self.walk.result)
 
@@ -142,10 +147,18 @@ class LessonSide:
         self._place()
 
     def _look_beside(self) -> None:
-        """Show the same moment of the plan to be seen beside this one, or go back to it."""
+        """Put the step's second plan beside the first; where the cars differ, show it in its place."""
         step = self.walk.step
         if step is None or not step.beside:
             return
+        other = self.walk.results[step.beside]
+        if other.plan.car == self.session.plan.car and not self._beside:
+            if self._pair.page_on:
+                self._pair.away()
+                return
+            self._know(other)
+            if self._pair.put_beside(other.plan):
+                return
         self._beside = not self._beside
         self._show_step(self.walk.results[step.beside] if self._beside else self.walk.result)
 
@@ -171,14 +184,19 @@ class LessonSide:
         if result is None or result.plan != session.plan:
             return
         self._waiting = False
-        if result.fresh and result.kept is not None:
-            records = kept.moments(result.folder, result.file, result.kept, session.model)
-            session.know(result.plan, records)
+        self._know(result)
         session.selection.select_move(max(0, step.move - 1))
         self._go_to_moment(step)
         side = self._side()
         if step.camera and side is not None:
             side.show_view(step.camera)
+
+    def _know(self, result: PlanResult) -> None:
+        """Give the session what was kept of a plan, if it is fresh."""
+        model = self.session.model
+        if result.fresh and result.kept is not None and model is not None:
+            records = kept.moments(result.folder, result.file, result.kept, model)
+            self.session.know(result.plan, records)
 
     def _shown_result(self, step: Step) -> PlanResult | None:
         return self.walk.results.get(step.beside if self._beside else step.plan)

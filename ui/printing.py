@@ -29,7 +29,7 @@ INK, QUIET, LINE = QColor("#17191c"), QColor("#51575d"), QColor("#9aa0a5")
 FAMILIES = ("Noto Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans")
 PEN_MM = 0.18
 SHRUNK = (1.0, 0.97, 0.94, 0.91, 0.88)
-"""A page that runs over by a little is made this much smaller, down to 8.8 points for ten, before it is two."""
+"""A page that runs over by a little is made this much smaller, before it becomes two."""
 
 
 def family() -> str:

@@ -20,10 +20,11 @@ from PySide6.QtWidgets import (
 
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
-from ui.state.model_card import CHAPTERS, CHECKS, ModelCard, Page
+from ui.state.model_card import CHAPTERS, CHECKS, DRILLS, ModelCard, Page
 
 NARROW = {"value": 16, "belongs to": 16, "who says so": 20, "lattice": 12, "expected": 12, "got": 22,
           "error": 10, "verdict": 13, "60 mm": 12, "45 mm": 14, "30 mm": 12, "what": 24, "number": 30,
+          "date": 12, "plan": 30, "model said": 18, "metal did": 18,
           }  # fmt: skip
 """Width of a column in letters; the others share what is left."""
 
@@ -104,7 +105,7 @@ class CardSheet(QDialog):
         self._chapters.button(state.chapter).setChecked(True)
         self.said.setText(state.said)
         if state.chapter != CHECKS and not state.running:
-            self.said.setText("")
+            self.said.setText(state.rate if state.chapter == DRILLS else "")
         self.check.setEnabled(not state.running)
         self.stop.setVisible(state.running)
         page = state.page()

@@ -52,13 +52,15 @@ def still(
     *,
     aim: Aim | None = None,
     tool: object | None = None,
+    share: bool = True,
 ) -> QImage:
     """Return a moment drawn at a size [px], the same every time.
 
     Parameters
     ----------
     model, frame : a door model and the moment
-    aim, tool : the push about to be made, drawn with its arrow; None for neither
+    aim, tool : the push about to be made; None for neither
+    share : whether its arrow, outward or inward, is drawn too
     """
     whole = [SMOOTHING * side for side in size]
     plotter = pyvista.Plotter(off_screen=True, window_size=whole, lighting="none")
@@ -75,7 +77,7 @@ def still(
         stage.show_start_ghost(look.ghost)
         stage.show_path(frame if look.path else None)
         stage.show_clearance(frame.clearance if look.room else None)
-        stage.show_aim(aim, tool)
+        stage.show_aim(aim, tool, share=share)
         data = np.ascontiguousarray(grab(plotter)[..., :3])
         stage.close()
     finally:

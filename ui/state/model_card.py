@@ -8,11 +8,12 @@ from dataclasses import dataclass
 from sim import card
 from sim.checks import report
 from sim.checks.row import Row
+from ui.state.drill_log import Drill, rate_words
 from ui.state.signal import Signal
 
-CHAPTERS = ("Modelled", "Left out", "Failures", "Lattice", "Numbers", "Checks")
+CHAPTERS = ("Modelled", "Left out", "Failures", "Lattice", "Numbers", "Checks", "Drills")
 """The card's chapters in a word each."""
-NUMBERS, CHECKS = 4, 5
+NUMBERS, CHECKS, DRILLS = 4, 5, 6
 UNCHECKED = "Nothing has been checked since the program was started."
 
 
@@ -39,13 +40,18 @@ def narrowed(lines: Sequence[tuple[str, ...]], words: str) -> list[int]:
 class ModelCard:
     """The card and its checks.
 
+    Parameters
+    ----------
+    drills : what the model said and the metal did, as the service wrote it down
+
     Attributes
     ----------
     changed : emitted when something to be seen is another
     """
 
-    def __init__(self) -> None:
+    def __init__(self, drills: Sequence[Drill] = ()) -> None:
         self.changed: Signal[[]] = Signal()
+        self.drills = tuple(drills)
         self.card = card.load()
         self.chapter = 0
         self.words = ""
@@ -94,6 +100,11 @@ class ModelCard:
             self.said = f"Stopped: {self.said}"
         self.changed.emit()
 
+    @property
+    def rate(self) -> str:
+        """How often model and metal agreed in the service's own drills, in a sentence."""
+        return rate_words(self.drills)
+
     def page(self) -> Page:
         """Return the chapter now shown, narrowed by the words now sought."""
         whole = self._whole()
@@ -119,6 +130,9 @@ class ModelCard:
             return Page(
                 ("claim", "who says so", "lattice", "expected", "got", "error", "verdict"), lines, 0, marked
             )
+        if self.chapter == DRILLS:
+            log = tuple((d.date, d.plan, d.model_said, d.metal_did, d.note) for d in reversed(self.drills))
+            return Page(("date", "plan", "model said", "metal did", "note"), log, 4)
         return Page(card.SPACING_HEADS, tuple(card.spacing_cells(line) for line in self.card.spacing), 0)
 
 

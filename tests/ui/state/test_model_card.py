@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from sim.checks.row import Row
-from ui.state.model_card import CHAPTERS, CHECKS, NUMBERS, UNCHECKED, ModelCard, narrowed
+from ui.state.drill_log import Drill
+from ui.state.model_card import CHAPTERS, CHECKS, DRILLS, NUMBERS, UNCHECKED, ModelCard, narrowed
 
 GOOD = Row("peel load", "kendall-1975", 2.0, 2.05, "N/mm", 0.05, spacing="45 mm")
 POOR = replace(GOOD, claim="latch", got=3.0)
@@ -24,7 +25,7 @@ def test_every_chapter_is_a_table_of_equal_lines(state, chapter):
     assert page.heads
     assert 0 <= page.wide < len(page.heads)
     assert {len(line) for line in page.lines} <= {len(page.heads)}
-    assert bool(page.lines) is (chapter != CHECKS)
+    assert bool(page.lines) is (chapter not in (CHECKS, DRILLS))
 
 
 def test_words_narrow_a_chapter_wherever_they_stand(state):
@@ -83,3 +84,11 @@ def test_marks_follow_the_lines_when_narrowed(state):
     assert state.page().marked == frozenset()
     state.search("latch")
     assert state.page().marked == {0}
+
+
+def test_the_services_own_drills_stand_in_the_card():
+    drill = Drill("2026-11-26", "", "a plan", "0" * 64, "2", "seam parting", "seam parting")
+    state = ModelCard([drill] * 6)
+    state.show(DRILLS)
+    assert len(state.page().lines) == 6
+    assert state.rate.startswith("In 6 of 6 drills")

@@ -1,0 +1,166 @@
+"""The command that draws a list of figures with no window: pictures, captions, and what has changed."""
+
+from __future__ import annotations
+
+import hashlib
+import sys
+from collections.abc import Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import msgspec
+
+from sim.problems import PlanError
+from ui.refusal import Refusal, file_trouble, sentence_of
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QImage
+
+    from ui.state.figure_list import Drawn, Figure, FigureList
+    from ui.state.lesson_results import PlanResult
+
+INDEX = "figures.json"
+
+
+def figures(listed: Path, *, out: Path, again: bool = False) -> int:
+    """Draw a list of figures with no window: a PNG, a caption and a text for each, and what has changed.
+
+    Plans whose kept results are fresh are not solved again; others are, and kept in the folder "solved".
+
+    Parameters
+    ----------
+    listed
+        The list, as a TOML file: states, views, sizes, styles.
+    out
+        The folder for the pictures; pictures of the same names are drawn over.
+    again
+        Solve every plan again.
+    """
+    from ui.state import figure_list
+
+    try:
+        wanted = figure_list.load(listed)
+        results = _results(wanted, listed, out, again=again)
+    except PlanError as error:
+        raise Refusal(f"{listed}: {sentence_of(error)}") from error
+    before = _index(out)
+    try:
+        now = _draw_all(wanted, results, out)
+    except OSError as error:
+        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
+    changed = figure_list.verdict_changes(before, now)
+    for line in changed:
+        sys.stdout.write(f"{line}\n")
+    if before and not changed:
+        sys.stdout.write("Nothing has changed since the last time.\n")
+    sys.stdout.write(f"{len(now)} pictures\n{out}\n")
+    return 0
+
+
+def _index(out: Path) -> dict[str, Drawn]:
+    """Return what was drawn the last time, by name; empty when nothing was or it cannot be read."""
+    from ui.state.figure_list import Drawn
+
+    try:
+        found = msgspec.json.decode((out / INDEX).read_bytes(), type=list[Drawn])
+    except (OSError, msgspec.DecodeError):
+        return {}
+    return {drawn.name: drawn for drawn in found}
+
+
+def _results(wanted: FigureList, listed: Path, out: Path, *, again: bool) -> dict[str, PlanResult]:
+    """Return the plans of a list with fresh results, solved now where none were kept."""
+    from sim import kept
+    from sim.planfile import load_plan
+    from ui.command import solve as solve_aloud
+    from ui.state.lesson_file import ready_path
+    from ui.state.lesson_results import FOLDER, PlanResult, plan_path
+
+    found: dict[str, PlanResult] = {}
+    for k, state in enumerate(wanted.states):
+        if state.plan in found:
+            continue
+        try:
+            plan = load_plan(plan_path(listed, state.plan))
+        except PlanError as error:
+            raise error.inside(f"states[{k}]") from error
+        places = (out / FOLDER, listed.parent / FOLDER, ready_path("").parent / FOLDER)
+        known = ((folder, kept.read(folder, state.plan)) for folder in places)
+        fresh = next((pair for pair in known if not kept.stale(pair[1], plan, "")), None)
+        if fresh is None or again:
+            sys.stderr.write(f"{state.plan}\n")
+            folder = out / FOLDER
+            fresh = folder, kept.keep(plan, folder, state.plan, solve=solve_aloud, with_neighbours=False)
+        found[state.plan] = PlanResult(state.plan, state.plan, plan, fresh[1], "", fresh[0])
+        if not 1 <= state.move <= len(plan.moves):
+            raise PlanError(f"states[{k}].move", f"is {state.move}; the plan has 1 to {len(plan.moves)}")
+    return found
+
+
+def _draw_all(wanted: FigureList, results: Mapping[str, PlanResult], out: Path) -> dict[str, Drawn]:
+    from ui.lessons import ready_type
+    from ui.scene import headless
+
+    headless.prepare()
+    ready_type()
+    from ui.lesson_pictures import Darkroom
+    from ui.state.figure_list import figures as each
+
+    out.mkdir(parents=True, exist_ok=True)
+    room = Darkroom(results)
+    now = {}
+    for figure in each(wanted):
+        drawn = _draw(figure, wanted, results[figure.state.plan], room, out)
+        now[drawn.name] = drawn
+        sys.stderr.write(f"{drawn.name}\n")
+    _put(out / INDEX, msgspec.json.format(msgspec.json.encode(list(now.values())), indent=1) + b"\n")
+    return now
+
+
+def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out: Path) -> Drawn:
+    from ui.figure_page import page, png
+    from ui.state.figure_list import Drawn, verdict_of
+    from ui.state.figure_words import alt_text, caption
+    from ui.state.lesson_results import moment_at
+
+    state, view = figure.state, figure.view
+    index = state.move - 1
+    record = room.records(state.plan)[index]
+    moment = "start" if figure.style == "before" else state.moment
+    at = moment_at(record.frames, moment)
+    frame = record.frames[at]
+    ended = record.result if at == len(record.frames) - 1 else None
+    assert result.kept is not None
+    said = "" if ended is None else ended.sentence
+    words = caption(result.plan, state.words, said, result.kept.plan_sha256)
+    alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours)
+    image = page(room, figure, result, frame, licence=wanted.licence)
+    data = png(image, f"{words}\n{alt}")
+    _put(out / f"{figure.name}.png", data)
+    _put(out / f"{figure.name}.caption.txt", f"{words}\n".encode())
+    _put(out / f"{figure.name}.alt.txt", f"{alt}\n".encode())
+    verdict = verdict_of(result.kept, state.move)
+    return Drawn(
+        figure.name,
+        state.plan,
+        result.kept.plan_sha256,
+        result.kept.model_version,
+        verdict,
+        words,
+        alt,
+        _pixels(image),
+    )
+
+
+def _pixels(image: QImage) -> str:
+    """Return a hash of a picture's pixels."""
+    return hashlib.sha256(bytes(image.constBits())).hexdigest()
+
+
+def _put(path: Path, data: bytes) -> None:
+    part = path.with_name(path.name + ".part")
+    try:
+        part.write_bytes(data)
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)

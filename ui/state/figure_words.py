@@ -1,0 +1,70 @@
+"""Captions and texts for those who do not see a picture: what is shown, where the tips are, what happened."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from sim.builds import car_words
+from sim.move_words import title_of
+from sim.outcome import live_words
+from sim.plan import Plan
+from sim.results import LIMITS_LINE, MODEL_VERSION
+from sim.units import Units, force_text, length_text
+from ui.state.cards import place_of
+from ui.state.view_options import COLOUR_WORDS
+from ui.state.wording import in_units
+
+if TYPE_CHECKING:
+    from sim.record import Frame, MoveResult
+
+CAMERA_WORDS = {
+    "three_quarter": "seen from outside, from the rear quarter",
+    "latch": "seen from outside, near the latch",
+    "hinge": "seen from outside, near the hinges",
+    "patient": "seen from the patient's seat",
+    "section": "cut level with the latch and seen from above",
+    "top": "seen from above",
+}
+TRUE_SCALE = "True scale"
+
+
+def caption(plan: Plan, words: str, sentence: str, plan_sha256: str) -> str:
+    """Return a picture's caption: words, what happened, and what it is not."""
+    parts = [words or plan.title, sentence, f"{TRUE_SCALE}. {LIMITS_LINE}."]
+    parts.append(f"Plan {plan_sha256[:12]}, model version {MODEL_VERSION}.")
+    return " ".join(_sentence(part) for part in parts if part)
+
+
+def _sentence(words: str) -> str:
+    return words if words.endswith((".", "!", "?")) else f"{words}."
+
+
+def alt_text(
+    plan: Plan,
+    move_index: int,
+    frame: Frame,
+    result: MoveResult | None,
+    camera: str,
+    colours: str,
+    units: Units = Units.METRIC,
+) -> str:
+    """Return a picture in words.
+
+    Parameters
+    ----------
+    plan, move_index : what is shown;  frame : the moment;  result : of the move, where its end is shown
+    camera, colours : how it is looked at
+    """
+    move = plan.moves[move_index]
+    begin = f"A drawing of {car_words(plan.car)}, {CAMERA_WORDS.get(camera, camera)}."
+    what = f"{title_of(move)}: {place_of(move, units)}."
+    opening, force = length_text(frame.opening_m, units), force_text(frame.force_n, units)
+    now = f"The tips are {opening} open and push {force}."
+    if frame.opening_m <= 0.0:
+        now = "Nothing has been pushed yet."
+    said = result.sentence if result is not None else _sentence(live_words(frame).capitalize())
+    if frame.opening_m <= 0.0 and result is None:
+        said = ""
+    room = f"From the metal to the occupant it is {length_text(frame.clearance.distance_m, units)}."
+    tone = "" if colours == "material" else f"The colours show: {COLOUR_WORDS[colours].lower()}."
+    return in_units(" ".join(part for part in (begin, what, now, said, room, tone) if part), units)
