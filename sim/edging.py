@@ -93,9 +93,12 @@ class Edging:
         assert surround is not None and surround.edges is not None
         self._edges: Edges = surround.edges
         self._near = surround.near
-        pairs = np.zeros((0, 4), np.int64) if self._near is None else self._near.pairs
-        # what presses on a rigid face adds to its own node alone
-        self.elements: Ints = pairs[~np.isin(pairs[:, 1], self._edges.rigid.ravel())]
+        self.elements: Ints = np.zeros((0, 4), np.int64)
+        if self._near is not None:
+            # what presses on a rigid face adds to its own node alone
+            pairs = self._near.pairs
+            soft = ~np.isin(pairs[:, 1], self._edges.rigid.ravel())
+            self.elements = pairs[soft & np.isin(pairs[:, 0], self._near.coupled)]
         self._place = {tuple(row): i for i, row in enumerate(self.elements.tolist())}
         self._law = touch_law(pressure=self._edges.stiffness_n_per_m, offset_m=0.0)
         self._for: State | None = None
@@ -175,6 +178,18 @@ class Edging:
             into.nodes(np.array([node]), own)
         both = active & (self._rows >= 0)
         into.group(0, self._rows[both], self._nodes[both], self._stiff[both], ORDER)
+        self._add_uncoupled(np.flatnonzero(active & ~self._rigid & (self._rows < 0)), ev.points, into)
+
+    def _add_uncoupled(self, rows: Ints, points: Floats, into: Into) -> None:
+        """Add pairs not in the pattern, node by node: (a - sum w b)^2 <= 2 a^2 + 2 sum w b^2."""
+        for row in rows.tolist():
+            node, corners = int(self._nodes[row, 0]), self._nodes[row, 2:5]
+            a, b, c = points[corners]
+            normal = np.cross(b - a, c - a)
+            k = 2.0 * self._edges.stiffness_n_per_m * np.outer(normal, normal) / float(normal @ normal)
+            into.nodes(np.array([node]), k)
+            for corner, weight in zip(corners, -self._coefficients[row, 0, 2:5], strict=True):
+                into.nodes(np.array([corner]), max(float(weight), 0.0) * k)
 
     def commit(self, state: State, ev: Evaluation) -> State:
         """Return the state with the triangles chosen anew."""
@@ -182,6 +197,16 @@ class Edging:
             return state
         rows = chosen(self._near, ev.points, state.kept.get(EDGE_ROWS))
         return replace(state, kept={**state.kept, EDGE_ROWS: rows})
+
+
+def pressing(structure: Structure, state: State) -> Ints:
+    """Return the nodes that press on metal that gives, where everything stands in a state, sorted."""
+    rows = state.kept.get(EDGE_ROWS)
+    edges = None if structure.surround is None else structure.surround.edges
+    if rows is None or edges is None or not len(rows):
+        return np.zeros(0, np.int64)
+    soft = ~np.isin(rows[:, 1].astype(np.int64), edges.rigid.ravel())
+    return np.unique(rows[soft & (_pressed(rows, state.points) > 0.0), 0].astype(np.int64))
 
 
 def pushes(state: State, ev: Evaluation) -> tuple[Ints, Ints, Floats]:

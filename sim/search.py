@@ -21,9 +21,12 @@ from sim.weight import standing_still
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-REACH_M = 0.05  # what is nearer than this is on the list
-NEED_M = 0.025  # what is nearer than this must be
-STALE_M = 0.0125  # two parts that have each moved this far since may be nearer by twice as much
+REACH_M = 0.035  # what is nearer than this is on the list
+NEED_M = 0.018  # what is nearer than this must be
+STALE_M = 0.008  # two parts that have each moved this far since may be nearer by twice as much
+
+
+HAND_M = 0.1  # edge nodes this near one that presses are put into the pattern with it
 
 
 def _used(structure: Structure) -> Ints:
@@ -95,11 +98,23 @@ def stale(near: Near, points: Floats) -> bool:
 
 def lacks(near: Near, structure: Structure, points: Floats) -> bool:
     """Return whether the lists lack something that must be on them."""
-    if len(np.setdiff1d(near_ground(structure, points, NEED_M), near.ground)):
+    if len(near.points) != len(points) or len(
+        np.setdiff1d(near_ground(structure, points, NEED_M), near.ground)
+    ):
         return True
     wanted, _ = near_pairs(structure, points, NEED_M)
     here = {tuple(row) for row in near.pairs.tolist()}
     return any(tuple(row) not in here for row in wanted.tolist())
+
+
+def beside(structure: Structure, points: Floats, nodes: Ints) -> Ints:
+    """Return the edge nodes within a hand of some nodes, sorted: they will press soon where these do."""
+    edges = None if structure.surround is None else structure.surround.edges
+    assert edges is not None
+    tree = cKDTree(points[edges.nodes])
+    found = tree.query_ball_point(points[nodes], HAND_M, return_sorted=True)
+    out: Ints = np.unique(edges.nodes[np.unique(np.concatenate([np.array(one, int) for one in found]))])
+    return out
 
 
 def with_near(structure: Structure, near: Near) -> Structure:

@@ -140,12 +140,14 @@ class Near:
     points : shape (n, 3), where everything stood then
     ground : nodes near the ground, shape (k,), sorted
     pairs, pair_body : node and triangle near each other (m, 4), and whose the triangle is, sorted by node
+    coupled : nodes whose pairs are in the network's pattern: those that press, and their neighbours, sorted
     """
 
     points: Floats
     ground: Ints
     pairs: Ints
     pair_body: Ints
+    coupled: Ints = field(default_factory=lambda: np.zeros(0, np.int64))
 
 
 @dataclass(frozen=True)

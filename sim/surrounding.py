@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from sim import search
 from sim.edging import EDGE_ROWS as EDGE_ROWS
-from sim.edging import Edging, chosen
+from sim.edging import Edging, chosen, pressing
 from sim.grounds import OnGround, Props, Stands
 from sim.law import Law
 from sim.state import State
@@ -57,16 +57,21 @@ def looked(network: Network, state: State) -> tuple[Network, State]:
     structure = network.structure
     assert structure.surround is not None
     near, points = structure.surround.near, state.points
-    if near is not None and not search.stale(near, points):
-        if structure.surround.edges is None or EDGE_ROWS in state.kept:
-            return network, state
-    elif near is None or len(near.points) != len(points) or search.lacks(near, structure, points):
-        network = network.among(search.with_near(structure, search.look(structure, points)))
-    else:
-        network = network.standing(search.with_near(structure, replace(near, points=points)))
-    around = network.structure.surround
-    assert around is not None and around.near is not None
-    if around.edges is None:
+    fresh = near is not None and not search.stale(near, points)
+    if near is None or (not fresh and search.lacks(near, structure, points)):
+        near = search.look(structure, points)
+        network = network.among(search.with_near(structure, near))
+    elif not fresh:
+        near = replace(near, points=points)
+        network = network.standing(search.with_near(structure, near))
+    if structure.surround.edges is None:
         return network, state
-    rows = chosen(around.near, points, state.kept.get(EDGE_ROWS))
-    return network, replace(state, kept={**state.kept, EDGE_ROWS: rows})
+    if not fresh or EDGE_ROWS not in state.kept:
+        rows = chosen(near, points, state.kept.get(EDGE_ROWS))
+        state = replace(state, kept={**state.kept, EDGE_ROWS: rows})
+    press = pressing(network.structure, state)
+    if not np.isin(press, near.coupled).all():
+        coupled = search.beside(network.structure, points, press)
+        near = replace(near, coupled=coupled)
+        network = network.among(search.with_near(network.structure, near))
+    return network, state

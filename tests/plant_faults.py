@@ -21,6 +21,8 @@ ROOT = Path(__file__).resolve().parent.parent
 COPIED = ("sim", "meshes", "assets", "tests", "ui", "pyproject.toml")
 BOOKS = "tests/sim/runs/test_books.py"
 FACTS = "tests/sim/trade/test_facts.py"
+WEIGHT = "tests/sim/verification/test_weight.py"
+SURROUND = "tests/sim/properties/test_surround.py"
 
 
 @dataclass(frozen=True)
@@ -152,6 +154,48 @@ FAULTS = (
         "inside = on & (along <= end) & (np.arange(len(along)) % 2 == 0)",
         "tests/sim/verification/test_blades.py"
         "::test_cut_through_a_pulled_box_lets_all_its_energy_go_and_holds_nothing",
+    ),
+    Fault(
+        "weight points up",
+        "sim/weight.py",
+        "ev.forces -= self.mass[:, None] * g",
+        "ev.forces += self.mass[:, None] * g",
+        f"{WEIGHT}::test_a_plate_weighs_its_volume_times_its_density_and_what_it_carries",
+    ),
+    Fault(
+        "the ground pulls",
+        "sim/grounds.py",
+        "deep = np.minimum(places @ g.normal - g.level_m, 0.0)",
+        "deep = places @ g.normal - g.level_m",
+        f"{SURROUND}::test_ground_and_stands_push_and_never_pull",
+    ),
+    Fault(
+        "half of a fall is not booked",
+        "sim/fall.py",
+        'lines["drop"] = max(point',
+        'lines["drop"] = 0.5 * max(point',
+        f"{WEIGHT}::test_a_falling_plate_books_m_g_h_and_the_drag_took_as_much",
+    ),
+    Fault(
+        "an edge presses on the corners of its triangle alike",
+        "sim/edging.py",
+        "coefficients[:, 0, 0], coefficients[:, 0, 2:5] = 1.0, -rows[:, 4:7]",
+        "coefficients[:, 0, 0], coefficients[:, 0, 2:5] = 1.0, -0.3 + 0.0 * rows[:, 4:7]",
+        f"{SURROUND}::test_edges_press_equally_on_both_and_turn_with_the_metal",
+    ),
+    Fault(
+        "the car's body does not turn",
+        "sim/surround.py",
+        "np.column_stack([1.0 - arms.sum(axis=1), arms])",
+        "np.column_stack([1.0 + 0.0 * arms.sum(axis=1), 0.0 * arms])",
+        f"{WEIGHT}::test_a_push_from_the_ground_lifts_the_car_as_a_rigid_body_on_four_springs[22000.0]",
+    ),
+    Fault(
+        "hands of any strength",
+        "sim/handling.py",
+        "if float(np.linalg.norm(force)) > most_n:",
+        "if float(np.linalg.norm(force)) > 1.0e9 * most_n:",
+        "tests/sim/runs/test_holding.py::test_weak_hands_move_it_no_further_and_it_says_so",
     ),
     Fault(
         "a tear's energy ignored",

@@ -27,6 +27,8 @@ MODULES = (
     "tear",
     "builds",
     "pillar",
+    "surround",
+    "standing",
     "side_model",
     "cutting",
     "raw",
@@ -37,6 +39,8 @@ MODULES = (
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
+    "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
+    "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",  # counts
 }  # fmt: skip
 # columns of a bond's law and of a slip row
 ELSEWHERE |= {f"sim.{m}:{k}" for m in MODULES for k in ("END", "LENGTH", "STIFFNESS", "OFFSET", "WAY")}

@@ -64,6 +64,7 @@ def pressed():
     around = net.structure.surround
     rows = chosen(around.near, net.structure.points, None)
     state = replace(state, kept={**state.kept, EDGE_ROWS: rows})
+    net, state = looked(net, state)  # now what presses is in the pattern
     ev = net.evaluate(x, state, Load())
     state = net.commit(state, ev)
     y = x + 1.5e-4 * rng.standard_normal(x.shape)
@@ -173,3 +174,18 @@ class TestChoice:
         assert late[0, 7] == pytest.approx(-0.002)
         points[8, 2] = 0.0995
         assert chosen(near, points, late)[0, 7] == pytest.approx(-0.0005)  # and the offset goes as it leaves
+
+
+def test_what_presses_before_it_is_in_the_pattern_is_followed_by_a_stiffness_that_is_never_too_small(pressed):
+    """(a - sum w b)^2 <= 2 a^2 + 2 sum w b^2: the stand-in less the whole has no negative direction."""
+    net, state, y = pressed
+    near = replace(net.structure.surround.near, coupled=np.zeros(0, int))
+    bare = net.among(replace(net.structure, surround=replace(net.structure.surround, near=near)))
+    ev = net.evaluate(y, state, Load())
+    other = bare.evaluate(y, state, Load())
+    np.testing.assert_allclose(other.forces, ev.forces, rtol=0.0, atol=1e-12 * np.abs(ev.forces).max())
+    whole = dense(net, net.stiffness_values(ev, state, Load(), ev.springs))
+    loose = dense(bare, bare.stiffness_values(other, state, Load(), ev.springs))
+    least = np.linalg.eigvalsh(loose - whole).min()
+    assert least > -0.02 * np.abs(whole).max()  # but for what the whole knows of a contact's turn
+    assert np.abs(loose - whole).max() > 1e4

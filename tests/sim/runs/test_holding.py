@@ -79,6 +79,9 @@ def test_weak_hands_move_it_no_further_and_it_says_so(model):
     list(run)
     assert [event.kind for event in run.result(with_residual=False).events] == ["stalled"]
     assert turned(model, run) < 0.1  # inward is where the body stands
+    (hands,) = run.end.model.structure.surround.props
+    stretch = hands.weights @ run.frames[-1].points[hands.nodes] - hands.place
+    assert hands.stiffness_n_per_m * np.linalg.norm(stretch) <= 1.001 * 120.0
 
 
 def test_the_same_hold_gives_the_same_answer_bit_for_bit(model):
