@@ -120,8 +120,10 @@ class UnderWay:
         """Return the metal at rest before the move, the last tool let off."""
         begin = self.begin
         if begin.engaged is None:
-            return self.step(self.model.network).first_point(begin.state, begin.ledger)
-        return let_off(self.model, begin.engaged, begin, self.step)
+            point = self.step(self.model.network).first_point(begin.state, begin.ledger)
+        else:
+            point = let_off(self.model, begin.engaged, begin, self.step)
+        return point if self.model.structure.surround is None else at_rest(self.stepper, point)
 
     def emit(
         self,

@@ -7,9 +7,9 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.door_model import DoorModel
 from sim.grounds import GROUND_ROWS
 from sim.increment import Point
+from sim.model import DoorModel
 from sim.record import Event
 from sim.state import State
 from sim.structure import Structure

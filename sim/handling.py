@@ -67,7 +67,7 @@ def grasp(structure: Structure, points: Floats, nodes: Ints, word: str = "") -> 
 
     Parameters
     ----------
-    word : what stands before its hinges' names, "front " or "rear " on a whole side
+    word : what stands before its hinges' names, "rear " for the rear door
     """
     ties = {tie.name: tie for tie in structure.ties}
     low, high = (leaf(ties[f"{word}{which} hinge"], points) for which in ("lower", "upper"))

@@ -11,11 +11,11 @@ from numpy.typing import NDArray
 
 from sim import outcome
 from sim.course import AtOnce, UnderWay
-from sim.door_model import DoorModel
 from sim.grounding import body_rise_m
 from sim.grounds import STAND_ROWS
 from sim.handling import Grasp, around, grasp, opened_rad, strap, strut, swung, with_prop
 from sim.increment import Point
+from sim.model import DoorModel
 from sim.move_words import title_of
 from sim.plan import Hold, Support
 from sim.problems import PlanError
@@ -98,7 +98,7 @@ class HoldCourse(AtOnce):
 
     def _hold(self, point: Point) -> Grasp:
         door = self.run.move.door
-        word = f"{door} " if hasattr(self.run.model, "first") else ""
+        word = "" if door == "front" else f"{door} "
         self._grasp = grasp(
             self.run.model.structure, point.state.points, latch_end(self.run.model, door), word
         )

@@ -28,6 +28,7 @@ from sim.pillar import PillarBuild
 from sim.plan import Car
 from sim.problems import PlanError
 from sim.side_model import side_structure
+from sim.standing import side_among
 from sim.structure import Structure
 
 Floats = NDArray[np.float64]
@@ -69,9 +70,10 @@ class SideModel(DoorModel):
 
     @property
     def rigid_count(self) -> int:
-        """How many nodes stand for rocker, rail and spots: they come last and never move."""
-        fixed = self.structure.fixed
-        return 0 if fixed is None else int(fixed.all(axis=1).sum())
+        """How many nodes stand for rocker, rail, spots and the car's body: they come last."""
+        fixed, around = self.structure.fixed, self.structure.surround
+        body = 0 if around is None or around.body is None else len(around.body.nodes)
+        return body + (0 if fixed is None else int(fixed.all(axis=1).sum()))
 
     @property
     def hem_length_m(self) -> float:
@@ -214,7 +216,16 @@ def build_side_model(car: Car) -> SideModel:
         mesh, body, rear_body = mesh.mirrored(), body.mirrored(), rear_body.mirrored()
         occupant = tuple(part.mirrored() for part in occupant)
     made = side_structure(car, mesh, pillar_build(car))
-    structure = as_front(made.structure)
+    structure = side_among(
+        as_front(made.structure),
+        made.first,
+        mesh,
+        lying=whole.lies,
+        support=whole.stands_on,
+        car_kg=whole.car_kg,
+        glass=whole.glass,
+        trim=whole.trim,
+    )
     network = Network(structure)
     start = network.initial_state()
     return SideModel(car, mesh.front, structure, body, occupant, network, start, mesh, made.first, rear_body)

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -27,13 +26,14 @@ from sim.surround import (
     Ground,
     Lying,
     Stand,
+    Support,
     Surround,
     gravity,
 )
+from sim.whole_side import SIDE_RANGES
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
-Support = Literal["wheels", "blocks"]
 
 # what a door carries beside its sheets, from memory; with 15-17 kg of sheet 26-28 kg a front door
 GLASS_KG = 3.5  # 0.35 m^2 of 4 mm glass at 2500 kg/m^3
@@ -42,8 +42,6 @@ LOCK_KG = 1.2  # latch, rods, outer handle
 TRIM_KG = 3.5  # lining, armrest, loudspeaker
 SEALS_KG = 1.5  # seals and wiring, along the hem
 
-CAR_KG = 1400.0
-CAR_KG_RANGE = (800.0, 3000.0)
 FRONT_SHARE = 0.6  # of the weight on the front wheels: 55-65 % in cars driven at the front, from memory
 WHEEL_N_PER_M = 22.0e3  # suspension 20-30 kN/m in series with a tyre of about 200, from memory
 TYRE_ACROSS_N_PER_M = 1.0e5  # a braked tyre pushed sideways or along, from memory
@@ -164,9 +162,11 @@ def _with_rigid(structure: Structure, members: Mapping[str, Rigid]) -> tuple[Str
 
 def stands_of(support: Support, mass_kg: float, sign: float, ground_z_m: float) -> tuple[Stand, ...]:
     """Return what the car stands on: its wheels, or wheels and blocks under the rockers."""
-    low, high = CAR_KG_RANGE
+    low, high, _ = SIDE_RANGES["car_kg"]
     if not low <= mass_kg <= high:
-        raise PlanError("car_kg", f"is {mass_kg}; use {low:.0f} to {high:.0f} kg (1200 to 1800 is usual)")
+        raise PlanError(
+            "car.whole_side.car_kg", f"is {mass_kg}; use {low:.0f} to {high:.0f} kg (1200 to 1800 is usual)"
+        )
     blocks = BLOCK_SHARE if support == "blocks" else 0.0
     weight = mass_kg * GRAVITY_M_S2
     out = []
@@ -279,7 +279,7 @@ def side_among(
     *,
     lying: Lying = "on its wheels",
     support: Support = "wheels",
-    car_kg: float = CAR_KG,
+    car_kg: float = 1400.0,
     glass: bool = True,
     trim: bool = True,
 ) -> Structure:

@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 Lying = Literal["on its wheels", "this side up", "this side down"]
+Support = Literal["wheels", "blocks"]
 
 GRAVITY_M_S2 = 9.81  # standard value, rounded
 GROUND_N_PER_M = 2.0e6  # penalty per node: 265 N on one node sinks 0.13 mm

@@ -11,6 +11,7 @@ from typing import Literal
 import msgspec
 
 from sim.problems import PlanError
+from sim.surround import Lying, Support
 
 Shape = Literal["low car", "tall car", "long door"]
 Size = Literal["female_p5", "female_p50", "female_p95", "male_p5", "male_p50", "male_p95"]
@@ -31,6 +32,8 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     occupant : size by name (ANSUR II percentiles);  occupant_seat, occupant_lean_rad : where and how it sits;
         lean is the trunk's backward lean from the vertical
     trim, seals, glass : whether they are still in place
+    lies : "on its wheels", or on a side, with this one up or down
+    stands_on : "wheels", or "blocks" under the rockers as well;  car_kg : mass of the car [kg]
     """
 
     shape: Shape = "low car"
@@ -51,6 +54,9 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     trim: bool = True
     seals: bool = True
     glass: bool = True
+    lies: Lying = "on its wheels"
+    stands_on: Support = "wheels"
+    car_kg: float = 1400.0  # 1200-1800 kg, from memory
 
 
 SIDE_RANGES: dict[str, tuple[float, float, str]] = {
@@ -63,6 +69,7 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
     "spot_pitch_m": (0.02, 0.12, "spots sit 0.03 to 0.06 m apart"),
     "spot_sheet_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
     "pillar_bow_m": (0.0, 0.04, "0 is flat, 0.01 to 0.02 m a pressed wall"),
+    "car_kg": (800.0, 3000.0, "1200 to 1800 kg is usual"),
     "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""
