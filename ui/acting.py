@@ -22,6 +22,7 @@ from ui.state.locks import MAP
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
 from ui.teaching import Teaching
+from ui.tool_side import ToolSide
 
 if TYPE_CHECKING:
     from ui.card_side import CardSide
@@ -51,6 +52,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
+        self.tools = ToolSide(window, filing.folder)
         self.side: StageSide | None = None
         self.see: SeeSide | None = None
         self._keys: KeySheet | None = None

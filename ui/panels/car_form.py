@@ -5,8 +5,6 @@ from __future__ import annotations
 import msgspec
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QDoubleSpinBox,
-    QFormLayout,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
@@ -17,12 +15,14 @@ from PySide6.QtWidgets import (
 
 from sim.plan import Car, Tool
 from sim.problems import PlanError
-from sim.units import Units, force, length, length_si
-from ui.panels.car_fields import CarFields, number_box
+from sim.units import Units, force, length
+from ui.panels.car_fields import CarFields
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
+from ui.panels.tool_fields import ToolFields
 from ui.state.car_fields import change_words, changed, one_line
 from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
+from ui.state.tool_list import TOOL_WORDS
 
 
 class CarForm(QWidget):
@@ -47,14 +47,13 @@ class CarForm(QWidget):
         self._car, self._tool, self._units = Car(), Tool(), Units.METRIC
         self.fields = CarFields()
         self.seam, self.metal = self.fields.boxes["seam"], self.fields.boxes["metal"]
-        self.skin, self.tip_width = self.fields.numbers["skin_thickness_m"], number_box()
+        self.skin = self.fields.numbers["skin_thickness_m"]
+        self.tool_fields = ToolFields()
+        self.tip_width = self.tool_fields.numbers["tip_width_m"]
         self.rows = [(QLineEdit(), QLineEdit()) for _ in range(POINT_COUNT)]
         self._heads = label("", "quiet"), label("", "quiet")
         self.use = button("Use this curve")
         back = button("Back to the plan", "primary")
-        form = QFormLayout()
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        form.addRow(label("Tip width", "quiet"), self.tip_width)
         inside = QWidget()
         inside.setObjectName("column")
         column = QVBoxLayout(inside)
@@ -63,7 +62,7 @@ class CarForm(QWidget):
         column.addWidget(self.fields)
         column.addSpacing(GRID)
         column.addWidget(label("The tool", "heading"))
-        column.addLayout(form)
+        column.addWidget(self.tool_fields)
         column.addSpacing(GRID)
         column.addWidget(label("Force the tool can give at each opening", "heading", wrap=True))
         column.addLayout(self._curve())
@@ -100,32 +99,21 @@ class CarForm(QWidget):
 
     def _connect(self) -> None:
         self.fields.wished.connect(self._wish_car)
-        self.tip_width.valueChanged.connect(self._wish_width)
+        self.tool_fields.wished.connect(self._wish_number)
+        self.tool_fields.taken.connect(lambda tool: self.tool_wished.emit(tool, f"Took the {tool.name}"))
         self.use.clicked.connect(self._wish_curve)
 
     def show_form(self, car: Car, tool: Tool, units: Units) -> None:
         """Show a car and a tool; what the fields say is not taken for a wish meanwhile."""
         self._car, self._tool, self._units = car, tool, units
         self.fields.show_car(car, units)
-        metric = units is Units.METRIC
-        self.tip_width.blockSignals(True)
-        self._set(self.tip_width, tool.tip_width_m, (0.005, 0.150), 0 if metric else 2, 5 if metric else 0.25)
-        self.tip_width.blockSignals(False)
+        self.tool_fields.show_tool(tool, units)
         self._heads[0].setText(f"opening, {length(0.0, units)[1]}")
         self._heads[1].setText(f"force, {force(0.0, units)[1]}")
         for pair, texts in zip(self.rows, as_text(tool, units), strict=False):
             for field, words in zip(pair, texts, strict=True):
                 if not field.hasFocus():
                     field.setText(words)
-
-    def _set(
-        self, field: QDoubleSpinBox, value_m: float, span: tuple[float, float], decimals: int, step: float
-    ) -> None:
-        field.setDecimals(decimals)
-        field.setSuffix("\u00a0" + length(0.0, self._units)[1])
-        field.setRange(*(length(end, self._units)[0] for end in span))
-        field.setSingleStep(step)
-        field.setValue(length(value_m, self._units)[0])
 
     def _wish_car(self, name: str, value: object) -> None:
         try:
@@ -137,11 +125,9 @@ class CarForm(QWidget):
         self.trouble.emit("")
         self.car_wished.emit(car, change_words(name))
 
-    def _wish_width(self, value: float) -> None:
-        width = round(length_si(value, self._units), 5)
-        self.tool_wished.emit(
-            msgspec.structs.replace(self._tool, tip_width_m=width), "Changed the tip's width"
-        )
+    def _wish_number(self, name: str, value: float) -> None:
+        tool = msgspec.structs.replace(self._tool, **{name: value})
+        self.tool_wished.emit(tool, f"Changed the tool's {TOOL_WORDS[name].lower()}")
 
     def _wish_curve(self) -> None:
         rows = [(opening.text(), push.text()) for opening, push in self.rows]

@@ -39,11 +39,12 @@ def from_text(tool: Tool, rows: Sequence[tuple[str, str]], units: Units) -> Tool
         openings.append(tool.opening_m[row - 1] if texts[0] == before[0] else typed)
         typed = force_si(_number(texts[1], row, "force"), units)
         forces.append(tool.force_n[row - 1] if texts[1] == before[1] else typed)
-    _check(openings, forces)
+    check_curve(openings, forces)
     return msgspec.structs.replace(tool, opening_m=tuple(openings), force_n=tuple(forces))
 
 
-def _check(openings: list[float], forces: list[float]) -> None:
+def check_curve(openings: list[float], forces: list[float]) -> None:
+    """Raise CurveError, a sentence, where a curve's openings do not rise or a force is none."""
     for row, (before, after) in enumerate(itertools.pairwise(openings), 2):
         if after <= before:
             raise CurveError(f"Point {row} of the curve opens no wider than the point before it.")

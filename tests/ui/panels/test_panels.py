@@ -388,3 +388,29 @@ def test_the_plot_writes_its_numbers_in_the_unit_it_names(qtbot, units):
     axis = panel.plot.getAxis("bottom")
     assert axis.autoSIPrefixScale == 1.0
     assert panel.plot.plotItem.vb.viewRange()[0][1] == pytest.approx(length(0.05, units)[0], rel=0.05)
+
+
+def test_a_tool_is_chosen_from_the_crews_list_and_kept_under_a_name_typed(qtbot):
+    form = CarForm()
+    qtbot.addWidget(form)
+    taken, kept = [], []
+    form.tool_wished.connect(lambda tool, label: taken.append((tool, label)))
+    form.tool_fields.keep_wished.connect(kept.append)
+    narrow = Tool(name="narrow tips", tip_width_m=0.02)
+    form.tool_fields.show_kept((narrow,))
+    form.show_form(Car(), Tool(), Units.METRIC)
+    box = form.tool_fields.box
+    assert [box.itemText(i) for i in range(box.count())] == [Tool().name, "narrow tips"]
+    box.setCurrentIndex(1)
+    box.activated.emit(1)
+    assert taken == [(narrow, "Took the narrow tips")]
+    form.show_form(Car(), narrow, Units.METRIC)
+    assert form.tool_fields.drop.isEnabled()
+    form.tool_fields.numbers["friction_ratio"].setValue(0.55)
+    rough = Tool(name="narrow tips", tip_width_m=0.02, friction_ratio=0.55)
+    assert taken[-1] == (rough, "Changed the tool's friction")
+    form.show_form(Car(), taken[-1][0], Units.METRIC)
+    assert box.currentText().endswith("(this plan's own)")
+    form.tool_fields.name.setText("grip tips")
+    form.tool_fields.keep.click()
+    assert kept == [Tool(name="grip tips", tip_width_m=0.02, friction_ratio=0.55)]
