@@ -161,6 +161,8 @@ class App:
         self.window.set_stage(view)
         self.acting.beside.stage_ready(self.side, self.showing)
         self.showing.later("options", "layout", "plan", "moment")
+        if self._path is None:
+            self.acting.lessons.resume()
 
     def _drawn(self) -> None:
         if self.session.model is not None and not self.first_frame_s:

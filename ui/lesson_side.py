@@ -16,6 +16,7 @@ from ui.filing import Filing
 from ui.lesson_windows import NO_LESSON, LessonWindows
 from ui.main_window import MainWindow
 from ui.panels.lesson import LessonPanel, StepWords
+from ui.state import lesson_place
 from ui.state.asking import Standing
 from ui.state.lesson import Step
 from ui.state.lesson_file import ready_lessons, ready_path
@@ -70,6 +71,7 @@ class LessonSide:
         self.walk.changed.connect(self._step_changed)
         session.changed.connect(self._place)
         session.view.changed.connect(self._show_if_open)
+        window.closing.connect(lambda: lesson_place.forget(filing.folder))
 
     def actions(self) -> dict[str, Callable[[], object]]:
         """Return what the window's actions of lessons do, by name."""
@@ -111,6 +113,12 @@ class LessonSide:
         )
         return True
 
+    def resume(self) -> None:
+        """Go on with a lesson that was open when the program ended without being closed."""
+        left = lesson_place.found(self._filing.folder)
+        if left is not None and self.open(*left):
+            self.window.notice.say("The lesson goes on where it was left.")
+
     def turn(self) -> None:
         """Show the lesson in the left column, or the plan again."""
         if not self.walk.is_open:
@@ -126,9 +134,11 @@ class LessonSide:
     # --- the step on the stage ---------------------------------------------------------------------------
 
     def _step_changed(self) -> None:
-        if not self.walk.is_open:
+        if not self.walk.is_open or self.walk.path is None:
+            lesson_place.forget(self._filing.folder)
             self._turn_to(lesson=False)
             return
+        lesson_place.keep(self._filing.folder, self.walk.path, self.walk.position)
         self._beside = False
         if self._pair.page_on:
             self._pair.away()

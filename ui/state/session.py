@@ -411,7 +411,9 @@ class Session:
         """Take in what was worked out for a plan's leading moves before, so that nobody waits for it."""
         for index, record in enumerate(records):
             self._records.setdefault(key_of(plan, index), record)
-        if plan == self.plan and records and not self.queue.busy:
+        request = self.queue.current
+        solving = request is not None and request.job is not Job.PREPARE
+        if plan == self.plan and records and not solving:
             self._show_records()
             self.changed.emit()
 
