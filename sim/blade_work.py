@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.blades import Blades, Line, Section
+from sim.blades import Line, Section
 from sim.bond import END, LENGTH, bond_response
 from sim.network import Network, State
 from sim.severed import Severed
@@ -45,13 +45,18 @@ def blade_work(
                 lengths[key] += 0.5 * shear[t] * float(network.thickness[t])
     for (a, b), per_m in lengths.items():
         work += per_m * float(np.linalg.norm(s.points[a] - s.points[b]))
-    work += sum(BEAM_TURN_RAD * s.beams[i].plastic_moment_n_m for i, _ in gaps)
+    work += sum(beam_work(s, i) for i, _ in gaps)
     work += sum(tie_work(s, i) for i in taken)
     for row in np.flatnonzero(gone).tolist():
         law, worst = made.structure.bonds.law[row], float(state.worst[made.bond_origin[row]])
         full = bond_response(0.0, float(law[END]), law)[1]
         work += (full - bond_response(0.0, worst, law)[1]) * float(law[LENGTH])
     return float(work)
+
+
+def beam_work(structure: Structure, index: int) -> float:
+    """Return what it takes to bend a bar flat between the blades until it parts [J]."""
+    return BEAM_TURN_RAD * structure.beams[index].plastic_moment_n_m
 
 
 def tie_work(structure: Structure, index: int) -> float:
@@ -69,12 +74,17 @@ def _shear_n_per_m(network: Network) -> Floats:
     return out
 
 
-def blade_force(network: Network, blades: Blades, found: Section, where: Line) -> float:
-    """Return the force that shears all sheet between the blades at once [N]: an upper bound."""
-    shear = _shear_n_per_m(network)[blades.rows].mean() if blades.rows.any() else 0.0
-    total = edge_length_m(network.structure, where.edges) + edge_length_m(network.structure, where.left)
-    share = edge_length_m(network.structure, where.edges) / total if total > 0.0 else 0.0
-    return float(shear * found.metal_m * share)
+def blade_force(network: Network, found: Section, where: Line) -> float:
+    """Return the force that shears all sheet the blades part at once [N]: an upper bound."""
+    s, shear = network.structure, _shear_n_per_m(network)
+    edges = {(int(min(e)), int(max(e))) for e in where.edges.tolist()}
+    total = 0.0
+    for t, corners in enumerate(s.triangles.tolist()):
+        for a, b in ((corners[0], corners[1]), (corners[1], corners[2]), (corners[2], corners[0])):
+            if (min(a, b), max(a, b)) in edges:
+                total += 0.5 * shear[t] * float(np.linalg.norm(s.points[a] - s.points[b]))
+    length = edge_length_m(s, where.edges) + edge_length_m(s, where.left)
+    return float(total * min(1.0, found.metal_m / length)) if length > 0.0 else 0.0
 
 
 def edge_length_m(structure: Structure, edges: Ints) -> float:

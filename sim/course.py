@@ -32,6 +32,7 @@ from sim.grounding import ground_events
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
 from sim.letoff import let_off
+from sim.lookout import Watch
 from sim.model import DoorModel
 from sim.move_words import title_of
 from sim.network import Network, State
@@ -97,6 +98,7 @@ class UnderWay:
         self.peak_latch = 0.0
         self._started = time.perf_counter()
         self._point: Point | None = None
+        self._watch: Watch | None = None
         self._factor_s = self._assemble_s = 0.0
         self._tally_increments = self._tally_iterations = self._tally_failed = 0
 
@@ -187,6 +189,10 @@ class UnderWay:
         events += seam_events(self.model, self._network, before, point, peak)
         events += motion_events(self.model, point, self._frames[0], self.seen)
         events += ground_events(self.model, before.state, point)
+        if self._watch is None:
+            start = self.first_model if self.begin.model is None else self.begin.model
+            self._watch = Watch(start, self.begin.state)
+        events += self._watch.events(self._network.structure, point.state, at, peak)
         return tuple(events)
 
     def tear_events(self, point: Point, force_n: float, seen: set[str]) -> tuple[Event, ...]:
@@ -269,6 +275,10 @@ class AtOnce:
         """Return model and state after the change, not yet at rest; the state fits the model's network."""
         return self.run.model, rest.state
 
+    def paid(self, ledger: Ledger) -> Ledger:
+        """Return the books with what the change itself cost entered; nothing here."""
+        return ledger
+
     def events(self, before: Point, point: Point) -> tuple[Event, ...]:
         """Return events of this type of move for one frame; none here."""
         del before, point
@@ -284,7 +294,7 @@ class AtOnce:
             run.model = model
             tally = run.stepper.tally
             run.step(model.network).tally = tally
-        point = replace(point, state=state, before=None)
+        point = replace(point, state=state, ledger=self.paid(point.ledger), before=None)
         before = point
         for number, (stepper, now) in enumerate(to_rest(run.stepper, point), start=1):
             point = now

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.blade_work import LINE, blade_force, blade_work, edge_length_m, tie_work
+from sim.blade_work import LINE, beam_work, blade_force, blade_work, edge_length_m, tie_work
 from sim.blades import Blades, Line, Section, check_width, line, section
 from sim.bond import END, STIFFNESS
 from sim.increment import Point, Stepper
@@ -108,7 +108,7 @@ def part(network: Network, before: State, blades: Blades) -> Parted:
         edge_length_m(s, where.left),
         not hangs_together(s, made, where),
         work,
-        blade_force(network, blades, found, where),
+        blade_force(network, found, where),
         tuple(s.ties[i].name for i in taken),
         tuple(dict.fromkeys(s.beams[b].name for b, _ in gaps)),
         0.0 if aside is None else aside.mass_kg,
@@ -125,6 +125,20 @@ def part_ties(network: Network, before: State, taken: tuple[int, ...]) -> Parted
     force = max((float(np.max(limit[np.isfinite(limit)], initial=0.0)) for limit in limits), default=0.0)
     names = tuple(s.ties[i].name for i in taken)
     return Parted(network, state, CutDone(NOTHING, 0.0, 0.0, True, work, force, names))
+
+
+def part_beam(network: Network, before: State, beam: int, along_m: float) -> Parted:
+    """Return the metal with a bar cut across, at a distance from its front end at rest."""
+    s = network.structure
+    nodes = s.beams[beam].nodes
+    way = np.cumsum(np.linalg.norm(np.diff(s.points[nodes], axis=0), axis=1))
+    gap = (beam, int(np.clip(np.searchsorted(way, along_m), 0, len(nodes) - 2)))
+    made = severed(s, np.zeros((0, 2), np.int64), np.zeros(len(s.points)), [gap])
+    new = Network(made.structure, network.drives)
+    state = carried(before, network, new, made)
+    work = beam_work(s, beam)
+    done = CutDone(NOTHING, 0.0, 0.0, True, work, 0.0, beams=(s.beams[beam].name,))
+    return Parted(new, state, done)
 
 
 NOTHING = Section(0.0, 0.0, 0.0, 0.0, 0.0, 0.0)

@@ -13,10 +13,12 @@ from typing import Any
 
 import msgspec
 
+from sim.cut_plan import DoorCut, PillarCut
 from sim.plan import (
     BaseSpot,
     BeltPoint,
     Crush,
+    Cut,
     Ease,
     EdgePoint,
     FacePoint,
@@ -27,6 +29,7 @@ from sim.plan import (
     Press,
     Spread,
     Squeeze,
+    Strip,
     Support,
 )
 
@@ -129,6 +132,27 @@ def _flex_place(move: Flex, length: Length) -> str:
     return f"{where}, bar {length(move.bar.length_m)} long; tip goes {length(move.opening_m)}"
 
 
+def _cut_title(move: Cut) -> str:
+    place = move.place
+    if isinstance(place, PillarCut):
+        return "Cut across the pillar"
+    if isinstance(place, DoorCut):
+        return f"Cut into the {place.panel} {'door' if place.sheets == 'whole door' else place.sheets}"
+    return f"Cut the {place.panel} {place.fitting}"
+
+
+def _cut_place(move: Cut, length: Length) -> str:
+    place = move.place
+    blades = f"blades open {length(move.opening_m)}"
+    if isinstance(place, PillarCut):
+        short = f", stops {length(move.short_m)} short" if move.short_m > 0.0 else ""
+        return f"{length(place.height_m)} above the foot, from the {place.blades_from}{short}; {blades}"
+    if isinstance(place, DoorCut):
+        edge = EDGE_WORDS.get(place.edge, place.edge)
+        return f"from the {edge} at {length(place.along_m)}, {length(move.depth_m)} in; {blades}"
+    return blades
+
+
 def _tag_title(move: Any) -> str:
     return str(move.__struct_config__.tag).replace("_", " ").capitalize()
 
@@ -171,6 +195,12 @@ WORDS: dict[type, MoveWords] = {
         _flex_place,
         "opening_m",
         ("Pull the bar", "Pulling the bar", "Pulled the bar"),
+    ),
+    Cut: MoveWords(_cut_title, _cut_place, verbs=("Cut", "Cutting", "Cut")),
+    Strip: MoveWords(
+        lambda _: "Strip trim, seals and glass",
+        lambda move, _length: ", ".join(move.what),
+        verbs=("Strip", "Stripping", "Stripped"),
     ),
     Ease: MoveWords(
         lambda _: "Let the tool off",

@@ -12,10 +12,11 @@ from typing import Any
 
 from sim.course import AtOnce, Course, UnderWay
 from sim.crushing import CrushCourse
+from sim.cut_course import CutCourse, StripCourse
 from sim.easing import EaseCourse
 from sim.flexing import FlexCourse
 from sim.holding import HoldCourse, SupportCourse
-from sim.plan import Crush, Ease, Flex, Hold, Press, Spread, Squeeze, Support
+from sim.plan import Crush, Cut, Ease, Flex, Hold, Press, Spread, Squeeze, Strip, Support
 from sim.pressing import PressCourse
 from sim.spreading import SpreadCourse, SqueezeCourse
 
@@ -28,6 +29,8 @@ COURSES: dict[type, type[Course]] = {
     Support: SupportCourse,
     Hold: HoldCourse,
     Flex: FlexCourse,
+    Cut: CutCourse,
+    Strip: StripCourse,
 }
 
 

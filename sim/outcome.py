@@ -45,7 +45,8 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
     ):
         if abs(value) > limit("moved_m"):
             words.append(f"{'folding out' if value > 0.0 else 'folding in'} ({name})")
-    for kind in ("tip slipping", "tip off", "seat slipping", "base giving", "stalled"):
+    telling = ("cut open", "cut short", "exposed", "tip slipping", "tip off", "seat slipping", "base giving")
+    for kind in (*telling, "stalled"):
         if kind in kinds:
             words.append(kind)
     if not words:

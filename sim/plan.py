@@ -9,6 +9,8 @@ from typing import Literal
 
 import msgspec
 
+from sim.cut_plan import Cut as Cut
+from sim.cut_plan import Strip as Strip
 from sim.whole_side import WholeSide
 
 SCHEMA_VERSION = 1
@@ -317,7 +319,7 @@ class Flex(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="flex", 
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold
+Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Cut | Strip
 
 
 class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -162,6 +162,27 @@ class SolverNote:
 
 
 @dataclass(frozen=True)
+class CutNote:
+    """What a cut did.
+
+    open : no metal of the part crosses the blades' plane any more
+    cut_m, left_m : sheet parted and sheet left standing there;  work_j, force_n : what the blades needed
+    taken_kg : mass of a piece that came out;  freed, beams : fittings and bars parted
+    cautions : hazards met
+    """
+
+    open: bool
+    cut_m: float
+    left_m: float
+    work_j: float
+    force_n: float
+    taken_kg: float
+    freed: tuple[str, ...] = ()
+    beams: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class MoveResult:
     """A finished move, as it goes to result.json."""
 
@@ -188,6 +209,7 @@ class MoveResult:
     part_clearance_m: Mapping[str, Mapping[str, float]] = field(default_factory=dict)
     exit_width_m: Mapping[str, float] = field(default_factory=dict)
     spots_gone: int = 0
+    cut: CutNote | None = None
 
 
 @dataclass(frozen=True)

@@ -24,6 +24,7 @@ from sim import materials
 from sim.materials import Metal
 from sim.model import INNER_PARTS, DoorModel, Panel, Seat
 from sim.network import Network
+from sim.pieces import TAKEN
 from sim.pillar import PillarBuild
 from sim.plan import Car
 from sim.problems import PlanError
@@ -73,7 +74,8 @@ class SideModel(DoorModel):
         """How many nodes stand for rocker, rail, spots and the car's body: they come last."""
         fixed, around = self.structure.fixed, self.structure.surround
         body = 0 if around is None or around.body is None else len(around.body.nodes)
-        return body + (0 if fixed is None else int(fixed.all(axis=1).sum()))
+        aside = len(self.structure.names.get(TAKEN, ()))
+        return body + (0 if fixed is None else int(fixed.all(axis=1).sum()) - aside)
 
     @property
     def hem_length_m(self) -> float:

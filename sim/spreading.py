@@ -13,6 +13,7 @@ from sim import outcome, tearing
 from sim.course import UnderWay
 from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point
+from sim.lookout import due
 from sim.model import DoorModel
 from sim.plan import Spread, Squeeze
 from sim.push import CLOSING_LIMIT_M, Push, make_push, opening_left
@@ -144,6 +145,7 @@ class SpreadCourse:
         events = run.metal_events(before, point)
         events += tuple(tip_events(run.hold, run.events, before, point.travel_m, halt, run.cut))
         events += run.tear_events(point, peak, seen)
+        events += due(events, run.events)
         if halt == "stalled":
             events += (Event("stalled", "tool", point.travel_m, force),)
         return events

@@ -1,0 +1,114 @@
+"""What can be seen and reached with blades, from plates whose gaps are known.
+
+Sources
+-------
+Geometry alone: a gap narrower than the blades does not let them in, a wider one does.  That blades need some
+30 mm of room is common practice, no source.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from sim.door_model import build_model
+from sim.exposed import OUT_M, ROOM_M, SIGHT_M, View, blocked_ways, grains, looks, view_of
+from sim.lookout import OPENING_M, lookout_of
+from sim.plan import Car
+
+PIN_M = 0.02  # from seat to seat
+
+
+def plate(corner, first, second):
+    """Return points and triangles of a parallelogram."""
+    a, b, c = (np.array(v, dtype=float) for v in (corner, first, second))
+    return np.array([a, a + b, a + b + c, a + c]), np.array([[0, 1, 2], [0, 2, 3]])
+
+
+def cleft(gap_m, flare_m=0.0, height_m=0.8):
+    """Return pin and spots of a cleft as wide as a gap at the pin, wider by a flare 100 mm further out."""
+    half, low = 0.5 * gap_m, -0.5 * height_m
+    up = (0.0, 0.0, height_m)
+    plates = [plate((-half, -0.08, low), (gap_m, 0.0, 0.0), up)]
+    for sign in (1.0, -1.0):
+        plates.append(plate((sign * half, -0.08, low), (0.0, 0.08, 0.0), up))
+        plates.append(plate((sign * half, 0.0, low), (sign * 0.5 * flare_m, 0.1, 0.0), up))
+    spots = np.concatenate([grains(*one, np.zeros(3), 0.4) for one in plates])
+    return np.array([[-0.5 * PIN_M, 0.0, 0.0], [0.5 * PIN_M, 0.0, 0.0]]), spots
+
+
+def test_metal_is_read_close_enough_that_no_line_of_sight_slips_through():
+    """Every point of a plate lies within half a sight's breadth of a grain."""
+    points, triangles = plate((0, 0, 0), (0.31, 0.02, 0), (0.05, 0, 0.23))
+    spots = grains(points, triangles, points.mean(axis=0), 1.0)
+    u, v = np.random.default_rng(1).random((2, 500))
+    wanted = points[0] + u[:, None] * (points[1] - points[0]) + v[:, None] * (points[3] - points[0])
+    nearest = np.linalg.norm(wanted[:, None] - spots[None], axis=2).min(axis=1)
+    assert nearest.max() < SIGHT_M
+
+
+@pytest.mark.parametrize(("gap", "fits"), [(0.020, False), (0.028, False), (0.032, True), (0.06, True)])
+def test_blades_go_in_where_the_gap_is_wider_than_they_are(gap, fits):
+    pin, spots = cleft(gap)
+    found = view_of(pin, spots, 1.0, OPENING_M)
+    assert (found is not None) == fits
+    if found is not None:
+        assert isinstance(found, View)
+        assert found.way_out[1] > 0.9  # straight out of the cleft
+        assert abs(found.normal[0]) > 0.9  # the blades' plane lies along it
+
+
+def test_a_gap_that_tapers_with_the_blades_is_enough():
+    """10 mm at the pin and 30 mm from 50 mm out on: blades taper; narrower outside they do not go in."""
+    pin, spots = cleft(0.014, flare_m=0.044)
+    assert view_of(pin, spots, 1.0, OPENING_M) is not None
+    pin, spots = cleft(0.014, flare_m=0.02)
+    assert view_of(pin, spots, 1.0, OPENING_M) is None
+
+
+def test_a_lid_over_the_gap_hides_it_and_a_wing_beside_it_stops_wide_blades():
+    pin, spots = cleft(0.05)
+    lid = grains(*plate((-0.2, 0.14, -0.4), (0.4, 0, 0), (0, 0, 0.8)), np.zeros(3), 0.5)
+    assert view_of(pin, np.concatenate([spots, lid]), 1.0, OPENING_M) is None
+    # a bridge across the gap 60 mm above the pin: blades that open over it do not fit, small ones do
+    bridge = grains(*plate((-0.03, 0.0, 0.06), (0.06, 0, 0), (0, 0.1, 0)), np.zeros(3), 0.5)
+    assert view_of(pin, np.concatenate([spots, bridge]), 1.0, 0.18) is None
+    assert view_of(pin, np.concatenate([spots, bridge]), 1.0, 0.10) is not None
+
+
+def test_looking_is_mirrored_with_the_car():
+    pin, spots = cleft(0.05)
+    flip = np.array([1.0, -1.0, 1.0])
+    there = view_of(pin * flip, spots * flip, -1.0, OPENING_M)
+    assert there is not None and there.way_out[1] < -0.9
+    np.testing.assert_allclose(looks(-1.0) * flip, looks(1.0))
+
+
+def test_the_compiled_look_is_the_plain_one():
+    rng = np.random.default_rng(7)
+    spots, place, ways = rng.normal(0.0, 0.1, (400, 3)), np.zeros(3), looks(1.0)
+    got = np.zeros(len(ways), dtype=bool)
+    blocked_ways(spots, place, ways, 0.02, 0.006, got)
+    along = spots @ ways.T
+    off = np.linalg.norm(spots[:, None] - along[:, :, None] * ways[None], axis=2)
+    np.testing.assert_array_equal(got, ((along > 0.02) & (off < 0.006)).any(axis=0))
+    assert 0 < got.sum() < len(ways)
+
+
+def test_on_a_shut_door_nothing_is_exposed_and_swung_open_its_latch_is():
+    """The door turned about its hinges as a rigid body: by five degrees no blade fits, by twenty one does."""
+    model = build_model(Car(lattice_spacing_m=0.09))
+    look, points = lookout_of(model), model.start.points
+    assert look.views(model.structure, points, OPENING_M) == {}
+    pins = [look.pin(tie, points) for tie in model.structure.ties if tie.name.endswith("hinge")]
+    axis = np.mean(pins, axis=(0, 1))
+
+    def swung(degrees):
+        a = np.radians(degrees)
+        turn = np.array([[np.cos(a), -np.sin(a), 0.0], [np.sin(a), np.cos(a), 0.0], [0.0, 0.0, 1.0]])
+        return look.views(model.structure, (points - axis) @ turn.T + axis, OPENING_M)
+
+    assert "latch" not in swung(2.0)
+    found = swung(20.0)
+    assert "latch" in found
+    assert OUT_M > ROOM_M and found["latch"].way_out[1] > 0.0
