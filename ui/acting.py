@@ -17,6 +17,7 @@ from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.panels.sheets import KeySheet
 from ui.player import Player
+from ui.presenter import Presenter
 from ui.state.chances import Chances, Wish, progress_words
 from ui.state.locks import MAP
 from ui.state.session import Session
@@ -53,6 +54,7 @@ class Acting:
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
         self.tools = ToolSide(window, filing.folder)
+        self.presenter = Presenter(session, window, self.lessons, self.teaching)
         self.side: StageSide | None = None
         self.see: SeeSide | None = None
         self._keys: KeySheet | None = None
@@ -68,7 +70,7 @@ class Acting:
         session, side = self.session, self.side
         line = session.line
         plain: dict[str, Callable[[], object]] = {}
-        for part in (self.teaching, self.lessons, self.branches, self.player):
+        for part in (self.teaching, self.lessons, self.branches, self.player, self.presenter):
             plain |= part.actions()
         plain |= {
             "beside": self.beside.turn,
@@ -102,10 +104,9 @@ class Acting:
             steer.get(name, lambda: None)()
 
     def _page(self, way: int) -> None:
-        """Turn a page: of the lesson if one is open, else to the next event."""
-        walk = self.lessons.walk
-        if walk.is_open:
-            walk.go(walk.position + way)
+        """Turn a page: of the lesson if one is open, of the plan while it is presented, else to an event."""
+        if self.lessons.walk.is_open or self.presenter.on:
+            self.presenter.go(way)
         else:
             self.session.line.go_to_mark(way)
 

@@ -122,6 +122,8 @@ class App:
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(session.let_go)
         scrub.run_wished.connect(acting.run_to)
+        acting.presenter.changed = lambda: self.showing.later("moment")
+        self.showing.class_words = lambda: acting.presenter.class_words
         acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
         scrub.position_wished.connect(lambda position: session.line.go(position))
         named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),

@@ -35,6 +35,8 @@ class Showing:
         self.session, self.window, self._soon = session, window, soon
         self.side: StageSide | None = None
         self.ready: dict[str, Plan] = {}
+        self.class_words: Callable[[], str] = lambda: ""
+        """What the class is to read below the stage before anything has moved."""
         self.show_second: Callable[[], object] = lambda: None
         """Draws the plan beside, where there is one."""
         self._dirty: set[str] = set()
@@ -131,7 +133,9 @@ class Showing:
         )
         window.reading.show_reading(reading, units)
         told = reading.sentence if reading.sentence != SHUT and session.beside.rows is None else ""
-        window.show_lower_third(told.partition(". ")[0].rstrip(".") + "." if told else "")
+        told = told.partition(". ")[0].rstrip(".") + "." if told else ""
+        at_rest = session.aiming or reading.sentence == SHUT
+        window.show_lower_third(self.class_words() or told if at_rest else told)
 
     def _show_able(self) -> None:
         session, window = self.session, self.window

@@ -188,3 +188,25 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
     keys("b")
     assert not beside.on
     assert not views[1].isVisible()
+
+
+def test_a_class_is_led_through_by_page_keys_and_the_window_is_as_before_afterwards(app, qtbot, keys):
+    session, window, presenter = app.session, app.window, app.acting.presenter
+    keys("F5")
+    assert presenter.on
+    assert session.view.options.stage_only
+    assert not window.scrub.isVisible()
+    assert window.isFullScreen()
+    qtbot.waitUntil(lambda: window._lower.text() == presenter.class_words != "", timeout=5_000)
+    keys("Next")
+    assert presenter.number == 1
+    qtbot.waitUntil(lambda: window._lower.text().startswith("What will happen?"), timeout=5_000)
+    keys("F7")
+    assert presenter.notes.isVisible()
+    keys("F7")
+    assert not presenter.notes.isVisible()
+    keys("F5")
+    assert not presenter.on
+    qtbot.waitUntil(window.scrub.isVisible, timeout=5_000)
+    assert not window.isFullScreen()
+    assert (window.width(), window.height()) == (1280, 720)

@@ -45,6 +45,7 @@ KEYS = (
     ("F", "stage only, and back"),
     ("A, L, R", "ask before the push, lock, compare with what happened"),
     ("B", "two plans side by side, and back"),
+    ("F5, F7", "present to a class; notes for the teacher"),
     ("T", "shut answers, ladder, arrow and map, or open them"),
     ("F4", "model card: what this is, and who says so"),
     ("Esc", "stop what is being worked out; give the wheel back"),

@@ -51,6 +51,8 @@ TEACH: tuple[Row, ...] = (
     ("compare", "Compare prediction and outcome", "R"),
     ("-", "", ""),
     ("beside", "Two plans side by side, or one again", "B"),
+    ("present", "Present to a class, or end it", "F5"),
+    ("notes", "Notes for the teacher", "F7"),
     ("-", "", ""),
     ("shut", "Shut answers, ladder, arrow and map, or open them", "T"),
     ("shut_answers", "Answers shut", ""),
