@@ -19,9 +19,8 @@ from sim.many import GIVES, NOTHING_GAVE, first_give
 from sim.plan import BeltPoint, Ease, EdgePoint, Plan, Spread
 from sim.planfile import plan_sha256
 from sim.problems import PlanError
-from sim.record import Event as MoveEvent
-from sim.record import Frame, MoveRecord, MoveResult, Rung, SolverNote
-from sim.results import LIMITS_LINE, MODEL_VERSION, move_to_raw
+from sim.record import Frame, MoveRecord, MoveResult
+from sim.results import LIMITS_LINE, MODEL_VERSION
 from sim.run import solve_plan
 
 NEIGHBOUR_M = 0.010
@@ -179,7 +178,7 @@ def keep(
 def _timeless(record: MoveRecord) -> dict[str, Any]:
     """Return a result as plain values without the times it took: the same run gives the same file."""
     assert record.result is not None
-    raw = move_to_raw(record.result)
+    raw: dict[str, Any] = msgspec.to_builtins(record.result)
     raw["solver"] |= {"factor_s": 0.0, "assemble_s": 0.0, "wall_s": 0.0}
     return raw
 
@@ -230,18 +229,9 @@ def moments(folder: Path, name: str, kept: Kept, model: DoorModel) -> tuple[Move
     """
     try:
         frames = kept_frames.unpacked(folder / f"{name}.npz", model)
-    except (OSError, ValueError, KeyError):
+        results = [msgspec.convert(raw, MoveResult) for raw in kept.results]
+    except (OSError, ValueError, KeyError, msgspec.DecodeError):
         return ()
-    if len(frames) != len(kept.results):
+    if len(frames) != len(results):
         return ()
-    return tuple(MoveRecord(f, _result(raw)) for f, raw in zip(frames, kept.results, strict=True))
-
-
-def _result(raw: dict[str, Any]) -> MoveResult:
-    values = dict(raw)
-    values["events"] = tuple(MoveEvent(**event) for event in raw["events"])
-    values["ladder"] = tuple(Rung(**rung) for rung in raw["ladder"])
-    values["solver"] = SolverNote(**raw["solver"])
-    for name in ("seats", "metal", "notes"):
-        values[name] = tuple(raw[name])
-    return MoveResult(**values)
+    return tuple(MoveRecord(f, result) for f, result in zip(frames, results, strict=True))

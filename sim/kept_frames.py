@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 import zipfile
 from collections.abc import Sequence
+from dataclasses import fields, replace
 from pathlib import Path
 from typing import Any
 
@@ -17,9 +18,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.door_model import DoorModel
-from sim.plan import BeltPoint, EdgePoint
-from sim.record import Clearance, Event, Frame, MoveRecord, Rung, SeatNow
-from sim.rigid import Barrier
+from sim.record import Frame, MoveRecord
 
 GRID_M = 1.0e-4
 LOAD_STEP = 0.02
@@ -29,22 +28,13 @@ PAIR = 1 << 18
 """Nodes a lattice may have for a pair of them to be one number."""
 LEAST_FLOW = 3
 """Of 255: what carries less than a hundredth of the largest flow is not drawn."""
-FORM = 1
+FORM = 2
 """Version of this form; another one is not read."""
 
-_NUMBERS = (
-    "move_index",
-    "increment",
-    "opening_m",
-    "force_n",
-    "parted_length_m",
-    "torn_length_m",
-    "latch_demand_ratio",
-    "skin_mid_outboard_m",
-    "inner_mid_outboard_m",
-    "iterations",
-    "sharp_edge_count",
-)
+_BIG = ("points", "seam_damage", "load", "path_pairs", "path_flow_n", "triangles", "state")
+"""Fields of a frame that are kept as arrays, or not at all; the others as words."""
+_ROUGH = ("ledger_j", "ladder", "reactions")
+"""Fields of which five digits are kept."""
 
 
 def packed(model: DoorModel, records: Sequence[MoveRecord]) -> bytes:
@@ -60,15 +50,20 @@ def packed(model: DoorModel, records: Sequence[MoveRecord]) -> bytes:
         last = here
     arrays |= _planes("way", np.concatenate(ways))
     arrays["nodes"] = np.array([len(frame.points) for frame in frames], dtype=np.int32)
-    arrays["damage"] = np.rint(255.0 * np.array([f.seam_damage for f in frames])).astype(np.uint8)
-    loads = [np.clip(np.rint(f.load / LOAD_STEP), 0, 255).astype(np.uint8) for f in frames]
-    arrays["load"], arrays["loads"] = np.concatenate(loads), np.array([len(x) for x in loads], np.int32)
+    arrays |= _bytes("damage", [255.0 * f.seam_damage for f in frames])
+    arrays |= _bytes("load", [f.load / LOAD_STEP for f in frames])
     arrays |= _flows(frames)
     arrays["words"] = np.frombuffer(msgspec.json.encode(_words(records)), dtype=np.uint8)
     torn = [f.triangles for f in frames if f.triangles is not None]
     if torn:
         arrays["triangles"] = np.concatenate(torn).astype(np.int32)
     return _npz(arrays)
+
+
+def _bytes(name: str, values: Sequence[NDArray[np.float64]]) -> dict[str, NDArray[Any]]:
+    """Return rows of numbers from 0 to 255 as one row of bytes, and how long each was."""
+    rows = [np.clip(np.rint(row), 0, 255).astype(np.uint8) for row in values]
+    return {name: np.concatenate(rows), f"{name}_count": np.array([len(row) for row in rows], np.int32)}
 
 
 def _npz(arrays: dict[str, NDArray[Any]]) -> bytes:
@@ -136,39 +131,33 @@ def _words(records: Sequence[MoveRecord]) -> dict[str, Any]:
 
 
 def _frame_words(frame: Frame) -> dict[str, Any]:
-    seat, barrier = frame.seat, frame.barrier
-    words: dict[str, Any] = {name: getattr(frame, name) for name in _NUMBERS}
-    words |= {
-        "ledger_j": {name: _short(value) for name, value in frame.ledger_j.items()},
-        "ladder": [(rung.part, rung.event, _short(rung.demand_ratio)) for rung in frame.ladder],
-        "events": [(e.kind, e.part, e.opening_m, e.force_n) for e in frame.events],
-        "clearance": (
-            frame.clearance.distance_m,
-            frame.clearance.metal_point,
-            frame.clearance.body_point,
-            frame.clearance.body_part,
-        ),
-        "drive": (frame.drive_points.tolist(), frame.drive_forces.tolist()),
-        "reactions": {name: [_short(x) for x in force] for name, force in frame.reactions.items()},
-        "torn": 0 if frame.triangles is None else len(frame.triangles),
+    barrier = frame.barrier
+    if barrier is not None:  # which triangles it touches matters to the mechanics alone
+        barrier = replace(barrier, triangles=np.zeros(0, dtype=np.int64))
+    small = {
+        field.name: getattr(frame, field.name)
+        for field in fields(frame)
+        if field.name not in _BIG and field.name != "barrier"
     }
-    if seat is not None:
-        place = msgspec.to_builtins(seat.place)
-        words["seat"] = (place, seat.seat, seat.skin_share, seat.slid_m, seat.other_slid_m)
-        words["line"] = (seat.line.tolist(), seat.tips.tolist())
-    if barrier is not None:
-        words["barrier"] = {
-            "core": barrier.core.tolist(),
-            "rounding_m": barrier.rounding_m,
-            "is_box": barrier.is_box,
-            "centre": barrier.centre.tolist(),
-            "direction": barrier.direction.tolist(),
-        }
-    return words
+    raw: dict[str, Any] = msgspec.to_builtins({**small, "barrier": barrier}, enc_hook=_plain)
+    for name in _ROUGH:
+        raw[name] = _rough(raw[name])
+    raw["torn"] = 0 if frame.triangles is None else len(frame.triangles)
+    return raw
 
 
-def _short(value: float) -> float:
-    return float(f"{value:.5g}")
+def _plain(value: Any) -> Any:
+    if isinstance(value, np.ndarray | np.generic):
+        return value.tolist()
+    raise NotImplementedError(f"{type(value)} cannot be kept")
+
+
+def _rough(value: Any) -> Any:
+    if isinstance(value, dict):
+        return {key: _rough(item) for key, item in value.items()}
+    if isinstance(value, list | tuple):
+        return [_rough(item) for item in value]
+    return float(f"{value:.5g}") if isinstance(value, float) else value
 
 
 def unpacked(path: Path, model: DoorModel) -> tuple[tuple[Frame, ...], ...]:
@@ -176,7 +165,7 @@ def unpacked(path: Path, model: DoorModel) -> tuple[tuple[Frame, ...], ...]:
 
     Raises
     ------
-    ValueError
+    ValueError, msgspec.DecodeError
         When they are of another form, or belong to another lattice than the model's.
     """
     with np.load(path, allow_pickle=False) as file:
@@ -195,61 +184,37 @@ def _frames(arrays: dict[str, NDArray[Any]], words: list[dict[str, Any]], model:
         raise ValueError("the moments belong to another lattice")
     ways, met = _from_planes("way", arrays), np.cumsum(_from_planes("pair", arrays))
     pairs = np.stack([met // PAIR, met % PAIR], axis=-1)
-    at, load_at, torn_at = 0, 0, 0
+    damage, loads = _rows("damage", arrays), _rows("load", arrays)
+    at, torn_at = 0, 0
     frames = []
     for k, said in enumerate(words):
-        count = int(arrays["nodes"][k])
-        part = slice(at, at + 3 * count)
-        last = _longer(last, count) + ways[part].reshape(-1, 3)
-        load = arrays["load"][load_at : load_at + int(arrays["loads"][k])]
+        count, torn = int(arrays["nodes"][k]), int(said.pop("torn"))
+        last = _longer(last, count) + ways[at : at + 3 * count].reshape(-1, 3)
         flow = arrays["flow"][k]
-        torn = int(said["torn"])
-        triangles = arrays["triangles"][torn_at : torn_at + torn].astype(np.int64) if torn else None
-        frames.append(
-            _frame(
-                said,
-                points=GRID_M * last,
-                seam_damage=arrays["damage"][k] / 255.0,
-                load=LOAD_STEP * load,
-                path_pairs=pairs[flow > 0],
-                path_flow_n=float(arrays["most"][k]) / 255.0 * flow[flow > 0],
-                triangles=triangles,
-            )
-        )
-        at, load_at, torn_at = part.stop, load_at + len(load), torn_at + torn
+        big = {
+            "points": GRID_M * last,
+            "seam_damage": damage[k] / 255.0,
+            "load": LOAD_STEP * loads[k],
+            "path_pairs": pairs[flow > 0],
+            "path_flow_n": float(arrays["most"][k]) / 255.0 * flow[flow > 0],
+            "triangles": arrays["triangles"][torn_at : torn_at + torn].astype(np.int64) if torn else None,
+        }
+        frames.append(_frame(said, big))
+        at, torn_at = at + 3 * count, torn_at + torn
     return frames
 
 
-def _frame(said: dict[str, Any], **arrays: Any) -> Frame:
-    distance, metal, body, part = said["clearance"]
-    points, forces = (np.array(one, dtype=np.float64).reshape(-1, 3) for one in said["drive"])
-    return Frame(
-        **{name: said[name] for name in _NUMBERS},
-        ledger_j=said["ledger_j"],
-        ladder=tuple(Rung(*rung) for rung in said["ladder"]),
-        events=tuple(Event(*event) for event in said["events"]),
-        clearance=Clearance(distance, tuple(metal), tuple(body), part),
-        drive_points=points,
-        drive_forces=forces,
-        reactions={name: (force[0], force[1], force[2]) for name, force in said["reactions"].items()},
-        seat=_seat(said),
-        barrier=_barrier(said.get("barrier")),
-        **arrays,
-    )
+def _rows(name: str, arrays: dict[str, NDArray[Any]]) -> list[NDArray[np.float64]]:
+    ends = np.cumsum(arrays[f"{name}_count"])[:-1]
+    return [row.astype(np.float64) for row in np.split(arrays[name], ends)]
 
 
-def _seat(said: dict[str, Any]) -> SeatNow | None:
-    if "seat" not in said:
-        return None
-    raw, seat, share, slid, other = said["seat"]
-    place = msgspec.convert(raw, EdgePoint | BeltPoint)
-    line, tips = (np.array(one, dtype=np.float64) for one in said["line"])
-    return SeatNow(place, seat, share, slid, other, line, tips)
+def _frame(said: dict[str, Any], big: dict[str, Any]) -> Frame:
+    none: dict[str, Any] = {name: [] for name in ("points", "seam_damage", "load")}
+    return replace(msgspec.convert({**said, **none}, Frame, dec_hook=_array), **big)
 
 
-def _barrier(said: dict[str, Any] | None) -> Barrier | None:
-    if said is None:
-        return None
-    core, centre, direction = (np.array(said[name]) for name in ("core", "centre", "direction"))
-    none = np.zeros(0, dtype=np.int64)
-    return Barrier(core, said["rounding_m"], said["is_box"], centre, direction, none)
+def _array(_: type, value: Any) -> Any:
+    """Return a list of numbers as the array that a field asks for; empty places keep three columns."""
+    array = np.array(value)
+    return array if array.size else np.zeros((0, 3))

@@ -159,6 +159,7 @@ class Lesson(msgspec.Struct, frozen=True):
     language : of its words, as in BCP 47;  written_on, piloted_on : dates, "" when there is none
     duration_min : planned length [min]
     hazards : names of caution cards of this lesson's parts (restraints, high voltage, glass ...)
+    signs : kinds of event to look for on the metal besides those its runs came to
     """
 
     schema_version: int = SCHEMA_VERSION
@@ -177,6 +178,7 @@ class Lesson(msgspec.Struct, frozen=True):
     materials: tuple[str, ...] = ()
     references: tuple[str, ...] = ()
     hazards: tuple[str, ...] = ()
+    signs: tuple[str, ...] = ()
     plans: tuple[LessonPlan, ...] = ()
     steps: tuple[Step, ...] = ()
     questions: tuple[Question, ...] = ()

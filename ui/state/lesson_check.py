@@ -11,7 +11,7 @@ from ui.state.bank import key_of, outcome
 from ui.state.lesson import Expected, Lesson
 from ui.state.lesson_file import texts_of, unknown_fields
 from ui.state.lesson_results import FIGURES, PlanResult, unknown_figures
-from ui.state.signs import hazards
+from ui.state.signs import hazards, signs
 
 
 @dataclass(frozen=True)
@@ -31,6 +31,7 @@ def looked_through(lesson: Lesson, results: Mapping[str, PlanResult], text: str)
     for path, words in texts_of(lesson):
         lines += [f"{path}: {figure} is no figure" for figure in unknown_figures(words)]
     lines += [f"no hazard card of this name: {name}" for name in lesson.hazards if name not in hazards()]
+    lines += [f"no sign of this name: {name}" for name in lesson.signs if name not in signs()]
     lines += [result.why_stale for result in results.values() if not result.fresh]
     failed = False
     for pair in lesson.expected:

@@ -57,7 +57,9 @@ LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come fir
 # bridge -------------------------------------------------------------------------------------------------
 
 
-def bridge(results: Sequence[PlanResult], title: str, overlay: Overlay | None = None) -> Sheet:
+def bridge(
+    results: Sequence[PlanResult], title: str, overlay: Overlay | None = None, more: Sequence[str] = ()
+) -> Sheet:
     """Return the sheet that leads from the screen to the drill ground, for one plan or a lesson's."""
     moves = [move for result in results for move in (result.kept.moves if result.kept else ())]
     shown = [result for result in results if result.kept is not None][:2]
@@ -65,7 +67,7 @@ def bridge(results: Sequence[PlanResult], title: str, overlay: Overlay | None = 
         Picture(result.called, result.called, camera="latch", aim=True, moment="start") for result in shown
     )
     body = title_of(title) + _shown_row(shown)
-    rows = [signs()[ALWAYS], *(signs()[event] for event in events_of(moves))]
+    rows = [signs()[ALWAYS], *(signs()[event] for event in events_of(moves, more))]
     body += heading("On the screen, and on the metal")
     body += table(
         ("On the screen", "Look", "Listen", "Feel", "Stop"),
@@ -98,7 +100,7 @@ def bridge(results: Sequence[PlanResult], title: str, overlay: Overlay | None = 
 def _shown_row(shown: Sequence[PlanResult]) -> str:
     """Return what the model showed: each plan's picture over its sentence, beside each other."""
     if not shown:
-        return paragraph("The plan has not been solved yet, so this sheet holds the general signs alone.")
+        return paragraph("No run of the model stands behind this sheet; the signs are those of the trade.")
     wide = (FULL_PX - 16) // 2
     cells = []
     for result in shown:
@@ -253,7 +255,7 @@ def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
             for r in shown
         ]
         body += beside([cells[0], (2, ""), *(cells[1:] or [(49, "")])])
-    body += heading("What do you say?")
+    body += heading("What do you say?") if lesson.questions else rules(3)
     for k, question in enumerate(lesson.questions, 1):
         body += _paper_question(k, question, results)
     body += heading("Afterwards")
@@ -360,7 +362,7 @@ def sheet_of(
 ) -> Sheet:
     """Return one of a lesson's sheets; KeyError for another word."""
     makers = {
-        "bridge": lambda: bridge(list(results.values()), lesson.title, overlay),
+        "bridge": lambda: bridge(list(results.values()), lesson.title, overlay, lesson.signs),
         "evaluation": lambda: evaluation(lesson, seats, overlay),
         "review": lambda: review(lesson, results),
         "handout": lambda: handout(lesson, results),

@@ -48,9 +48,9 @@ def hazards() -> Mapping[str, str]:
     return _texts()[1]
 
 
-def events_of(moves: Sequence[Told]) -> tuple[str, ...]:
-    """Return the kinds of event that a plan's moves came to, in the order of the signs."""
-    met = {move.first for move in moves}
+def events_of(moves: Sequence[Told], more: Sequence[str] = ()) -> tuple[str, ...]:
+    """Return the kinds of event that moves came to, and some more, in the order of the signs."""
+    met = {move.first for move in moves} | set(more)
     for move in moves:
         met |= {word.partition(" (")[0] for word in move.metal}
     return tuple(event for event in signs() if event in met)

@@ -12,6 +12,8 @@ import pytest
 
 from sim import kept, kept_frames
 from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.record import MoveRecord, RamNow
+from sim.rigid import Barrier
 from sim.run import solve_plan
 
 PLAN = Plan(
@@ -76,6 +78,32 @@ def test_the_largest_flow_of_the_load_path_is_kept_with_its_pair(folder, solved)
     top = theirs.path_pairs[np.argmax(theirs.path_flow_n)]
     assert mine.path_pairs[np.argmax(mine.path_flow_n)].tolist() == top.tolist()
     assert mine.path_flow_n.max() == pytest.approx(theirs.path_flow_n.max(), rel=1e-6)
+
+
+def test_what_only_some_moves_have_is_kept_too(solved, tmp_path):
+    model, records = solved
+    arrow = np.array([0.0, 0.6, 0.8])
+    ram = RamNow(np.eye(3)[:2], arrow, arrow, 0.1, 2, 6.0e4, 0.1, 0.2, 0.3, True, 0.004, 0.001)
+    barrier = Barrier(np.array([0.1, 0.1, 0.3]), 0.01, False, np.zeros(3), arrow, np.arange(5))
+    frame = dataclasses.replace(
+        records[0].frames[-1],
+        ram=ram,
+        barrier=barrier,
+        grounded_n={"front door": 120.0},
+        part_clearance_m={"head": 0.25},
+        exit_width_m=0.7,
+        spots_gone=3,
+        seat=None,
+    )
+    path = tmp_path / "frames.npz"
+    path.write_bytes(kept_frames.packed(model, [MoveRecord((records[0].frames[0], frame), None)]))
+    ((_, found),) = kept_frames.unpacked(path, model)
+    np.testing.assert_array_equal(found.ram.ends, ram.ends)
+    np.testing.assert_array_equal(found.ram.line, ram.line)
+    np.testing.assert_array_equal(found.barrier.core, barrier.core)
+    assert (found.ram.stage, found.ram.rolled, found.barrier.is_box) == (2, True, False)
+    assert (found.grounded_n, found.part_clearance_m) == (frame.grounded_n, frame.part_clearance_m)
+    assert (found.exit_width_m, found.spots_gone, found.seat) == (0.7, 3, None)
 
 
 @pytest.mark.parametrize(

@@ -19,7 +19,7 @@ from ui.state.lesson_file import (
     unknown_fields,
 )
 from ui.state.lesson_results import results_of, unknown_figures
-from ui.state.signs import hazards
+from ui.state.signs import hazards, signs
 
 FIGURE_WITH_UNIT = re.compile(r"\d[\d.,]*[ \u00a0]?(mm|cm|m|kN|N|J|%|kg|bar|degrees|lbf|in)\b")
 
@@ -103,6 +103,7 @@ class TestReadyLessons:
         assert all((goal.audience, goal.behaviour, goal.condition, goal.degree))
         assert lesson.limits and lesson.claims and lesson.evaluation and lesson.debrief.questions
         assert set(lesson.hazards) <= set(hazards())
+        assert set(lesson.signs) <= set(signs())
         assert all(claim.source for claim in lesson.claims)
         assert unknown_fields(ready_path(name).read_text(encoding="utf-8")) == ()
 
