@@ -80,6 +80,8 @@ def _spread_place(move: Spread, length: Length) -> str:
 
 
 def _squeeze_place(move: Squeeze, length: Length) -> str:
+    if move.on is not None:
+        return f"{length(move.on.height_m)} up the pillar; closes {length(move.closing_m)}"
     along, up = length(move.along_m), length(move.height_m)
     return f"{along} from the hinge edge, {up} up; closes {length(move.closing_m)}"
 
@@ -165,7 +167,7 @@ WORDS: dict[type, MoveWords] = {
         _spread_title, _spread_place, "opening_m", ("Open the tips", "Opening the tips", "Opened the tips")
     ),
     Squeeze: MoveWords(
-        lambda _: "Squeeze across the panel",
+        lambda move: f"Squeeze across the {'panel' if move.on is None else 'pillar'}",
         _squeeze_place,
         "closing_m",
         ("Close the tips", "Closing the tips", "Closed the tips"),

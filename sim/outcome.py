@@ -123,7 +123,9 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     if len(push.pads) > 1:
         why = "Both tips stood on the door, so what one pushed with the other pushed back with."
         if push.force_ratio < 1.0:
-            why = "The tips closed across the door, so skin and inner panel were pressed towards each other."
+            sheets = "its walls" if push.pads[0].part == "pillar" else "skin and inner panel"
+            across = "pillar" if push.pads[0].part == "pillar" else "door"
+            why = f"The tips closed across the {across}, so {sheets} were pressed towards each other."
     why += _slid_words(start, end, events)
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"

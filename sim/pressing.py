@@ -21,13 +21,13 @@ from sim.pillar_pads import pillar_of
 from sim.plan import BaseSpot, FacePoint, PillarSpot, Press
 from sim.problems import PlanError
 from sim.ram import (
-    FRICTION,
     LONGEST_M,
     ReadyRam,
     Spot,
     Stand,
     base_stand,
     check_ram,
+    friction_of,
     on_pillar,
     on_sheet,
 )
@@ -121,7 +121,7 @@ def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> Rea
     else:
         foot = spot_of(model, move.foot, "foot")
         apart = float(np.linalg.norm(place - foot.middle(here)))
-    ready = ReadyRam(move, head, foot, FRICTION[move.ram.head][move.surface])
+    ready = ReadyRam(move, head, foot, friction_of(move.ram.head, move.surface))
     shut, left = move.ram.closed_m + move.ram.piece_m, ready.length_left_m(apart)
     if apart < shut:
         raise PlanError(
@@ -344,7 +344,10 @@ def press_sentence(course: PressCourse) -> str:
         why += "; ease, set it squarer or give it a better grip, press again."
     elif BASE_GIVING in kinds:
         sink = last.ram.sink_m * 1e3 if last.ram is not None else 0.0
-        why = f"The base gave by {sink:.0f} mm, more than the part: spread the foot or find a stiffer base."
+        why = (
+            f"The base gave before the part did and stands {sink:.0f} mm deep: "
+            "spread the foot or find a stiffer base."
+        )
     elif "stalled" in kinds:
         why = "The ram has no more force at this stage."
     elif last.ram is not None:

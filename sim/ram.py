@@ -26,10 +26,16 @@ Ints = NDArray[np.int64]
 # force across over force pressed with at which a head slides, from memory: about .15 on paint, wet, or
 # rubber, .3 smooth on bare or grooved on painted steel, .6 grooved on bare steel.  Points that have lost
 # their bite are as grooved ones.
-FRICTION: dict[str, dict[Surface, float]] = {
-    "flat": {"rubber": 0.15, "painted": 0.15, "bare": 0.3},
-    "waffle": {"rubber": 0.15, "painted": 0.3, "bare": 0.6},
-    "pointed": {"rubber": 0.6, "painted": 0.6, "bare": 0.6},
+FRICTION: dict[str, float] = {
+    "flat on rubber": 0.15,
+    "flat on painted": 0.15,
+    "flat on bare": 0.3,
+    "waffle on rubber": 0.15,
+    "waffle on painted": 0.3,
+    "waffle on bare": 0.6,
+    "pointed on rubber": 0.6,
+    "pointed on painted": 0.6,
+    "pointed on bare": 0.6,
 }
 FOOT_FRICTION = 0.6  # a foot plate is grooved and stands on scraped metal: from memory
 POINTS, POINT_M = 4, 0.008  # points of a pointed head, width of one where it stands in the sheet, assumed
@@ -120,6 +126,11 @@ class ReadyRam:
         """Return how much further the ram can be driven out between ends so far apart [m]."""
         ram = self.move.ram
         return ram.closed_m + ram.piece_m + sum(ram.stage_m) - apart_m
+
+
+def friction_of(head: str, surface: Surface) -> float:
+    """Return force across over force pressed with at which a kind of head slides on a surface."""
+    return FRICTION[f"{head} on {surface}"]
 
 
 def stage_of(ram: Ram, out_m: float) -> int:

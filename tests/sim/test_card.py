@@ -34,6 +34,8 @@ MODULES = (
     "raw",
     "blade_work",
     "pieces",
+    "ram",
+    "base",
 )
 # the same number under another module's name, or not a number of the metal
 ELSEWHERE = {

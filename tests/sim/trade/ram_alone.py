@@ -18,7 +18,7 @@ from sim.ledger import Ledger
 from sim.network import Network
 from sim.pillar import PillarBuild, pillar_structure
 from sim.plan import BaseSpot, PillarSpot, Press, Ram
-from sim.ram import FRICTION, ReadyRam, base_stand, on_pillar
+from sim.ram import ReadyRam, base_stand, friction_of, on_pillar
 from sim.ram_hold import RamHold
 from sim.state import Drive
 
@@ -78,7 +78,7 @@ class Pillar:
         stand = base_stand(foot, ram, place, 1.0)
         if level:
             stand = replace(stand, place=np.array([place[0], stand.place[1], place[2]]), floored=False)
-        ready = ReadyRam(Press(ram=ram, surface=surface), spot, stand, FRICTION[head][surface])
+        ready = ReadyRam(Press(ram=ram, surface=surface), spot, stand, friction_of(head, surface))
         return RamHold(ready, self.structure, self.point.state.points)
 
     def set_down(self, **where):

@@ -25,7 +25,7 @@ from sim.ledger import Ledger
 from sim.materials import PATCH_STEEL, Metal
 from sim.network import Network
 from sim.plan import Ram
-from sim.ram import FRICTION, force_limit_n, stage_of
+from sim.ram import force_limit_n, friction_of, stage_of
 from sim.state import Drive
 from sim.structure import Section, Structure, Tie
 from sim.strut import Strut
@@ -347,9 +347,11 @@ def test_heads_hold_in_the_order_the_trade_gives():
 
     Ratios from memory.
     """
-    assert FRICTION["waffle"]["rubber"] < FRICTION["waffle"]["painted"] < FRICTION["waffle"]["bare"]
+    assert friction_of("waffle", "rubber") < friction_of("waffle", "painted") < friction_of("waffle", "bare")
     for surface in ("painted", "bare"):
-        assert FRICTION["flat"][surface] < FRICTION["waffle"][surface] <= FRICTION["pointed"][surface]
+        assert (
+            friction_of("flat", surface) < friction_of("waffle", surface) <= friction_of("pointed", surface)
+        )
 
 
 def test_the_force_drops_when_the_next_stage_starts():
