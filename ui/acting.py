@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from ui.see_side import SeeSide
     from ui.stage_side import StageSide
 
-WHILE_READING = ("quit", "full", "projector", "dark", "caution", "before_metal", "card")
+WHILE_READING = ("quit", "full", "projector", "dark", "larger", "smaller", "caution", "before_metal", "card")
 """Actions that also work while a text covers the stage."""
 
 
@@ -246,6 +246,15 @@ class Acting:
 
     def _do_projector(self) -> None:
         self.set_view(projector=not self.session.view.options.projector)
+
+    def _do_larger(self) -> None:
+        self.session.view.set(self.session.view.options.with_text(1))
+
+    def _do_smaller(self) -> None:
+        self.session.view.set(self.session.view.options.with_text(-1))
+
+    def _do_calm(self) -> None:
+        self.set_view(calm=not self.session.view.options.calm)
 
     def _do_dark(self) -> None:
         self.set_view(theme="light" if self.session.view.options.theme == "dark" else "dark")

@@ -36,7 +36,7 @@ if TYPE_CHECKING:
 OK, UNEXPECTED, REFUSED, STOPPED = 0, 1, 2, 130
 """Exit codes: done; the program's fault; a plan, word or folder that cannot be used; stopped by the user."""
 
-OURS = ("result.json", "series.csv", "picture.png")
+OURS = ("result.json", "series.csv", "picture.png", "film.png")
 """What a run writes; a folder that holds nothing else may be written again."""
 
 app = App(
@@ -84,7 +84,7 @@ def window(plan: Path | None = None) -> int:
 
 @app.command
 def run(plan: Path, *, out: Path) -> int:
-    """Solve a plan with no window and write result.json, series.csv and picture.png.
+    """Solve a plan with no window and write result.json, series.csv, picture.png and film.png.
 
     Parameters
     ----------
@@ -103,7 +103,7 @@ def run(plan: Path, *, out: Path) -> int:
         except PlanError as error:
             raise Refusal(f"{plan}: {sentence_of(error)}") from error
         write(folder, asked, records)
-        draw(folder / "picture.png", asked, model, records)
+        draw(folder, asked, model, records)
     sys.stdout.write(f"{told(records)}\n{out}\n")
     return OK
 
@@ -254,8 +254,8 @@ class Progress:
             sys.stderr.flush()
 
 
-def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:
-    """Draw the door before the first move and after the last one, with what happened in words."""
+def draw(folder: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:
+    """Draw the metal before the first move and after the last one, and the way between, with words."""
     from ui.scene import headless
 
     headless.prepare()
@@ -263,6 +263,7 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
     from sim import builds
     from sim.plan import Spread, Squeeze
     from sim.results import MODEL_VERSION
+    from ui import filming
     from ui.scene import picture as figures
 
     pushes = [move for move in plan.moves if isinstance(move, Spread | Squeeze)]
@@ -276,7 +277,8 @@ def draw(path: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]
     start, end = records[0].frames[0], records[-1].frames[-1]
     tool = pushes[0].tool if pushes else None
     image = figures.picture(model, start, end, words, aim=aim, tool=tool)
-    figures.save_png(image, path)
+    figures.save_png(image, folder / "picture.png")
+    filming.draw_film(folder / "film.png", plan, model, records, words)
 
 
 def told(records: Sequence[MoveRecord]) -> str:

@@ -57,7 +57,12 @@ class Filing:
         kept = self.settings
         units = Units.IMPERIAL if kept.imperial else Units.METRIC
         options = dataclasses.replace(
-            self.session.view.options, theme=kept.theme, projector=kept.projector, units=units
+            self.session.view.options,
+            theme=kept.theme,
+            projector=kept.projector,
+            units=units,
+            text_ratio=kept.text_ratio,
+            calm=kept.calm,
         )
         self.session.view.set(options)
         self.window.show_recent(kept.recent)
@@ -70,7 +75,12 @@ class Filing:
         imperial = options.units is Units.IMPERIAL
         self._remember(
             dataclasses.replace(
-                self.settings, theme=options.theme, projector=options.projector, imperial=imperial
+                self.settings,
+                theme=options.theme,
+                projector=options.projector,
+                imperial=imperial,
+                text_ratio=options.text_ratio,
+                calm=options.calm,
             )
         )
 

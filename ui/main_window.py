@@ -312,6 +312,7 @@ class MainWindow(QMainWindow):
             options.projector,
             options.theme == "dark",
             options.units.value == "imperial",
+            options.calm,
         )
         for name, on in zip(CHECKED, states, strict=True):
             self.actions_by_name[name].setChecked(on)

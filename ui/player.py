@@ -12,6 +12,8 @@ from ui.state.session import Session
 from ui.state.stops import can_stop, stops, turned
 
 FRAME_MS = 66
+STILL_MS = 1000
+"""How long a moment stands where nothing is to move on the screen: event by event, not frame by frame."""
 
 
 class Player:
@@ -65,14 +67,26 @@ class Player:
 
     def play_on(self) -> None:
         """Show the next moment; at the last one, halt."""
-        line, marks = self.session.line, self._marks()
-        after = self.playing.following(line.position, len(line), marks)
+        line = self.session.line
+        after = self._after(line.position)
         if after is not None:
             line.go(after)
-        if after is None or self.playing.following(line.position, len(line), marks) is None:
+        if after is None or self._after(line.position) is None:
             self.halt()
 
+    def _after(self, position: int) -> int | None:
+        """Return the next moment to show: the next event's where nothing is to move, or the last."""
+        count, marks = len(self.session.line), self._marks()
+        after = self.playing.following(position, count, marks)
+        while self.session.view.options.calm and after is not None and after not in marks:
+            further = self.playing.following(after, count, marks)
+            if further is None or further <= after:
+                break
+            after = further
+        return after
+
     def _start(self) -> None:
+        self._show()
         self._timer.start()
         self.window.scrub.show_playing(True)
 
@@ -80,7 +94,8 @@ class Player:
         return tuple(mark.position for mark in self.session.line.marks)
 
     def _show(self) -> None:
-        self._timer.setInterval(FRAME_MS * self.playing.pace)
+        step = STILL_MS if self.session.view.options.calm else FRAME_MS
+        self._timer.setInterval(step * self.playing.pace)
         self.window.scrub.show_manner(self.playing.pace, self.playing.loop, self.playing.words)
 
     # --- stops -------------------------------------------------------------------------------------------

@@ -59,7 +59,8 @@ class Showing:
 
     def _show_look(self) -> None:
         options = self.session.view.options
-        look = Look(options.theme == "dark", options.text_scale(self.window.width()))
+        scale = options.text_scale(self.window.width())
+        look = Look(options.theme == "dark", scale, options.projector)
         if look != self.window.look or not self.window.styleSheet():
             self.window.set_look(look)
 

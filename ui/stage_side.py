@@ -37,6 +37,7 @@ from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
 from ui.tip_steering import TipSteering, switch_words
+from ui.tools_shown import solids_at
 
 __all__ = ["StageSide", "StageView"]
 
@@ -98,7 +99,7 @@ class StageSide(TipSteering):
     def dress_stage(self, stage: Any) -> None:
         """Show layers, colours and theme on a stage."""
         options = self._session.view.options
-        theme = "dark" if options.theme == "dark" else "projector" if options.projector else "light"
+        theme = "projector" if options.projector else "dark" if options.theme == "dark" else "light"
         stage.set_theme(theme)
         stage.set_words(arrow=arrow_words, length=lambda value_m: length_text(value_m, options.units))
         stage.set_line_scale(options.text_scale(self._window.width()))
@@ -123,6 +124,7 @@ class StageSide(TipSteering):
         self._stage.show_clearance(frame.clearance if moved and _tells(frame.clearance) else None)
         with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
         self._stage.show_path(frame if with_path else None)
+        self._stage.show_tools(*solids_at(model, session.plan, session.timeline.move, frame))
         self.show_aim()
         self.moment_shown()
 

@@ -10,6 +10,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PIL import Image
 
@@ -237,6 +238,9 @@ def test_a_run_writes_everything_with_no_screen_and_can_be_repeated(tmp_path):
     with Image.open(folder / "picture.png") as image:
         assert image.size == (1600, 900)
         assert "local procedure first" in image.text["Description"]
+    with Image.open(folder / "film.png") as image:
+        assert image.size == (1600, 900)
+        assert np.asarray(image.convert("L")).std() > 15.0
 
 
 def test_stopping_leaves_nothing(tmp_path, capsys, monkeypatch):

@@ -34,6 +34,9 @@ LIGHT = Palette("#f1f1ef", "#fafaf9", "#ffffff", "#17191c", "#565c63", "#d3d5d6"
                 "#ffffff", "#f4e6c8")  # fmt: skip
 DARK = Palette("#191c1f", "#1f2327", "#282d32", "#eef0f1", "#a9b0b7", "#3b4147", "#565e66", "#e8eaec",
                "#17191c", "#4a3f26")  # fmt: skip
+PROJECTOR = Palette("#ffffff", "#ffffff", "#ffffff", "#000000", "#303030", "#6e6e6e", "#8c8c8c", "#000000",
+                    "#ffffff", "#ffe9a8")  # fmt: skip
+"""For a washed-out picture on a wall: white ground, black ink, hairlines that are seen (3:1)."""
 
 OUTWARD = "#0072b2"
 """Blue and vermillion of the palette published by M. Okabe and K. Ito, Color Universal Design (2002)."""
@@ -48,15 +51,17 @@ class Look:
     ----------
     dark : the dark theme
     scale : factor on all type
+    projector : the theme for a picture on a wall, before the dark one
     """
 
     dark: bool = False
     scale: float = 1.0
+    projector: bool = False
 
     @property
     def tones(self) -> Palette:
         """The tones of the theme."""
-        return DARK if self.dark else LIGHT
+        return PROJECTOR if self.projector else DARK if self.dark else LIGHT
 
     def px(self, size: str) -> int:
         """Return a size of type in pixels."""
@@ -82,7 +87,9 @@ class Look:
         tones = self.tones
         values = {name: getattr(tones, name) for name in Palette.__dataclass_fields__}
         sizes = {name: self.px(name) for name in SIZES}
-        return _SHEET.format(**values, **sizes, row=round(32 * self.scale), dot=round(16 * self.scale))
+        thin, thick = (2, 3) if self.projector else (1, 2)
+        boxes = {"row": round(32 * self.scale), "dot": round(16 * self.scale), "thin": thin, "thick": thick}
+        return _SHEET.format(**values, **sizes, **boxes)
 
 
 @cache
@@ -118,10 +125,10 @@ QLabel#heading {{ color: {quiet}; font-weight: 600; }}
 QLabel#body {{ font-size: {body}px; }}
 QLabel#head {{ font-size: {head}px; font-weight: 600; }}
 QLabel#large {{ font-size: {large}px; font-weight: 600; }}
-QPushButton, QToolButton {{ background: transparent; border: 1px solid {hairline}; border-radius: 4px;
+QPushButton, QToolButton {{ background: transparent; border: {thin}px solid {hairline}; border-radius: 4px;
   padding: 4px 8px; min-height: {dot}px; }}
 QPushButton:hover, QToolButton:hover {{ background: {raised}; border-color: {quiet}; }}
-QPushButton:focus, QToolButton:focus {{ border: 2px solid {ink}; padding: 3px 7px; }}
+QPushButton:focus, QToolButton:focus {{ border: {thick}px solid {ink}; padding: 3px 7px; }}
 QPushButton:pressed, QToolButton:pressed {{ background: {fill}; }}
 QPushButton:disabled, QToolButton:disabled {{ color: {fill}; border-color: {hairline}; }}
 QPushButton#primary {{ background: {strong}; color: {on_strong}; border-color: {strong}; font-size: {body}px;
@@ -139,11 +146,11 @@ QFrame#card {{ background: transparent; border: none; border-left: 3px solid {ha
 QFrame#card[selected="true"] {{ background: {raised}; border-left: 3px solid {ink}; }}
 QWidget#notice {{ background: {warn}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
-  border: 1px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
+  border: {thin}px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
   selection-background-color: {quiet}; }}
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 0; border: none; }}
 QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
-QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: 2px solid {ink}; }}
+QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: {thick}px solid {ink}; }}
 QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
   selection-color: {ink}; }}
 QComboBox QAbstractItemView::item {{ min-height: {dot}px; }}
@@ -151,7 +158,7 @@ QComboBox QAbstractItemView::item:selected {{ background: {hairline}; color: {in
 QMenuBar {{ background: {paper}; color: {ink}; }}
 QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
 QMenuBar::item:selected, QMenu::item:selected {{ background: {hairline}; color: {ink}; }}
-QMenu {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; }}
+QMenu {{ background: {raised}; color: {ink}; border: {thin}px solid {hairline}; }}
 QMenu::item {{ padding: 4px 24px 4px 24px; }}
 QMenu::item:disabled {{ color: {fill}; }}
 QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
@@ -160,7 +167,7 @@ QTableWidget#reading::item {{ padding: 4px 0; border-bottom: 1px solid {hairline
 QHeaderView, QHeaderView::section {{ background: {paper}; color: {quiet}; border: none; font-size: {small}px;
   padding: 4px 8px 4px 0; }}
 QDialog {{ background: {paper}; color: {ink}; }}
-QToolTip {{ background: {raised}; color: {ink}; border: 1px solid {hairline}; padding: 4px; }}
+QToolTip {{ background: {raised}; color: {ink}; border: {thin}px solid {hairline}; padding: 4px; }}
 QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
 QScrollBar::handle:vertical {{ background: {fill}; border-radius: 4px; min-height: 24px; margin: 1px; }}
 QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
@@ -169,5 +176,5 @@ QCheckBox {{ spacing: 8px; }}
 QSlider::groove:horizontal {{ background: {hairline}; height: 4px; border-radius: 2px; }}
 QSlider::sub-page:horizontal {{ background: {quiet}; height: 4px; border-radius: 2px; }}
 QSlider::handle:horizontal {{ background: {ink}; width: {dot}px; margin: -6px 0; border-radius: 4px; }}
-QSlider:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
+QSlider:focus {{ border: {thick}px solid {ink}; border-radius: 4px; }}
 """

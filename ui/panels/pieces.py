@@ -24,15 +24,27 @@ def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:
     return made
 
 
+class Hairline(QFrame):
+    """A line between two parts, thicker for a projector."""
+
+    def __init__(self, *, upright: bool) -> None:
+        super().__init__()
+        self.setObjectName("line")
+        self._upright = upright
+        self.set_look(Look())
+
+    def set_look(self, look: Look) -> None:
+        """Take the theme's thickness."""
+        size = 2 if look.projector else 1
+        if self._upright:
+            self.setFixedWidth(size)
+        else:
+            self.setFixedHeight(size)
+
+
 def line(*, upright: bool = False) -> QFrame:
     """Return a hairline."""
-    made = QFrame()
-    made.setObjectName("line")
-    if upright:
-        made.setFixedWidth(1)
-    else:
-        made.setFixedHeight(1)
-    return made
+    return Hairline(upright=upright)
 
 
 def button(text: str, name: str = "", tip: str = "") -> QPushButton:

@@ -25,7 +25,10 @@ OUT_M = {
 """How far out each layer stands when asunder [m]."""
 ONE_DOOR_REACH = 0.55
 """Factor on these where one door stands on the stage: it is seen from nearer."""
-SAID = ("tips", "rod", "share", "path", "path_covered", "clearance", "clearance_covered", "start", "barrier")
+SAID = (
+    "tips", "rod", "share", "path", "path_covered", "clearance", "clearance_covered", "start", "barrier",
+    "tools", "raw_edges",
+)  # fmt: skip
 """What is said about the metal where it is; hidden while it is not drawn there."""
 NAMES = {
     "skin": "outer skin", "seam": "seam", "bar": "bar", "latch_hinges": "latch and hinges",

@@ -19,6 +19,7 @@ def copy_to(mine: Stage, other: Stage) -> None:
     theirs, said = other.notes, mine.notes
     theirs.arrow_words, theirs.length_words = said.arrow_words, said.length_words
     other.show_aim(said.aim, said.tool, share=said.share)
+    other.show_tools(*said.solids)
     other.show_clearance(said.clearance)
     other.show_path(said.path_frame)
     other.show_start_ghost("start" in mine.cast)

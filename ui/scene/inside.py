@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from meshes.fittings import Fitting, Fittings, build_fittings
 from meshes.side import SideMesh
+from sim.plan import Car
 from ui.scene import tubes
 from ui.scene.colours import Theme, rgb
 from ui.scene.drawn import Drawn
@@ -26,8 +27,7 @@ class Inside:
 
     def __init__(self, model, side: SideMesh) -> None:
         self.sign = float(model.outboard_sign)
-        found = getattr(model, "fittings", None)
-        self.all: Fittings = build_fittings(side) if found is None else found
+        self.all: Fittings = build_fittings(side).without(*gone_from(model.car, build_fittings(side)))
         self.things: dict[str, Drawn] = {}
         for kind in KINDS:
             points, triangles, _ = _joined([item for item in self.all.items if item.kind == kind])
@@ -65,6 +65,13 @@ class Inside:
             for item in self.now.seen()
             if item.kind in KINDS
         ]
+
+
+def gone_from(car: Car, fittings: Fittings) -> tuple[str, ...]:
+    """Return the names of trim, seals and panes that a car is said to have lost before anything is done."""
+    whole = car.whole_side
+    lost = {"trim": not whole.trim, "seal": not whole.seals, "glass": not whole.glass}
+    return tuple(item.name for item in fittings.items if lost.get(item.kind, False))
 
 
 def _joined(items: list[Fitting]) -> tuple[Floats, NDArray[np.int64], Floats]:

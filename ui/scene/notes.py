@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -16,9 +16,11 @@ from ui.scene.cast import Cast
 from ui.scene.colours import IN, LOAD, OUT, Theme, rgb
 from ui.scene.door_scene import DoorScene
 from ui.scene.label import Label
+from ui.scene.metal import shade
 from ui.scene.path import LoadPath
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
 
 TIP_OPACITY = 0.55
 BARRIER_OPACITY = 0.35
@@ -57,6 +59,7 @@ class Notes:
         self.barrier_m = 0.0
         self.clearance: Clearance | None = None
         self.path_frame: Frame | None = None
+        self.solids: tuple[tuple[Floats, Ints, Floats], ...] = ()
         self._path: LoadPath | None = None
         self._way = Label(cast.renderer)
         self._gap = Label(cast.renderer, on_top=True)
@@ -65,6 +68,7 @@ class Notes:
         """Belong to another door, and say nothing about it yet."""
         self.door = door
         self.aim = self.tool = self.clearance = self.path_frame = self.barrier = None
+        self.solids = ()
         self._path = LoadPath(door.model)
         self._way.hide()
         self._gap.hide()
@@ -119,6 +123,15 @@ class Notes:
         solid = self.cast.solid("barrier", *barrier_solid(barrier, travel_m))
         solid.set_opacity(BARRIER_OPACITY)
         solid.paint(rgb(theme.outline))
+
+    def show_tools(self, solids: Sequence[tuple[Floats, Ints, Floats]], theme: Theme) -> None:
+        """Show solids that work on the metal or carry the car, or nothing."""
+        self.solids = tuple(solids)
+        self.cast.drop("tools")
+        if self.solids and self.door is not None:
+            tools = self.cast.solid("tools", *tubes.joined(list(self.solids)))
+            normals = np.asarray(tools.normals, dtype=np.float64)
+            tools.paint(shade(normals, rgb(theme.bar), self.door.sign, contrast=1.8))
 
     # beside the metal -------------------------------------------------------------------------------------
 

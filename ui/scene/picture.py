@@ -85,11 +85,11 @@ def picture(
         Called with the stage before the first half is drawn, to set layers or the camera.
     """
     theme = THEMES[theme] if isinstance(theme, str) else theme
-    sheet = _Sheet(size, scale, theme)
+    sheet = Sheet(size, scale, theme)
     panels = sheet.panels(words)
-    plotter = _plotter(panels[0], scale)
+    plotter = plotter_for(panels[0], scale)
     try:
-        stage = _stage(plotter, model, theme, mode, _factor(panels[0], scale) * sheet.line_unit)
+        stage = stage_on(plotter, model, theme, mode, factor_of(panels[0], scale) * sheet.line_unit)
         stage.view_preset(view)
         if prepare is not None:
             prepare(stage)
@@ -113,12 +113,12 @@ def screenshot(
     stage: Stage, size: tuple[int, int], caption: str = "", *, scale: float = 1.0, version: str = ""
 ) -> QImage:
     """Return what a stage shows, at another size, with a caption and the limits line."""
-    sheet = _Sheet(size, scale, stage.theme)
+    sheet = Sheet(size, scale, stage.theme)
     words = PictureWords(caption=caption, version=version)
     panel = sheet.whole(words)
-    plotter = _plotter(panel, scale)
+    plotter = plotter_for(panel, scale)
     try:
-        twin = _stage(plotter, None, stage.theme, stage.mode, _factor(panel, scale) * sheet.line_unit)
+        twin = stage_on(plotter, None, stage.theme, stage.mode, factor_of(panel, scale) * sheet.line_unit)
         copy_to(stage, twin)
         image = grab(plotter)
         twin.close()
@@ -137,20 +137,21 @@ def save_png(image: QImage, path: Path) -> None:
     Path(path).write_bytes(data.data())
 
 
-def _factor(panel: QRectF, scale: float) -> float:
+def factor_of(panel: QRectF, scale: float) -> float:
     """Return how much larger a panel is drawn than it is shown; large ones less, to spare memory."""
     area = max(1.0, panel.width() * panel.height() * scale**2)
     return scale * float(np.clip((MOST_DRAWN_PX / area) ** 0.5, 1.0, SMOOTHING))
 
 
-def _plotter(panel: QRectF, scale: float):
+def plotter_for(panel: QRectF, scale: float):
     """Return an off-screen plotter for one panel, drawn larger than it is shown."""
-    factor = _factor(panel, scale)
+    factor = factor_of(panel, scale)
     size = [max(64, round(panel.width() * factor)), max(64, round(panel.height() * factor))]
     return pyvista.Plotter(off_screen=True, window_size=size, lighting="none")
 
 
-def _stage(plotter, model, theme: Theme, mode: ColourMode | str, factor: float) -> Stage:
+def stage_on(plotter, model, theme: Theme, mode: ColourMode | str, factor: float) -> Stage:
+    """Return a stage on a plotter, dressed; empty where there is no model."""
     stage = Stage(plotter)
     stage.set_line_scale(factor)
     stage.set_theme(theme)
@@ -188,7 +189,7 @@ def _ensure_application() -> None:
         )
 
 
-class _Sheet:
+class Sheet:
     """The page: where everything stands, and the painter."""
 
     def __init__(self, size: tuple[int, int], scale: float, theme: Theme) -> None:
@@ -215,7 +216,7 @@ class _Sheet:
         box = QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 1e4), Qt.TextFlag.TextWordWrap, words)
         return box.height()
 
-    def _rows(self, words: PictureWords) -> tuple[float, float]:
+    def rows(self, words: PictureWords) -> tuple[float, float]:
         """Return where the drawn part begins and ends, between title and sentence."""
         inner = self.width - 2 * self.margin
         top = (
@@ -234,7 +235,7 @@ class _Sheet:
 
     def panels(self, words: PictureWords) -> tuple[QRectF, QRectF]:
         """Return the places of the two halves."""
-        top, low = self._rows(words)
+        top, low = self.rows(words)
         top += 34 * self.unit
         gap = PANEL_GAP * self.unit
         width = 0.5 * (self.width - 2 * self.margin - gap)
@@ -243,7 +244,7 @@ class _Sheet:
 
     def whole(self, words: PictureWords) -> QRectF:
         """Return the place of a single picture."""
-        _, low = self._rows(words)
+        _, low = self.rows(words)
         return QRectF(0.0, 0.0, self.width, low)
 
     def compose(
@@ -255,7 +256,7 @@ class _Sheet:
         painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform)
         try:
             for panel, image in zip(panels, images, strict=True):
-                painter.drawImage(panel, _shrunk(image, panel, self.scale))
+                painter.drawImage(panel, shrunk(image, panel, self.scale))
             if len(panels) == 2:
                 self._heads(painter, panels, words)
             self._words(painter, words, mode)
@@ -278,7 +279,7 @@ class _Sheet:
         painter.setPen(QColor(self.theme.text))
         painter.setFont(self.font(22))
         painter.drawText(QRectF(self.margin, self.margin, inner, 1e3), Qt.TextFlag.TextWordWrap, words.title)
-        _, at = self._rows(words)
+        _, at = self.rows(words)
         if words.sentence:
             at += 16 * self.unit
             at += self._paragraph(painter, words.sentence, self.font(34), at, self.theme.text) + 4 * self.unit
@@ -311,7 +312,7 @@ class _Sheet:
             draw_bar(painter, bar, mode, self.font(14), QColor(self.theme.text))
 
 
-def _shrunk(image: Bytes, panel: QRectF, scale: float) -> QImage:
+def shrunk(image: Bytes, panel: QRectF, scale: float) -> QImage:
     """Return a drawn image at its final size."""
     data = np.ascontiguousarray(image[..., :3])
     height, width, _ = data.shape

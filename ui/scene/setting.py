@@ -33,7 +33,7 @@ class Setting:
         solid, edges = surroundings.body_solid(model.body), surroundings.body_edges(model.body)
         if self.side is not None:
             solid, edges = surroundings.member_solid(self.side), surroundings.member_edges(self.side)
-            cast.solid("seats", *surroundings.seat_solid(self.side, model)).set_light(0.62, 0.36)
+            cast.solid("seats", *surroundings.seat_solid(self.side)).set_light(0.62, 0.36)
         body = cast.solid("body", *solid)
         body.set_light(0.68, 0.32)
         body.stand_behind()

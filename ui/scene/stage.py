@@ -26,19 +26,22 @@ from ui.scene.marks import DrawnMarks
 from ui.scene.motion import MotionArrows
 from ui.scene.notes import Notes
 from ui.scene.pick import Picker, Pointed, Solid
+from ui.scene.raw_edges import RawEdges
 from ui.scene.setting import THINGS, Setting
 from ui.scene.side_scene import SideScene
+from ui.scene.viewer import Viewer
 from ui.state.seeing import CutPlane
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Solid3 = tuple[Floats, Ints, Floats]
 
 
 def _nothing() -> None:
     """Ask nobody."""
 
 
-class Stage:
+class Stage(Viewer):
     """The drawn scene of one door.
 
     Parameters
@@ -61,6 +64,7 @@ class Stage:
         self.cast = Cast(self.renderer)
         self.notes = Notes(self.cast)
         self.cutting = Cutting(self.cast)
+        self._raw = RawEdges(self.cast)
         self.asunder = Asunder(self.cast)
         self.marks = DrawnMarks(self.cast)
         self.alone: str | None = None
@@ -114,7 +118,10 @@ class Stage:
         load = None if frame is None else frame.load
         if frame is not None:
             self.door.set_triangles(frame.triangles)
-        self.door.move(np.asarray(points, dtype=np.float64), damage, load)
+        place = np.asarray(points, dtype=np.float64)
+        self.door.move(place, damage, load)
+        torn = None if frame is None else frame.triangles
+        self._raw.show(place, self.door.model.structure.triangles, torn, len(self.door.start))
         self._picker_is_stale = True
         self._paint_door()
         self.notes.show_barrier(
@@ -161,6 +168,11 @@ class Stage:
         self.notes.show_aim(aim, tool, self.theme, share=share)
         self._said()
 
+    def show_tools(self, *solids: Solid3) -> None:
+        """Show what works on the metal or carries the car, solids of `ui.scene.tools`; or nothing."""
+        self.notes.show_tools(solids, self.theme)
+        self._said()
+
     def show_barrier(self, barrier: Barrier | None) -> None:
         """Show the rigid body of a crush where it first touches the metal, or nothing."""
         self.notes.show_barrier(barrier, 0.0, self.theme)
@@ -196,6 +208,7 @@ class Stage:
         notes, theme = self.notes, self.theme
         notes.show_aim(notes.aim, notes.tool, theme, share=notes.share)
         notes.show_barrier(notes.barrier, notes.barrier_m, theme)
+        notes.show_tools(notes.solids, theme)
         notes.show_clearance(notes.clearance, theme)
         notes.show_start("start" in self.cast, theme)
         self._show_cut()
@@ -273,25 +286,6 @@ class Stage:
         self.shot = self._shot(name)
         self.set_cut(CutPlane("level", cameras.SECTION_HEIGHT_M) if name == "section" else None)
 
-    @property
-    def shot(self) -> cameras.Shot:
-        """Where the camera stands now."""
-        camera = self.renderer.GetActiveCamera()
-        return cameras.Shot(
-            camera.GetPosition(), camera.GetFocalPoint(), camera.GetViewAngle(), camera.GetViewUp()
-        )
-
-    @shot.setter
-    def shot(self, shot: cameras.Shot) -> None:
-        camera = self.renderer.GetActiveCamera()
-        camera.SetPosition(*shot.position)
-        camera.SetFocalPoint(*shot.focus)
-        camera.SetViewUp(*shot.up)
-        camera.SetViewAngle(shot.angle_deg)
-        self.renderer.camera_set = True
-        self.set_clipping()
-        self.request_frame()
-
     def _shot(self, name: str) -> cameras.Shot:
         if name == "patient" and self.door is not None:
             heads = [c for c in self.door.model.occupant if c.name == "head"]
@@ -299,12 +293,6 @@ class Stage:
                 return cameras.from_seat(0.5 * (heads[0].start + heads[0].end), self._sign)
         shots = cameras.SIDE_SHOTS if isinstance(self.door, SideScene) else cameras.SHOTS
         return shots[name].mirrored(self._sign)
-
-    def set_clipping(self) -> None:
-        """Set how near and far is drawn, tightly, so that lines on metal neither sink nor shine through."""
-        camera = self.renderer.GetActiveCamera()
-        distance = camera.GetDistance()
-        camera.SetClippingRange(cameras.NEAR_SHARE * distance, distance + cameras.FAR_M)
 
     def set_cut(self, plane: CutPlane | None) -> None:
         """Cut the scene by a plane, the viewer's side left out, and show the cut faces; or cut nothing."""

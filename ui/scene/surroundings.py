@@ -98,11 +98,9 @@ def _hull(item: BoxMesh) -> tuple[Floats, Ints]:
     return points, triangles
 
 
-def seat_solid(side: SideMesh, model) -> Solid:
+def seat_solid(side: SideMesh) -> Solid:
     """Return the seats as one flat-shaded solid."""
-    fittings = getattr(model, "fittings", None)
-    found = build_fittings(side) if fittings is None else fittings
-    seats = [item.surface for item in found.items if item.kind == "seat"]
+    seats = [item.surface for item in build_fittings(side).items if item.kind == "seat"]
     return tubes.joined([tubes.flat_shaded(one.points, one.triangles) for one in seats])
 
 

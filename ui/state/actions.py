@@ -74,8 +74,11 @@ TEACH: tuple[Row, ...] = (
 
 VIEW: tuple[Row, ...] = (
     ("stage_only", "Stage only", "F"),
-    ("projector", "Projector type", "Ctrl+Shift+P"),
+    ("projector", "Projector: white ground, large type", "Ctrl+Shift+P"),
     ("dark", "Dark theme", ""),
+    ("larger", "Larger type", "Ctrl++"),
+    ("smaller", "Smaller type", "Ctrl+-"),
+    ("calm", "Moments as stills, no motion", ""),
     ("imperial", "Pounds and inches", "U"),
     ("-", "", ""),
     ("colour", "Next colours", "C"),
@@ -131,10 +134,11 @@ SAME_KEYS: dict[str, tuple[str, ...]] = {
     "deeper_far": ("}", "Shift+D"),
     "shallower_far": ("{", "Shift+S"),
     "run": ("Return", "Enter"),
+    "larger": ("Ctrl++", "Ctrl+="),
 }
 """Actions reached by more than one key: on some keyboards the brackets are hard to reach."""
 
 LAYER_KEYS = 9
-CHECKED = ("stage_only", "projector", "dark", "imperial")
+CHECKED = ("stage_only", "projector", "dark", "imperial", "calm")
 SHUT_PREFIX = "shut_"
 """Actions that begin so turn one lock of `ui.state.locks`."""

@@ -21,6 +21,8 @@ class Settings:
     theme : "light" or "dark"
     imperial : pounds and inches instead of kilonewtons and millimetres
     projector : larger type
+    text_ratio : factor on all type, 1 to 2
+    calm : moments as stills instead of motion
     """
 
     caution_read: bool = False
@@ -28,6 +30,8 @@ class Settings:
     theme: str = "light"
     imperial: bool = False
     projector: bool = False
+    text_ratio: float = 1.0
+    calm: bool = False
 
     def with_recent(self, path: Path) -> Settings:
         """Return the settings with a file at the head of the recent ones."""
@@ -56,7 +60,14 @@ def load(folder: Path) -> Settings:
         theme="dark" if found.get("theme") == "dark" else "light",
         imperial=found.get("imperial") is True,
         projector=found.get("projector") is True,
+        text_ratio=_ratio(found.get("text_ratio")),
+        calm=found.get("calm") is True,
     )
+
+
+def _ratio(found: object) -> float:
+    """Return a factor on type from 1 to 2; 1 for anything else."""
+    return float(found) if isinstance(found, int | float) and 1.0 <= found <= 2.0 else 1.0
 
 
 def save(settings: Settings, folder: Path) -> bool:
@@ -67,6 +78,8 @@ def save(settings: Settings, folder: Path) -> bool:
         "theme": settings.theme,
         "imperial": settings.imperial,
         "projector": settings.projector,
+        "text_ratio": settings.text_ratio,
+        "calm": settings.calm,
     }
     draft = folder / (FILE_NAME + ".part")
     try:

@@ -50,6 +50,9 @@ COLOUR_WORDS: Mapping[str, str] = {
 
 SHOWN_WORDS = {Shown.SOLID: "solid", Shown.SEE_THROUGH: "see-through", Shown.OFF: "off"}
 
+TEXT_RATIOS = (1.0, 1.25, 1.5, 1.75, 2.0)
+"""Factors on all type to choose from."""
+
 DRAWER_WIDTH_PX = 1180
 """Below this width the columns slide over to drawers, so that the stage stays wide enough to teach on."""
 
@@ -63,7 +66,9 @@ class ViewOptions:
     layers : mode of each layer of `LAYER_WORDS`
     colour_mode : one of `COLOUR_WORDS`
     theme : "light" or "dark"
-    projector : larger type, for the back row
+    projector : white ground, black ink, larger type and thicker lines, for the back row; before the theme
+    text_ratio : factor on all type, one of `TEXT_RATIOS`
+    calm : the moments are played as stills, a second each
     stage_only : the stage with the sentence below it, and nothing else
     units : what lengths and forces are written in
     drawer : which column is out where there is no room for both: "plan", "reading" or None
@@ -73,6 +78,8 @@ class ViewOptions:
     colour_mode: str = "material"
     theme: str = "light"
     projector: bool = False
+    text_ratio: float = 1.0
+    calm: bool = False
     stage_only: bool = False
     units: Units = Units.METRIC
     drawer: str | None = "reading"
@@ -90,14 +97,19 @@ class ViewOptions:
     def text_scale(self, width_px: int) -> float:
         """Return the factor on all type; in projector mode the smallest type is 24 px on a 1920 px screen."""
         if not self.projector:
-            return 1.0
-        return max(1.25, 24.0 / 14.0 * min(1.0, width_px / 1920.0))
+            return self.text_ratio
+        return max(1.25, 24.0 / 14.0 * min(1.0, width_px / 1920.0), self.text_ratio)
+
+    def with_text(self, steps: int) -> ViewOptions:
+        """Return the options with type so many steps larger; the ends of `TEXT_RATIOS` stay."""
+        place = min(range(len(TEXT_RATIOS)), key=lambda k: abs(TEXT_RATIOS[k] - self.text_ratio))
+        return replace(self, text_ratio=TEXT_RATIOS[min(max(place + steps, 0), len(TEXT_RATIOS) - 1)])
 
     def columns(self, width_px: int) -> tuple[bool, bool]:
         """Return whether the plan and the reading stand beside the stage in a window of this width."""
         if self.stage_only:
             return False, False
-        if width_px >= DRAWER_WIDTH_PX * (1.25 if self.projector else 1.0):
+        if width_px >= DRAWER_WIDTH_PX * max(1.25 if self.projector else 1.0, 0.85 * self.text_ratio):
             return True, True
         return self.drawer == "plan", self.drawer == "reading"
 

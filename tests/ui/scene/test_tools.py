@@ -1,0 +1,78 @@
+"""Ram, bar, blocks and raw edges as they are drawn: their ends, lengths and places are the mechanics' own."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from sim.plan import EntryBar, Ram
+from sim.record import RamNow
+from tests.ui.scene.test_torn import torn  # noqa: F401 - a fixture
+from ui.scene import tools
+from ui.scene.raw_edges import raw_edges, teeth
+
+
+@pytest.mark.parametrize("out_m", [0.0, 0.12, 0.5, 0.85])
+def test_a_ram_reaches_from_its_foot_to_its_head_however_far_it_is_out(out_m):
+    ram = Ram()
+    foot = np.array([0.4, -1.2, 0.1])
+    line = np.array([0.6, 0.8, 0.0])
+    whole = ram.closed_m + ram.piece_m + out_m
+    now = RamNow(
+        np.array([foot + whole * line, foot]), line, line, out_m, 1, 0.0, 0.0, 0.0, 0.0, False, 0.0, 0.0
+    )
+    points = tools.ram_solid(now, ram)[0]
+    along = (points - foot) @ line
+    assert along.min() == pytest.approx(0.0, abs=1e-9) and along.max() == pytest.approx(whole, abs=1e-9)
+    away = np.linalg.norm(points - foot - along[:, None] * line, axis=1)
+    body = away[(along > 0.05) & (along < whole - out_m - 0.02)]
+    thin = away[(along > whole - 0.02) & (along < whole - tools.PLATE_M)]
+    assert out_m == 0.0 or not len(thin) or thin.max() <= (body.max() if len(body) else tools.BARREL_M)
+
+
+def test_a_bars_tip_goes_along_the_push_by_its_way_and_its_heel_stays():
+    """Way of the tip x = tip_m sin(turn): the lever's own geometry."""
+    bar, push, away = EntryBar(), np.array([0.0, 1.0, 0.0]), np.array([1.0, 0.3, 0.2])
+    start = np.array([0.5, 0.0, 1.0])
+    heels = []
+    for way in (0.0, 0.02, 0.04):
+        turn = np.arcsin(way / bar.tip_m)
+        side = away - (away @ push) * push
+        side /= np.linalg.norm(side)
+        # the tip moves on its arc: along the push by the way, and towards the heel by the rest
+        tip = start + way * push + bar.tip_m * (1.0 - np.cos(turn)) * side
+        points = tools.bar_solid(tip, push, way, bar, away)[0]
+        far = points[np.argmax(np.linalg.norm(points - tip, axis=1))]
+        assert np.linalg.norm(far - tip) == pytest.approx(bar.length_m, abs=2.0 * tools.BAR_M)
+        along = np.cos(turn) * side - np.sin(turn) * push
+        heels.append(tip + bar.tip_m * along)
+    assert np.ptp(np.array(heels), axis=0).max() < 1e-12
+
+
+def test_blocks_stand_on_the_ground_and_reach_the_rocker():
+    points = tools.block_solid(0.4, 1.0, -0.30, -0.15)[0]
+    assert points[:, 2].min() == pytest.approx(-0.30, abs=1e-9)
+    assert points[:, 2].max() == pytest.approx(-0.15, abs=1e-9)
+
+
+def test_both_lips_of_a_tear_are_raw_and_their_teeth_point_off_the_metal(model, torn):  # noqa: F811
+    structure, tear, frame = torn
+    pairs, third = raw_edges(
+        np.asarray(model.structure.triangles), structure.triangles, len(model.start.points)
+    )
+    assert len(pairs) == 2  # one edge torn, two lips
+    assert all(tear.tip in pair for pair in pairs.tolist())
+    points = np.asarray(frame.points)
+    strokes = teeth(points, pairs, third)
+    for pair, corner in zip(pairs, third, strict=True):
+        own = teeth(points, pair[None], corner[None])
+        inward = points[corner] - points[pair].mean(axis=0)
+        assert len(own) >= 2
+        assert ((own[:, 1] - own[:, 0]) @ inward < 0.0).all()
+    assert np.linalg.norm(strokes[:, 1] - strokes[:, 0], axis=1) == pytest.approx(0.007, abs=1e-9)
+
+
+def test_whole_metal_has_no_raw_edge(model):
+    whole = np.asarray(model.structure.triangles)
+    pairs, _ = raw_edges(whole, whole, len(model.start.points))
+    assert len(pairs) == 0
