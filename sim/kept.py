@@ -160,13 +160,25 @@ def keep(
     beside = tuple(
         Neighbour(words, told(solve(other)[1])) for words, other in neighbours_of(plan) if with_neighbours
     )
+    return put(plan, model, records, folder, name, beside)
+
+
+def put(
+    plan: Plan,
+    model: DoorModel,
+    records: Sequence[MoveRecord],
+    folder: Path,
+    name: str,
+    neighbours: tuple[Neighbour, ...] = (),
+) -> Kept:
+    """Write what has been solved, and return it; PlanError when the folder cannot be written."""
     kept = Kept(
         model_version=MODEL_VERSION,
         plan_sha256=plan_sha256(plan),
         title=plan.title,
         limits=LIMITS_LINE,
         moves=told(records),
-        neighbours=beside,
+        neighbours=neighbours,
         results=tuple(_timeless(record) for record in records),
     )
     text = msgspec.json.format(msgspec.json.encode(kept), indent=1)

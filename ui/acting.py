@@ -59,6 +59,8 @@ class Acting:
         self.see: SeeSide | None = None
         self._keys: KeySheet | None = None
         self._card: CardSide | None = None
+        self.more: dict[str, Callable[[], object]] = {}
+        """Actions of parts that are made after this one."""
 
     def act(self, name: str) -> None:
         """Do what an action says; most keep out of the way while a text is being read."""
@@ -89,6 +91,7 @@ class Acting:
         }  # fmt: skip
         if self.see is not None:
             plain |= self.see.actions()
+        plain |= self.more
         if name in plain:
             plain[name]()
         elif side is not None:

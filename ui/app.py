@@ -17,6 +17,7 @@ from ui.acting import Acting
 from ui.chance_jobs import ChanceWorker
 from ui.filing import Filing
 from ui.jobs import Worker
+from ui.keeping import Keeping
 from ui.main_window import MainWindow
 from ui.panels.hold import HoldKey
 from ui.showing import Showing
@@ -50,6 +51,8 @@ class App:
         folder = folder or platformdirs.user_config_path("hemline")
         self.filing = Filing(self.session, self.window, self.showing, folder)
         self.acting = Acting(self.session, self.window, self.filing, self._player)
+        self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)
+        self.acting.more |= {"bring_back": self.keeping.bring_back}
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()
@@ -162,6 +165,7 @@ class App:
         view.frameSwapped.connect(self._drawn)
         self.window.set_stage(view)
         self.acting.beside.stage_ready(self.side, self.showing)
+        self.keeping.begin(self.side, self._path)
         self.showing.later("options", "layout", "plan", "moment")
         if self._path is None:
             self.acting.lessons.resume()
@@ -181,6 +185,7 @@ class App:
         self._player.stop()
         self._refresh.stop()
         self.filing.keep_unsaved()
+        self.keeping.close()
         self.session.stop()
         self.worker.close()
         self.chance_worker.close()

@@ -43,6 +43,7 @@ class Filing:
 
     def __init__(self, session: Session, window: MainWindow, showing: Showing, folder: Path) -> None:
         self.session, self.window, self._showing, self.folder = session, window, showing, folder
+        self._settings_trouble = remembered.set_aside_broken(folder)
         self.settings = remembered.load(folder)
         self.side: StageSide | None = None
         self.open_lesson: Callable[[Path], bool] = lambda _: False
@@ -66,6 +67,7 @@ class Filing:
         )
         self.session.view.set(options)
         self.window.show_recent(kept.recent)
+        self.window.notice.say(self._settings_trouble)
         if not kept.caution_read:
             self.window.show_page("caution")
 

@@ -15,6 +15,7 @@ FILE: tuple[Row, ...] = (
     ("picture", "Save a picture of the stage\u2026", "Ctrl+P"),
     ("mesh", "Save the metal of this moment\u2026", "Ctrl+Shift+E"),
     ("-", "", ""),
+    ("bring_back", "Bring back the last sitting", ""),
     ("quit", "Quit", "Ctrl+Q"),
 )
 

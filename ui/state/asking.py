@@ -153,6 +153,11 @@ class Asking:
         self.kept.emit(self.now)
         return True
 
+    def restore(self, standing: Standing, questions: Sequence[Question], now: Prediction) -> None:
+        """Put a prediction back where it was, with its times; it has been written down before."""
+        self.questions, self.now = tuple(questions), now
+        self._move_to(standing)
+
     def end(self) -> None:
         """Put the card away; what was locked has been written down."""
         if self.standing is not Standing.OFF:

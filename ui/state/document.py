@@ -121,6 +121,20 @@ class Document:
         self.changed.emit()
         self.filed.emit()
 
+    @property
+    def saved(self) -> Plan:
+        """The plan as it was opened or saved last."""
+        return self._saved
+
+    def restore(self, history: History, saved: Plan, path: Path | None, text: str | None) -> None:
+        """Show a history as it was, with the plan that lies in its file."""
+        self._history, self._saved = history, saved
+        self._preview = None
+        self._run = None
+        self.path, self.text = path, text
+        self.changed.emit()
+        self.filed.emit()
+
     def mark_saved(self, path: Path, text: str | None = None) -> None:
         """Remember that the committed plan now lies at `path`."""
         self._saved = self._history.plan

@@ -6,6 +6,7 @@ number is its place in the order of making, and never changes while the history 
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from sim.plan import Plan
@@ -92,6 +93,30 @@ class History:
     def redo_label(self) -> str:
         """What redo would bring back; empty when there is nothing."""
         return self._steps[self._towards[self._position]].label if self.can_redo else ""
+
+    @classmethod
+    def rebuilt(
+        cls, steps: Sequence[Step], position: int, towards: Mapping[int, int], moments: Mapping[int, int]
+    ) -> History:
+        """Return a history as it was; ValueError where its parts do not fit each other."""
+        count = len(steps)
+        numbers = (position, *towards, *towards.values(), *moments)
+        if not all(0 <= n < count for n in numbers) or any(s.parent >= k for k, s in enumerate(steps)):
+            raise ValueError("the steps of the history do not hang together")
+        made = cls(steps[0].plan)
+        made._steps, made._position = list(steps), position
+        made._towards, made._moments = dict(towards), dict(moments)
+        return made
+
+    @property
+    def towards(self) -> Mapping[int, int]:
+        """To which step redo goes from each step."""
+        return dict(self._towards)
+
+    @property
+    def moments(self) -> Mapping[int, int]:
+        """The moment at which each step was left."""
+        return dict(self._moments)
 
     def commit(self, plan: Plan, label: str) -> bool:
         """Make `plan` the present one; an equal plan is no step. Return whether a step was made."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from ui.state.reading import Reading
@@ -44,6 +45,10 @@ class Locks:
     def turn_all(self) -> None:
         """Open all if any is shut, else shut all."""
         self._set(frozenset() if self._shut else frozenset(LOCK_WORDS))
+
+    def restore(self, shut: Iterable[str]) -> None:
+        """Shut what was shut then."""
+        self._set(frozenset(shut) & frozenset(LOCK_WORDS))
 
     def _set(self, shut: frozenset[str]) -> None:
         if shut != self._shut:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Any
 
 FILE_NAME = "settings.json"
 RECENT_LIMIT = 8
@@ -46,12 +47,33 @@ class Settings:
 
 def load(folder: Path) -> Settings:
     """Return the settings kept in a folder; defaults where the file is missing or holds something else."""
+    return _settings(_found(folder) or {})
+
+
+def set_aside_broken(folder: Path) -> str:
+    """Put a settings file that cannot be read aside under another name; say so in a sentence, "" if none."""
+    path = folder / FILE_NAME
+    if not path.exists() or _found(folder) is not None:
+        return ""
+    aside = path.with_name("settings-unreadable.json")
+    try:
+        path.replace(aside)
+    except OSError:
+        return f"The settings in {path} cannot be read, so this start uses the ordinary ones."
+    return (
+        f"The settings could not be read, so the ordinary ones hold; the old file was put aside as {aside}."
+    )
+
+
+def _found(folder: Path) -> dict[str, Any] | None:
     try:
         found = json.loads((folder / FILE_NAME).read_text(encoding="utf-8"))
-    except (OSError, ValueError):
-        return Settings()
-    if not isinstance(found, dict):
-        return Settings()
+    except (OSError, ValueError, RecursionError):
+        return None
+    return found if isinstance(found, dict) else None
+
+
+def _settings(found: dict[str, Any]) -> Settings:
     recent = found.get("recent", ())
     names = tuple(str(item) for item in recent)[:RECENT_LIMIT] if isinstance(recent, list) else ()
     return Settings(

@@ -62,6 +62,11 @@ class Timeline:
         return self._moves[self._position] if self._frames else -1
 
     @property
+    def last_move(self) -> int:
+        """Index of the last move that has a moment; -1 when none has."""
+        return self._moves[-1] if self._moves else -1
+
+    @property
     def marks(self) -> tuple[Mark, ...]:
         """All events, in order."""
         return tuple(self._marks)

@@ -24,6 +24,17 @@ from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions, ViewState
 from ui.state.wording import in_units
 
 
+def test_settings_that_cannot_be_read_are_put_aside_and_told_once(tmp_path):
+    (tmp_path / settings.FILE_NAME).write_text('{"theme": "da')
+    said = settings.set_aside_broken(tmp_path)
+    assert said.count("settings-unreadable.json") == 1
+    assert (tmp_path / "settings-unreadable.json").read_text() == '{"theme": "da'
+    assert settings.set_aside_broken(tmp_path) == ""
+    assert settings.save(settings.Settings(theme="dark"), tmp_path)
+    assert settings.set_aside_broken(tmp_path) == ""
+    assert settings.load(tmp_path).theme == "dark"
+
+
 def test_settings_come_back_as_they_were(tmp_path):
     kept = settings.Settings(True, ("a.toml", "b.toml"), "dark", True, True)
     assert settings.save(kept, tmp_path / "new")
