@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QFileDialog
 
 from sim import kept
@@ -181,9 +182,7 @@ class LessonSide:
         if step.colours:
             options = dataclasses.replace(options, colour_mode=step.colours)
         view.set(options)
-        side = self._side()
-        if step.camera and side is not None:
-            side.show_view(step.camera)
+        self._look_again()
 
     def _place(self) -> None:
         """Lay the kept moments out and show the step's, once the door is there."""
@@ -197,8 +196,13 @@ class LessonSide:
         self._know(result)
         session.selection.select_move(max(0, step.move - 1))
         self._go_to_moment(step)
-        side = self._side()
-        if step.camera and side is not None:
+        # a door that is drawn for the first time looks from its own place: ours comes after that
+        QTimer.singleShot(0, self.window, lambda: QTimer.singleShot(0, self.window, self._look_again))
+
+    def _look_again(self) -> None:
+        """Go to the view of the step shown."""
+        step, side = self.walk.step, self._side()
+        if step is not None and step.camera and side is not None:
             side.show_view(step.camera)
 
     def _know(self, result: PlanResult) -> None:

@@ -13,7 +13,7 @@ def keep(folder: Path, path: Path, position: int) -> bool:
     part = folder / f"{FILE_NAME}.part"
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        part.write_text(json.dumps({"lesson": str(path), "step": position}), encoding="utf-8")
+        part.write_text(json.dumps({"lesson": str(path.absolute()), "step": position}), encoding="utf-8")
         part.replace(folder / FILE_NAME)
     except OSError:
         return False
