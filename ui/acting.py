@@ -53,6 +53,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
+        self.teaching.lesson_path = lambda: self.lessons.walk.path
         self.tools = ToolSide(window, filing.folder)
         self.presenter = Presenter(session, window, self.lessons, self.teaching)
         self.side: StageSide | None = None

@@ -177,6 +177,9 @@ class Presenter:
     def go(self, way: int) -> None:
         """Turn to the next page, or to the one before."""
         walk, session = self._lessons.walk, self.session
+        if way > 0 and session.asking.open:
+            self._teaching.remind()
+            return
         if walk.is_open:
             walk.go(walk.position + way)
             return

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
+from pathlib import Path
 
 from sim.move_words import title_of
 from ui.filing import Filing
@@ -13,6 +14,7 @@ from ui.state import asking_file
 from ui.state.actions import SHUT_PREFIX
 from ui.state.asking import Prediction, Standing
 from ui.state.cards import place_of
+from ui.state.lesson_file import ready_path
 from ui.state.locks import LOCK_WORDS
 from ui.state.questions import can_ask, competitors, questions
 from ui.state.session import Session
@@ -38,7 +40,8 @@ class Teaching:
         self.card = AskCard()
         self.changed: Callable[[], object] = lambda: None
         """Called when what may be seen has changed."""
-        self._asked_units = session.view.options.units
+        self.lesson_path: Callable[[], Path | None] = lambda: None
+        """Returns where the lesson lies that is open, so that predictions are kept beside it."""
         window.right_pages.addWidget(self.card)
         self._connect()
 
@@ -181,14 +184,23 @@ class Teaching:
         session.show_again()
 
     def _keep(self, prediction: Prediction) -> None:
-        path = asking_file.path_beside(self.session.document.path, self._filing.folder)
+        place = self.lesson_path() or self.session.document.path
+        path = asking_file.path_beside(place, self._filing.folder, own=ready_path("").parents[1])
         try:
             asking_file.keep(path, prediction, self.session.asking.questions)
         except OSError as problem:
-            self.window.notice.say(
-                f"The prediction could not be written to {path.name} "
-                f"({problem.strerror or problem}); it holds for this sitting."
-            )
+            self._keep_elsewhere(path, prediction, problem)
+
+    def _keep_elsewhere(self, path: Path, prediction: Prediction, problem: OSError) -> None:
+        """Write a prediction into the settings' folder where the plan's own cannot be written."""
+        other = self._filing.folder / path.name
+        try:
+            asking_file.keep(other, prediction, self.session.asking.questions)
+        except OSError:
+            why = f"({problem.strerror or problem}); it holds for this sitting."
+            self.window.notice.say(f"The prediction could not be written to {path.name} {why}")
+        else:
+            self.window.notice.say(f"{path.parent} cannot be written; the prediction is kept in {other}.")
 
     # --- showing -----------------------------------------------------------------------------------------
 

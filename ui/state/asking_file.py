@@ -24,9 +24,16 @@ HEAD = (
 )
 
 
-def path_beside(plan: Path | None, folder: Path) -> Path:
-    """Return where a plan's predictions are kept: beside it, or in the settings' folder until it is saved."""
-    return folder / f"unsaved{ENDING}" if plan is None else plan.with_name(plan.stem + ENDING)
+def path_beside(place: Path | None, folder: Path, own: Path | None = None) -> Path:
+    """Return where predictions are kept: beside their plan or lesson.
+
+    Those on a plan that was never saved, or on one that came with the program (in its folder `own`), are kept
+    in the settings' folder.
+    """
+    if place is None:
+        return folder / f"unsaved{ENDING}"
+    name = place.stem + ENDING
+    return folder / name if own is not None and own in place.parents else place.with_name(name)
 
 
 def as_table(prediction: Prediction, questions: tuple[Question, ...]) -> dict[str, Any]:

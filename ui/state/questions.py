@@ -28,6 +28,7 @@ FIRST_WORDS = {
     "striker out": "The striker slides out of the fork",
     "hinge free": "A hinge lets go",
     "bar foot free": "A foot of the bar lets go",
+    "spot popped": "A spot of the pillar pops",
     "skin tearing": "The sheet tears",
     "tip shearing through": "A tip cuts through the sheet",
     "stalled": "The tool stalls: it can push no further",
@@ -93,6 +94,8 @@ def competitors(ladder: Iterable[Rung], move: Move, *, wedged: bool) -> tuple[st
     found = {rung.event for rung in ladder} | {NOTHING}
     if isinstance(move, Spread | Squeeze):
         found |= set(OF_TIPS)
+    elif not isinstance(move, Crush):  # a barrier has no limit to its force
+        found.add(STALLED)
     if wedged:
         found.add("striker out")
     return tuple(kind for kind in FIRST_WORDS if kind in found)
@@ -108,9 +111,8 @@ def questions(kinds: Sequence[str], move: Move, units: Units) -> tuple[Question,
     )
     why = WHY_SPREAD if isinstance(move, Spread) else WHY_OTHER
     reasons = (*(Choice(key, words) for key, words in why.items()), Choice(OWN, WHY_OWN))
-    what = "the body goes in" if isinstance(move, Crush) else "the tips move"
     return (
-        Question(FIRST, f"What gives first while {what}?", tuple(Choice(k, FIRST_WORDS[k]) for k in kinds)),
+        Question(FIRST, "What gives first?", tuple(Choice(k, FIRST_WORDS[k]) for k in kinds)),
         Question(WAY, "Which way does the middle of the outer skin go?", ways),
         Question(WHY, "Why? A reason is part of the answer", reasons, counted=False),
     )

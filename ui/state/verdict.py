@@ -9,7 +9,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from sim.many import first_give
 from sim.outcome import limit
 from sim.units import NO_BREAK, Units, force_text, length_text
 from ui.state.questions import FIRST, FIRST_WORDS, IN, NOTHING, OUT, OWN, STALLED, STAYS, WAY, WHY, Question
@@ -19,6 +18,8 @@ if TYPE_CHECKING:
     from sim.record import Frame, MoveRecord
     from ui.state.asking import Prediction
 
+GIVING = frozenset(FIRST_WORDS) - {NOTHING, STALLED}
+"""Kinds of event in which something gives."""
 AS_SAID, OTHERWISE = "as foretold", "the metal went another way"
 
 
@@ -51,10 +52,10 @@ def verdict(record: MoveRecord, before: Sequence[MoveRecord] = ()) -> Verdict:
     result = record.result
     assert result is not None
     settled = all(_settled(item) for item in (*before, record))
-    give = first_give(result.events)
+    give = next((event for event in result.events if event.kind in GIVING), None)
     if give is not None:
-        together = [e.kind for e in result.events if e.opening_m == give.opening_m and e.kind in FIRST_WORDS]
-        first = tuple(dict.fromkeys(kind for kind in together if kind != STALLED))
+        together = [e.kind for e in result.events if e.opening_m == give.opening_m and e.kind in GIVING]
+        first = tuple(dict.fromkeys(together))
     else:
         stalled = any(event.kind == STALLED for event in result.events)
         first = (STALLED if stalled else NOTHING,)

@@ -6,7 +6,8 @@ from types import SimpleNamespace
 
 import pytest
 
-from sim.plan import Car, Ease, Plan, Spread, Squeeze
+from sim.many import GIVES
+from sim.plan import Car, Crush, Ease, Plan, Press, Spread, Squeeze
 from sim.record import Event, MoveRecord
 from sim.units import Units
 from ui.state import asking_file
@@ -17,7 +18,7 @@ from ui.state.locks import ANSWERS, ARROW, LADDER, LOCK_WORDS, MAP, SHUT, Locks,
 from ui.state.questions import FIRST, FIRST_WORDS, OWN, WAY, WHY, can_ask, competitors, questions
 from ui.state.reading import read
 from ui.state.session import Session
-from ui.state.verdict import compared, verdict
+from ui.state.verdict import GIVING, compared, verdict
 
 START = datetime(2026, 11, 26, 9, 0, 0, tzinfo=UTC)
 LADDER_OF_A_DOOR = (
@@ -80,6 +81,11 @@ class TestQuestions:
         ladder = [rung for rung in frame(ladder=LADDER_OF_A_DOOR).ladder if rung.event != "latch free"]
         assert "latch free" not in competitors(ladder, Squeeze(), wedged=False)
         assert "striker out" in competitors(ladder, Squeeze(), wedged=True)
+
+    def test_every_part_that_can_give_has_its_words(self):
+        assert set(GIVES) <= GIVING
+        assert "stalled" not in competitors((), Crush(), wedged=False)
+        assert competitors((), Press(), wedged=False) == ("stalled", "nothing gave")
 
     def test_nothing_is_asked_of_letting_off(self):
         assert not can_ask(Ease())
@@ -273,6 +279,14 @@ class TestFile:
         assert row["first_as_foretold"] is True
         assert row["way_as_foretold"] is False
         assert path.read_text().startswith("# Predictions made with Hemline")
+
+    def test_nothing_is_written_into_the_programs_own_folder(self, tmp_path):
+        own, folder = tmp_path / "assets", tmp_path / "settings"
+        lesson = own / "lessons" / "first-bite.toml"
+        name = "first-bite.predictions.toml"
+        assert asking_file.path_beside(lesson, folder, own=own) == folder / name
+        assert asking_file.path_beside(lesson, folder) == lesson.with_name(name)
+        assert asking_file.path_beside(None, folder, own=own) == folder / "unsaved.predictions.toml"
 
     def test_predictions_are_added_and_none_is_lost(self, asked, tmp_path):
         path = tmp_path / "door.predictions.toml"
