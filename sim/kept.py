@@ -130,12 +130,20 @@ def _rival(frames: Sequence[Frame], first: str | None) -> tuple[str, float]:
     return top.event, max(0.0, 1.0 - top.demand_ratio)
 
 
-def neighbours_of(plan: Plan) -> tuple[tuple[str, Plan], ...]:
-    """Return the plans next to a plan: its last push a little to either side, and a coarse lattice."""
+def neighbours_of(plan: Plan, reach_m: float | None = None) -> tuple[tuple[str, Plan], ...]:
+    """Return the plans next to a plan: its last push a little to either side, and a coarse lattice.
+
+    Parameters
+    ----------
+    plan : the plan;  reach_m : how far the last push goes at most in them [m]; None is as far as the plan
+    """
     found: list[tuple[str, Plan]] = []
     pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease)]
     last = pushes[-1] if pushes else 0
     move = plan.moves[last] if pushes else None
+    if isinstance(move, Spread) and reach_m is not None and reach_m < move.opening_m:
+        move = msgspec.structs.replace(move, opening_m=reach_m)
+        plan = plan.with_move(last, move)
     if isinstance(move, Spread) and isinstance(move.door, EdgePoint | BeltPoint):
         for words, way in (("10 mm to one side", -NEIGHBOUR_M), ("10 mm to the other side", NEIGHBOUR_M)):
             door = msgspec.structs.replace(move.door, along_m=round(move.door.along_m + way, 6))
@@ -147,9 +155,21 @@ def neighbours_of(plan: Plan) -> tuple[tuple[str, Plan], ...]:
 
 
 def keep(
-    plan: Plan, folder: Path, name: str, *, solve: Solve = solve_plan, with_neighbours: bool = True
+    plan: Plan,
+    folder: Path,
+    name: str,
+    *,
+    solve: Solve = solve_plan,
+    with_neighbours: bool = True,
+    reach_m: float | None = None,
 ) -> Kept:
     """Solve a plan and its neighbours, write what came out, and return it.
+
+    Parameters
+    ----------
+    plan : the plan;  folder, name : where to
+    solve : returns model and records of a plan
+    with_neighbours, reach_m : whether the plans next to it are solved too, and how far [m]
 
     Raises
     ------
@@ -158,7 +178,9 @@ def keep(
     """
     model, records = solve(plan)
     beside = tuple(
-        Neighbour(words, told(solve(other)[1])) for words, other in neighbours_of(plan) if with_neighbours
+        Neighbour(words, told(solve(other)[1]))
+        for words, other in neighbours_of(plan, reach_m)
+        if with_neighbours
     )
     return put(plan, model, records, folder, name, beside)
 

@@ -23,6 +23,9 @@ if TYPE_CHECKING:
 Kind = Literal["bridge", "evaluation", "review", "handout", "lesson"]
 Paper = Literal["a4", "letter"]
 
+SHORT_M = 0.020
+"""How far the plans beside a plan are run for a quick answer: past the first parting on every ready door."""
+
 app = App(name="lesson", help="Lessons: look one through, solve its plans, put its sheets on paper.")
 
 
@@ -71,7 +74,7 @@ def check(*lessons: str) -> int:
 
 
 @app.command
-def solve(*lessons: str, again: bool = False, quick: bool = False) -> int:
+def solve(*lessons: str, again: bool = False, quick: bool = False, short: bool = False) -> int:
     """Solve the plans of lessons and keep what came out beside them; say which verdicts have changed.
 
     Parameters
@@ -82,6 +85,8 @@ def solve(*lessons: str, again: bool = False, quick: bool = False) -> int:
         Solve those too whose kept results are fresh.
     quick
         Leave out the runs beside each plan; its questions cannot be graded then.
+    short
+        Run the plans beside each plan for the first 20 mm only: enough for questions on what gives first.
     """
     from sim import kept
     from ui.command import solve as solve_aloud
@@ -99,7 +104,12 @@ def solve(*lessons: str, again: bool = False, quick: bool = False) -> int:
             sys.stderr.write(f"{result.file}\n")
             try:
                 fresh = kept.keep(
-                    result.plan, result.folder, result.file, solve=solve_aloud, with_neighbours=not quick
+                    result.plan,
+                    result.folder,
+                    result.file,
+                    solve=solve_aloud,
+                    with_neighbours=not quick,
+                    reach_m=SHORT_M if short else None,
                 )
             except PlanError as error:
                 raise Refusal(f"{path}: {sentence_of(error)}") from error

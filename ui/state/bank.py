@@ -167,9 +167,19 @@ def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], rig
     if not any(side.kept is not None and side.kept.neighbours for side in sides):
         return "It has not been run beside its own place, so it is not known whether that decides."
     for words, others in _beside(question, sides):
+        if question.asks != "gives first" and not _as_far(others, moves):
+            return f"With {words} it was not run as far."
         if _outcome(question, others) != right:
             return f"With {words} it comes out otherwise."
     return ""
+
+
+def _as_far(others: list[Told], moves: list[Told]) -> bool:
+    """Tell whether runs went as far as those they stand beside, or to where the tool could go no further."""
+    return all(
+        other.opening_m >= 0.99 * move.opening_m or "stalled" in other.metal or "tip off" in other.metal
+        for other, move in zip(others, moves, strict=True)
+    )
 
 
 def _beside(question: Question, sides: list[PlanResult]) -> list[tuple[str, list[Told]]]:

@@ -60,6 +60,12 @@ class TestKeys:
         assert why in key.why_not
         assert key.difficulty == "not settled"
 
+    def test_a_neighbour_that_was_not_run_as_far_settles_only_what_gives_first(self):
+        short = {"lip": result(beside=(("a coarser lattice", move(opening_m=0.02)),))}
+        assert key_of(LIP, short).settled
+        tears = key_of(Question("tears", "?", "lip", asks="tears"), short)
+        assert not tears.settled and "not run as far" in tears.why_not
+
     def test_difficulty_comes_from_the_margin(self):
         assert key_of(LIP, {"lip": result(told=move(margin_ratio=0.3))}).difficulty == "close"
         assert key_of(LIP, {"lip": result()}).difficulty == "plain"
