@@ -167,8 +167,6 @@ class App:
         self.acting.beside.stage_ready(self.side, self.showing)
         self.keeping.begin(self.side, self._path)
         self.showing.later("options", "layout", "plan", "moment")
-        if self._path is None:
-            self.acting.lessons.resume()
 
     def _drawn(self) -> None:
         if self.session.model is not None and not self.first_frame_s:

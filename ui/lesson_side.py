@@ -17,7 +17,6 @@ from ui.filing import Filing
 from ui.lesson_windows import NO_LESSON, LessonWindows
 from ui.main_window import MainWindow
 from ui.panels.lesson import LessonPanel, StepWords
-from ui.state import lesson_place
 from ui.state.asking import Standing
 from ui.state.lesson import Step
 from ui.state.lesson_file import ready_lessons, ready_path
@@ -52,7 +51,7 @@ class LessonSide:
         play_from: Callable[[int], object],
         beside: BesideSide,
     ) -> None:
-        self.session, self.window, self._filing, self._side = session, window, filing, side
+        self.session, self.window, self._side = session, window, side
         self._play_from, self._pair = play_from, beside
         self.walk, self.panel = LessonWalk(), LessonPanel()
         self.windows = LessonWindows(session, window, filing, self.walk)
@@ -72,7 +71,6 @@ class LessonSide:
         self.walk.changed.connect(self._step_changed)
         session.changed.connect(self._place)
         session.view.changed.connect(self._show_if_open)
-        window.closing.connect(lambda: lesson_place.forget(filing.folder))
 
     def actions(self) -> dict[str, Callable[[], object]]:
         """Return what the window's actions of lessons do, by name."""
@@ -114,12 +112,6 @@ class LessonSide:
         )
         return True
 
-    def resume(self) -> None:
-        """Go on with a lesson that was open when the program ended without being closed."""
-        left = lesson_place.found(self._filing.folder)
-        if left is not None and self.open(*left):
-            self.window.notice.say("The lesson goes on where it was left.")
-
     def turn(self) -> None:
         """Show the lesson in the left column, or the plan again."""
         if not self.walk.is_open:
@@ -135,11 +127,9 @@ class LessonSide:
     # --- the step on the stage ---------------------------------------------------------------------------
 
     def _step_changed(self) -> None:
-        if not self.walk.is_open or self.walk.path is None:
-            lesson_place.forget(self._filing.folder)
+        if not self.walk.is_open:
             self._turn_to(lesson=False)
             return
-        lesson_place.keep(self._filing.folder, self.walk.path, self.walk.position)
         self._beside = False
         if self._pair.page_on:
             self._pair.away()

@@ -147,16 +147,3 @@ def test_the_lesson_keeps_its_place_beside_the_plan(hands, solved):
     assert pages.currentWidget() is lessons.panel
     lessons.walk.close()
     assert pages.currentIndex() == 0
-
-
-def test_a_lesson_goes_on_at_its_step_after_a_crash(hands, solved, qtbot, tmp_path):
-    path, _, _ = solved
-    hands.acting.lessons.open(path)
-    hands.acting.act("event_on")
-    again = Hands(qtbot, tmp_path)  # the first window was never closed
-    again.acting.lessons.resume()
-    assert again.acting.lessons.walk.step.title == "After"
-    again.window.closing.emit()
-    third = Hands(qtbot, tmp_path)
-    third.acting.lessons.resume()
-    assert not third.acting.lessons.walk.is_open
