@@ -29,7 +29,7 @@ Ints = NDArray[np.int64]
 HANDS_N_PER_M = 2.0e4  # arms and gloves: a hand's breadth less at 500 N would be 5e3, assumed
 STRAP_N_PER_M = 1.0e5  # a strap of a metre or two, from memory
 PROP_N_PER_M = 5.0e5  # a strut or a stack of timber under an edge, assumed
-STEP_M = 0.01  # way of the hands in one increment
+STEP_M = 0.02  # way of the hands in one increment
 
 
 @dataclass(frozen=True)

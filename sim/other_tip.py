@@ -21,6 +21,7 @@ OPPOSITE_WORD = {
     "hinge_pillar": "hinge pillar",
     "rocker": "rocker",
     "roof_rail": "roof rail",
+    "ground": "ground",
 }
 ACROSS = {"latch_edge": "pillar_edge", "hinge_edge": "hinge_pillar", "sill_edge": "rocker"}
 DEEPEST_M = 0.1
@@ -35,6 +36,26 @@ class OtherTip:
     on: Seat | None
 
 
+def _on_ground(model: DoorModel, door: EdgePoint | BeltPoint, along_m: float) -> OtherTip:
+    """Return a tip on the ground under the sill; as the car rises on its stands the tip sinks in its axes."""
+    around = model.structure.surround
+    if around is None or around.ground is None or around.ground.normal[2] < 0.5:
+        raise PlanError(
+            "against.seat", "is 'ground', which only a whole side on its wheels has; use extent = 'side'"
+        )
+    if not isinstance(door, EdgePoint) or door.edge != "sill_edge":
+        raise PlanError("against.seat", "is 'ground', which lies under the sill; use edge = 'sill_edge'")
+    panel = model.panel(door)
+    length = panel.mesh.shape.length_m
+    if not 0.0 <= along_m <= length:
+        raise PlanError("against.along_m", f"is {along_m} m; the door is {length} m long: stay under it")
+    depth = min(door.depth_m, DEEPEST_M)
+    place = np.array([along_m + panel.shift_m[0], -model.outboard_sign * depth, around.ground.level_m])
+    body = around.body
+    on = None if body is None else (body.nodes, -body.weights(place[None])[0])
+    return OtherTip(place, OPPOSITE_WORD["ground"], on)
+
+
 def other_tip(model: DoorModel, move: Spread) -> OtherTip:
     """Return the other tip's place on the body beside the door that is pushed.
 
@@ -46,6 +67,8 @@ def other_tip(model: DoorModel, move: Spread) -> OtherTip:
     door, against = move.door, move.against
     assert against is None or isinstance(against, BodyPoint)
     panel = model.panel(door)
+    if against is not None and against.seat == "ground":
+        return _on_ground(model, door, against.along_m)
     if against is None:
         name = "roof_rail" if isinstance(door, BeltPoint) else ACROSS[door.edge]
         against = BodyPoint(seat=cast(BodySeat, name), along_m=door.along_m)

@@ -19,7 +19,7 @@ Edge = Literal["latch_edge", "hinge_edge", "sill_edge"]
 Lip = Literal["outer", "inner", "both"]
 Surface = Literal["painted", "bare", "rubber"]
 PanelName = Literal["front", "rear"]
-BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail"]
+BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "roof_rail", "ground"]
 
 
 class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="edge", tag_field="at"):
@@ -68,9 +68,9 @@ class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="fa
 
 
 class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="body", tag_field="at"):
-    """A tip on the body round the door, which stands still.
+    """A tip on the body round the door, which stands still, or on the ground under the sill.
 
-    along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail) [m]
+    along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail, ground) [m]
     surface : as at the edge
     """
 

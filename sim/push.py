@@ -100,9 +100,8 @@ class Push:
 
     def torn(self, drive: Drive) -> Push:
         """Return the push on the nodes its drive has after a sheet has torn under the pad."""
-        mine = np.ones(len(drive.nodes), dtype=bool)
         if self.on is not None:
-            mine[drive.weights < 0.0] = False
+            mine = ~np.isin(drive.nodes, self.on[0])
             on = drive.nodes[~mine], -drive.weights[~mine]
             return replace(self, nodes=drive.nodes[mine], weights=drive.weights[mine], on=on)
         return replace(self, nodes=drive.nodes, weights=drive.weights)
