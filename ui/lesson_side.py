@@ -23,6 +23,7 @@ from ui.state.lesson_file import ready_lessons, ready_path
 from ui.state.lesson_results import PlanResult, moment_at
 from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
+from ui.state.signs import hazards
 from ui.state.view_options import Shown
 
 if TYPE_CHECKING:
@@ -101,8 +102,10 @@ class LessonSide:
     def open(self, path: Path, position: int = 0) -> bool:
         """Open a lesson; return False, having said why, where it cannot be."""
         try:
-            self.walk.units = self.session.view.options.units
+            options = self.session.view.options
+            self.walk.units = options.units
             self.walk.open(path, position)
+            self.session.view.set(dataclasses.replace(options, drawer="plan"))
         except PlanError as problem:
             self.window.notice.say(f"{path.name} was not opened: {problem}.")
             return False
@@ -251,7 +254,7 @@ class LessonSide:
                 step.title,
                 step.phase,
                 walk.fill(step.words) if k == walk.position else "",
-                walk.fill(step.notes) if k == walk.position else "",
+                self._notes_of(k) if k == walk.position else "",
                 bool(step.question),
                 self._beside_title(step),
             )
@@ -264,7 +267,18 @@ class LessonSide:
             walk.position,
             notes=self._notes,
             stale=walk.stale_words,
+            local=self.windows.local_words(),
         )
+
+    def _notes_of(self, index: int) -> str:
+        """Return what the teacher reads at a step; the first one names the hazards."""
+        walk = self.walk
+        assert walk.lesson is not None
+        notes = walk.fill(walk.steps[index].notes)
+        named = [
+            f"{name.capitalize()}: {hazards()[name]}" for name in walk.lesson.hazards if name in hazards()
+        ]
+        return "\n\n".join((notes, "Hazards to name:", *named)) if index == 0 and named else notes
 
     def _beside_title(self, step: Step) -> str:
         name = step.plan if self._beside else step.beside

@@ -44,6 +44,13 @@ class LessonWindows:
         self._drills: DrillSheet | None = None
         self._asked: PracticeSheet | None = None
 
+    def local_words(self) -> str:
+        """Return the service's own rules for the lesson's page, with author and date; empty for none."""
+        ours = self._overlay()
+        if ours is None or not (ours.stop_rules or ours.hazards):
+            return ""
+        return "\n\n".join((*ours.stop_rules, *ours.hazards, ours.signed))
+
     def open_sheets(self) -> None:
         """Ask which sheet of the lesson goes on paper."""
         if not self.walk.is_open:

@@ -120,6 +120,7 @@ class LessonPanel(QWidget):
         self._phases: list[QWidget] = []
         self._title, self._place = label("", "heading", wrap=True), label("", "quiet")
         self._stale = label("", "quiet", wrap=True)
+        self._local_heading, self._local = label("Our own rules", "heading"), label("", "", wrap=True)
         self._run = button("Run it again", "", "Solve the plan of this step now")
         self._run.clicked.connect(self.run_wished)
         self._list = QVBoxLayout()
@@ -159,6 +160,9 @@ class LessonPanel(QWidget):
         column.addLayout(self._list)
         column.addWidget(self._stale)
         column.addWidget(self._run, 0, Qt.AlignmentFlag.AlignLeft)
+        for part in (self._local_heading, self._local):
+            part.setContentsMargins(GRID // 2, GRID // 2, GRID // 2, 0)
+            column.addWidget(part)
         column.addStretch(1)
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
@@ -193,7 +197,15 @@ class LessonPanel(QWidget):
         self._look = look
 
     def show_lesson(
-        self, title: str, place: str, steps: tuple[StepWords, ...], position: int, *, notes: bool, stale: str
+        self,
+        title: str,
+        place: str,
+        steps: tuple[StepWords, ...],
+        position: int,
+        *,
+        notes: bool,
+        stale: str,
+        local: str = "",
     ) -> None:
         """Show a lesson at a step.
 
@@ -201,11 +213,15 @@ class LessonPanel(QWidget):
         ----------
         title, place : above the steps;  position : index of the step shown
         notes : whether the teacher's notes are shown;  stale : which results are not fresh, or ""
+        local : the service's own rules, with who wrote them and when, or ""
         """
         self._title.setText(title)
         self._place.setText(place)
         self._stale.setText(stale)
         self._stale.setVisible(bool(stale))
+        self._local.setText(local)
+        for part in (self._local_heading, self._local):
+            part.setVisible(bool(local))
         self._run.setVisible(bool(stale))
         self._notes.setChecked(notes)
         self._back.setEnabled(position > 0)
