@@ -74,13 +74,14 @@ class Ledger:
         }
 
     def plus(
-        self, work_j: float, stored_j: float, lines: Mapping[str, float], weight_j: float = 0.0
+        self, work_j: float, stored_j: float, lines: Mapping[str, float], weight_j: float | None = None
     ) -> Ledger:
-        """Return the books with one step entered; ``stored_j`` and ``weight_j`` are the new levels."""
+        """Return the books with one step entered; ``stored_j`` and ``weight_j`` (None: as before) are levels."""
         total = dict(self.lines)
         for name, value in lines.items():
             total[name] += value
-        return Ledger(self.work_j + work_j, stored_j, total, weight_j)
+        level = self.weight_j if weight_j is None else weight_j
+        return Ledger(self.work_j + work_j, stored_j, total, level)
 
 
 def spent(network: Network, before: State, ev: Evaluation, load: Load) -> dict[str, float]:
