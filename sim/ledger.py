@@ -76,7 +76,7 @@ class Ledger:
     def plus(
         self, work_j: float, stored_j: float, lines: Mapping[str, float], weight_j: float | None = None
     ) -> Ledger:
-        """Return the books with one step entered; ``stored_j`` and ``weight_j`` (None: as before) are levels."""
+        """Return the books with one step entered; ``stored_j``, ``weight_j`` (None: as before) are levels."""
         total = dict(self.lines)
         for name, value in lines.items():
             total[name] += value
