@@ -15,10 +15,12 @@ from ui.branch_side import BranchSide
 from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
-from ui.panels.sheets import KeySheet
+from ui.panels.finder import Finder, KeySheet
 from ui.player import Player
 from ui.presenter import Presenter
 from ui.state.chances import Chances, Wish, progress_words
+from ui.state.finder import entries
+from ui.state.lesson_file import ready_titles
 from ui.state.locks import MAP
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
@@ -30,7 +32,19 @@ if TYPE_CHECKING:
     from ui.see_side import SeeSide
     from ui.stage_side import StageSide
 
-WHILE_READING = ("quit", "full", "projector", "dark", "larger", "smaller", "caution", "before_metal", "card")
+WHILE_READING = (
+    "quit",
+    "full",
+    "projector",
+    "dark",
+    "larger",
+    "smaller",
+    "caution",
+    "before_metal",
+    "card",
+    "find",
+    "keys",
+)
 """Actions that also work while a text covers the stage."""
 
 
@@ -59,6 +73,7 @@ class Acting:
         self.side: StageSide | None = None
         self.see: SeeSide | None = None
         self._keys: KeySheet | None = None
+        self._finder: Finder | None = None
         self._card: CardSide | None = None
         self.more: dict[str, Callable[[], object]] = {}
         """Actions of parts that are made after this one."""
@@ -292,6 +307,14 @@ class Acting:
 
             self._card = CardSide(self.window, self.filing.folder)
         self._card.open()
+
+    def _do_find(self) -> None:
+        if self._finder is None:
+            actions = self.window.actions_by_name
+            lessons = [(f"lesson_{name}", title) for name, title in ready_titles()]
+            self._finder = Finder(self.window, entries(lessons), lambda name: actions[name].isEnabled())
+            self._finder.chosen.connect(self.act)
+        self._finder.ask()
 
     def _do_keys(self) -> None:
         self._keys = self._keys or KeySheet(self.window)

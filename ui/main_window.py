@@ -28,16 +28,12 @@ from ui.panels.stages import Stages
 from ui.panels.strip import LayerStrip, Readout
 from ui.state.actions import (
     CHECKED,
-    FILE,
-    HELP,
     LAYER_KEYS,
-    PLAN,
+    MENUS,
     SAME_KEYS,
     SEPARATOR,
     SHUT_PREFIX,
     STEER,
-    TEACH,
-    VIEW,
 )
 from ui.state.lesson_file import ready_titles
 from ui.state.view_options import ViewOptions
@@ -196,25 +192,19 @@ class MainWindow(QMainWindow):
 
     def _menus(self) -> None:
         bar = self.menuBar()
-        for title, table in (
-            ("&File", FILE),
-            ("&Plan", PLAN),
-            ("&Teach", TEACH),
-            ("&View", VIEW),
-            ("&Help", HELP),
-        ):
-            menu = bar.addMenu(title)
+        for title, table in MENUS:
+            menu = bar.addMenu(f"&{title}")
             for name, words, keys in table:
                 if name == SEPARATOR:
                     menu.addSeparator()
                     continue
                 menu.addAction(self._action(name, words, keys))
-            if title == "&File":
+            if title == "File":
                 self.recent_menu = QMenu("Recent plans", self)
                 menu.insertMenu(self.actions_by_name["save"], self.recent_menu)
-            if title == "&Teach":
+            if title == "Teach":
                 self._list_lessons(menu)
-            if title == "&Plan":
+            if title == "Plan":
                 self.steps_menu = QMenu("Back to a moment of the work", self)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
         for name, action in self.actions_by_name.items():
@@ -236,8 +226,8 @@ class MainWindow(QMainWindow):
         return action
 
     def _keys(self) -> None:
-        for name, key in STEER:
-            self._action(name, name, key).setAutoRepeat(True)
+        for name, words, key in STEER:
+            self._action(name, words, key).setAutoRepeat(True)
         for number in range(1, LAYER_KEYS + 1):
             action = QAction(f"Layer {number}", self)
             action.setShortcut(QKeySequence(str(number)))

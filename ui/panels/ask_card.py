@@ -95,6 +95,7 @@ class AskCard(QWidget):
         column.addLayout(self._body)
         column.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Prediction")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

@@ -175,6 +175,7 @@ class BranchPage(QWidget):
         column.addWidget(self.tree)
         column.addStretch(1)
         self._area = area = QScrollArea()
+        area.setAccessibleName("Steps and branches")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

@@ -69,6 +69,7 @@ class CarForm(QWidget):
         column.addWidget(self.use, 0, Qt.AlignmentFlag.AlignRight)
         column.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Car and tool")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

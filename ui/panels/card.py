@@ -54,6 +54,7 @@ class CardSheet(QDialog):
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self.words_wished)
         self.table = QTableWidget()
+        self.table.setAccessibleName("Table of this chapter")
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)

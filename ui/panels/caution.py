@@ -55,6 +55,7 @@ class CautionPage(QWidget):
         middle.addWidget(inside, 8)
         middle.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Text to read")
         area.setWidgetResizable(True)
         area.setWidget(holder)
         area.setFrameShape(QScrollArea.Shape.NoFrame)

@@ -31,6 +31,8 @@ class ForcePlot(pg.PlotWidget):
         self.setMouseEnabled(x=False, y=False)
         self.hideButtons()
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setAccessibleName("Force of the tips over their opening")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(80)
         self.setMaximumHeight(380)

@@ -165,6 +165,7 @@ class LessonPanel(QWidget):
             column.addWidget(part)
         column.addStretch(1)
         self._area = QScrollArea()
+        self._area.setAccessibleName("Steps of the lesson")
         self._area.setWidgetResizable(True)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFrameShape(QFrame.Shape.NoFrame)

@@ -38,6 +38,7 @@ PAPER_WORDS = {"a4": "A4", "letter": "Letter"}
 def _table(heads: Sequence[str], wide: int) -> QTableWidget:
     table = QTableWidget(0, len(heads))
     table.setObjectName("reading")
+    table.setAccessibleName(f"Table: {', '.join(heads)}")
     table.setHorizontalHeaderLabels(list(heads))
     table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
     table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)

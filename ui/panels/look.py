@@ -141,6 +141,11 @@ QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border
   padding: 6px 2px; }}
 QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
 QPushButton#choice:hover {{ background: {raised}; }}
+QPushButton#bare:focus, QToolButton#bare:focus {{ border: 2px solid {ink}; padding: 2px 4px; }}
+QPushButton#choice:focus {{ border: 2px solid {ink}; border-radius: 4px; padding: 4px 0 5px 0; }}
+QPushButton#primary:focus {{ border: 3px double {on_strong}; padding: 4px 14px; }}
+QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
+QScrollArea:focus, QAbstractItemView:focus {{ border: 2px solid {ink}; }}
 QToolButton::menu-indicator {{ image: none; }}
 QFrame#card {{ background: transparent; border: none; border-left: 3px solid {hairline}; }}
 QFrame#card[selected="true"] {{ background: {raised}; border-left: 3px solid {ink}; }}
@@ -162,6 +167,9 @@ QMenu {{ background: {raised}; color: {ink}; border: {thin}px solid {hairline}; 
 QMenu::item {{ padding: 4px 24px 4px 24px; }}
 QMenu::item:disabled {{ color: {fill}; }}
 QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
+QListWidget#found {{ background: {paper}; border: none; outline: none; }}
+QListWidget#found::item {{ border-left: 3px solid transparent; }}
+QListWidget#found::item:selected {{ background: {raised}; border-left: 3px solid {ink}; }}
 QTableWidget#reading {{ background: {paper}; border: none; font-size: {body}px; }}
 QTableWidget#reading::item {{ padding: 4px 0; border-bottom: 1px solid {hairline}; }}
 QHeaderView, QHeaderView::section {{ background: {paper}; color: {quiet}; border: none; font-size: {small}px;

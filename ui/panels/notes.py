@@ -80,6 +80,7 @@ class NotesWindow(QWidget):
             column.addWidget(part)
         column.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Notes for the teacher")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

@@ -70,6 +70,7 @@ class PairPage(QWidget):
         column.addLayout(self._body)
         column.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Two plans side by side")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

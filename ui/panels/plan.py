@@ -117,6 +117,7 @@ class PlanPanel(QWidget):
         inside.setObjectName("column")
         inside.setLayout(column)
         self._area = area = QScrollArea()
+        area.setAccessibleName("Moves of the plan")
         self._brought = -1
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -50,6 +50,7 @@ class ReadingPanel(QWidget):
         column.setStretchFactor(self.plot, 20)
         column.addStretch(1)
         area = QScrollArea()
+        area.setAccessibleName("Reading")
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

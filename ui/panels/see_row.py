@@ -206,7 +206,8 @@ class ToolButtons(QWidget):
             made.setChecked(name == tool)
             edge = f"2px solid {ink}" if name == tool else "2px solid transparent"
             made.setStyleSheet(
-                f"QToolButton {{ border: none; border-radius: 0; padding: 2px 4px; border-bottom: {edge}; }}"
+                f"QToolButton {{ border: none; border-radius: 0; padding: 2px 4px; border-bottom: {edge}; }} "
+                f"QToolButton:focus {{ border: 2px solid {ink}; border-radius: 4px; padding: 0 2px; }}"
             )
 
 

@@ -45,7 +45,8 @@ class LayerButton(QToolButton):
         ink, word = self._look.colour("ink").name(), self._look.colour(tone).name()
         self.setStyleSheet(
             "QToolButton { border: none; border-radius: 0; padding: 2px 4px; "
-            f"border-bottom: 2px {edge} {ink}; color: {word}; }}"
+            f"border-bottom: 2px {edge} {ink}; color: {word}; }} "
+            f"QToolButton:focus {{ border: 2px solid {ink}; border-radius: 4px; padding: 0 2px 0 2px; }}"
         )
         words = f"{LAYER_WORDS[self._layer]}: {SHOWN_WORDS[mode]} (key {self._key})"
         self.setToolTip(words[0].upper() + words[1:])
@@ -69,7 +70,7 @@ class LayerStrip(QWidget):
         self.setObjectName("strip")
         self._buttons = {layer: LayerButton(layer, key) for key, layer in enumerate(LAYER_WORDS, 1)}
         self.colours = QComboBox()
-        self.colours.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.colours.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.colours.setAccessibleName("What the colours show")
         for mode, words in COLOUR_WORDS.items():
             self.colours.addItem(words, mode)

@@ -89,7 +89,7 @@ class StageView(QtInteractor):
         self._at_rest.setInterval(STILL_MS)
         self._at_rest.timeout.connect(self._draw_smooth)
         self.setAcceptDrops(False)
-        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._iren_of_vtk = self.ren_win.GetInteractor()
         # VTK's own requests to draw become requests to Qt; paintGL alone lets it draw.
         self._iren_of_vtk.EnableRenderOff()

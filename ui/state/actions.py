@@ -108,26 +108,51 @@ HELP: tuple[Row, ...] = (
     ("caution", "Show the caution again", ""),
     ("before_metal", "Before metal work on a real car", ""),
     ("card", "Model card: what this is, and who says so", "F4"),
+    ("find", "Find an action by its words\u2026", "Ctrl+F"),
     ("keys", "Keys", "F1"),
 )
 
-STEER: tuple[tuple[str, str], ...] = (
-    ("deeper", "]"),
-    ("shallower", "["),
-    ("deeper_far", "}"),
-    ("shallower_far", "{"),
-    ("tilt_more", "."),
-    ("tilt_less", ","),
-    ("up", "Up"),
-    ("down", "Down"),
-    ("up_far", "Shift+Up"),
-    ("down_far", "Shift+Down"),
-    ("moment_back", "Left"),
-    ("moment_on", "Right"),
-    ("event_back", "PgUp"),
-    ("event_on", "PgDown"),
+STEER: tuple[Row, ...] = (
+    ("deeper", "Tip deeper, by 2 mm", "]"),
+    ("shallower", "Tip less deep, by 2 mm", "["),
+    ("deeper_far", "Tip deeper, by 10 mm", "}"),
+    ("shallower_far", "Tip less deep, by 10 mm", "{"),
+    ("tilt_more", "Push tilted further outward", "."),
+    ("tilt_less", "Push tilted further inward", ","),
+    ("up", "Tip up along the edge", "Up"),
+    ("down", "Tip down along the edge", "Down"),
+    ("up_far", "Tip up by 50 mm", "Shift+Up"),
+    ("down_far", "Tip down by 50 mm", "Shift+Down"),
+    ("moment_back", "One moment back", "Left"),
+    ("moment_on", "One moment on", "Right"),
+    ("event_back", "Last event, or the page before", "PgUp"),
+    ("event_on", "Next event, or the next page", "PgDown"),
 )
 """Actions with a key and no place in a menu."""
+
+MENUS: tuple[tuple[str, tuple[Row, ...]], ...] = (
+    ("File", FILE),
+    ("Plan", PLAN),
+    ("Teach", TEACH),
+    ("View", VIEW),
+    ("Help", HELP),
+)
+"""The menus in their order."""
+STEERING = "Tip and moments"
+"""What the actions of `STEER` are about."""
+
+HANDS: tuple[tuple[str, str], ...] = (
+    ("Space, held", "Open the tips; let go to stop"),
+    ("1 to 9", "A layer: solid, see-through, off"),
+    ("Left button on the door", "Put a tip there"),
+    ("Left button, drawn", "Turn the picture"),
+    ("Left button with Shift, drawn", "Shift the picture"),
+    ("Wheel", "Nearer, further; after a tip is put: its depth, with Shift its tilt"),
+    ("Ctrl+Wheel", "Depth at any time; with Shift the tilt"),
+    ("Tab, Shift+Tab", "To the next control, to the one before"),
+    ("Alt and a letter", "Open a menu"),
+)
+"""What hand and mouse do that is no action."""
 
 SAME_KEYS: dict[str, tuple[str, ...]] = {
     "deeper": ("]", "D"),

@@ -96,11 +96,13 @@ def test_view_state_tells_only_real_changes():
 
 def test_no_key_means_two_things():
     rows = [*actions.FILE, *actions.PLAN, *actions.TEACH, *actions.VIEW, *actions.HELP]
-    keys = [keys for _, _, keys in rows if keys] + [key for _, key in actions.STEER]
+    keys = [keys for _, _, keys in rows if keys] + [key for _, _, key in actions.STEER]
     keys += [key for same in actions.SAME_KEYS.values() for key in same[1:]]
     keys += [str(number) for number in range(1, actions.LAYER_KEYS + 1)] + ["Space"]
     assert len(keys) == len(set(keys))
-    names = [name for name, _, _ in rows if name != actions.SEPARATOR] + [name for name, _ in actions.STEER]
+    names = [name for name, _, _ in rows if name != actions.SEPARATOR] + [
+        name for name, _, _ in actions.STEER
+    ]
     assert len(names) == len(set(names))
 
 

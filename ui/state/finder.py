@@ -1,0 +1,154 @@
+"""Find an action by words: its own, or others people use for it; and every key on one sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from ui.state.actions import HANDS, MENUS, SAME_KEYS, SEPARATOR, STEER, STEERING
+
+OTHER_WORDS: dict[str, str] = {
+    "open": "load file",
+    "save": "keep write store",
+    "picture": "image export screenshot png slide handout",
+    "mesh": "export vtu stl glb csv other programs numbers",
+    "bring_back": "recover crash lost restore",
+    "undo": "back take back mistake",
+    "redo": "again forward",
+    "branches": "history tree go back jump",
+    "run": "solve calculate start go compute",
+    "stop": "cancel abort interrupt",
+    "start": "rewind beginning reset home",
+    "play": "animate film watch pause",
+    "pace": "speed slow fast",
+    "loop": "repeat again",
+    "stops": "halt event pause when",
+    "add_spread": "new move push spreader",
+    "add_crush": "new move wreck deform barrier",
+    "add_ease": "new move release close",
+    "form": "edit settings vehicle door metal seam latch spreader numbers side left right",
+    "likely": "chance probability sure certain many runs",
+    "flips": "sensitive depends decides unknown",
+    "ask": "predict question guess quiz",
+    "lock": "fix commit prediction",
+    "compare": "reveal answer show outcome result",
+    "beside": "compare two twin contrast split",
+    "present": "projector class display second screen",
+    "notes": "teacher speaker script",
+    "shut": "hide cover answers reveal",
+    "lesson_open": "load course",
+    "sheets": "print pdf handout bridge evaluation",
+    "words": "glossary terms dictionary meaning",
+    "rules": "local procedure service",
+    "drills": "log record real metal agreement",
+    "stage_only": "big full picture hide panels",
+    "projector": "beamer high contrast white large",
+    "dark": "night black theme light",
+    "larger": "zoom text font size bigger",
+    "smaller": "zoom text font size",
+    "calm": "reduced motion animation still",
+    "imperial": "units inches pounds millimetres kilonewtons metric",
+    "colour": "color map load seam",
+    "view": "camera angle",
+    "see_patient": "camera occupant seat inside",
+    "camera_back": "camera undo view",
+    "see_tool_section": "cut plane slice inside",
+    "see_tool_asunder": "exploded apart parts",
+    "alone": "isolate hide others single part",
+    "start_shape": "ghost before undeformed outline",
+    "see_tool_measure": "distance angle ruler gap",
+    "see_tool_pen": "draw arrow annotate mark",
+    "drawer_plan": "panel column left",
+    "drawer_reading": "panel column right",
+    "full": "fullscreen maximise",
+    "caution": "warning safety notice",
+    "before_metal": "safety real car checklist",
+    "card": "model limits sources validation about checks",
+    "keys": "shortcuts keyboard help",
+    "find": "search command help",
+    "event_back": "page remote",
+    "event_on": "page remote",
+}
+"""Other words that lead to an action, in small letters."""
+
+
+INSIDE = 3
+"""Rank of a word typed that stands inside another one: it counts where nothing comes nearer."""
+
+
+@dataclass(frozen=True)
+class Entry:
+    """An action that can be found.
+
+    name : of the action;  words, keys : as the menus show them;  menu : where it stands;  others : more words
+    """
+
+    name: str
+    words: str
+    keys: tuple[str, ...]
+    menu: str
+    others: str = ""
+
+
+def entries(more: Iterable[tuple[str, str]] = ()) -> tuple[Entry, ...]:
+    """Return every action there is, in the order of the menus.
+
+    Parameters
+    ----------
+    more : name and words of actions that are in no table (the ready lessons)
+    """
+    found = [
+        Entry(name, words, keys_of(name, keys), menu, OTHER_WORDS.get(name, ""))
+        for menu, table in (*MENUS, (STEERING, STEER))
+        for name, words, keys in table
+        if name != SEPARATOR
+    ]
+    found += [Entry(name, words, (), "Ready lessons", "lesson course") for name, words in more]
+    return tuple(found)
+
+
+def keys_of(name: str, keys: str) -> tuple[str, ...]:
+    """Return all keys of an action, the first one first."""
+    return SAME_KEYS.get(name, (keys,) if keys else ())
+
+
+def find(text: str, among: Sequence[Entry]) -> tuple[Entry, ...]:
+    """Return the actions that every typed word leads to, the nearest first; all of them for no word."""
+    wanted = text.lower().split()
+    if not wanted:
+        return tuple(among)
+    ranked = [(rank, k, entry) for k, entry in enumerate(among) if (rank := _rank(entry, wanted)) is not None]
+    nearest = min((rank for rank, _, _ in ranked), default=0)
+    kept = [item for item in ranked if item[0] < INSIDE or nearest == INSIDE]
+    return tuple(entry for _, _, entry in sorted(kept, key=lambda item: item[:2]))
+
+
+def _rank(entry: Entry, wanted: Sequence[str]) -> int | None:
+    """Return how far the words typed are from an action, 0 the nearest; None where one leads elsewhere."""
+    worst = 0
+    own = entry.words.lower().replace(":", " ").replace(",", " ").split()
+    others = f"{entry.others} {entry.menu.lower()}".split()
+    for word in wanted:
+        if any(one.startswith(word) for one in own):
+            rank = 0 if own[0].startswith(word) else 1
+        elif word in (key.lower() for key in entry.keys):
+            rank = 1
+        elif any(one.startswith(word) for one in others):
+            rank = 2
+        elif len(word) > 2 and word in f"{entry.words.lower()} {entry.others}":
+            rank = INSIDE
+        else:
+            return None
+        worst = max(worst, rank)
+    return worst
+
+
+def sheet() -> tuple[tuple[str, tuple[tuple[str, str], ...]], ...]:
+    """Return every key with what it does, by group: what is pressed, then words."""
+    groups = [("By hand", HANDS)]
+    for menu, table in ((STEERING, STEER), *MENUS):
+        rows = tuple(
+            (" or ".join(keys_of(name, keys)), words.rstrip("\u2026")) for name, words, keys in table if keys
+        )
+        groups.append((menu, rows))
+    return tuple((name, rows) for name, rows in groups if rows)
