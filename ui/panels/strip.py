@@ -75,34 +75,56 @@ class LayerStrip(QWidget):
         for mode, words in COLOUR_WORDS.items():
             self.colours.addItem(words, mode)
         self.legend = Legend()
-        row = QHBoxLayout()
+        row, self._second = QHBoxLayout(), QHBoxLayout()
+        self._first = row
         row.setSpacing(2)
         for layer, made in self._buttons.items():
             row.addWidget(made)
             made.clicked.connect(lambda _=False, layer=layer: self.layer_wished.emit(layer))
-        row.addSpacing(GRID)
-        row.addStretch(1)
         self.tools = ToolButtons()
-        row.addWidget(self.tools)
-        row.addSpacing(GRID)
-        row.addWidget(self.colours)
+        row.addStretch(1)
+        self._second.addStretch(1)
+        for part in (self.tools, self.colours):
+            row.addWidget(part)
+        row.setContentsMargins(0, 0, 0, 0)
+        self._in_two = False
         column = QVBoxLayout(self)
         column.setContentsMargins(GRID, 2, GRID, 2)
         column.setSpacing(2)
         column.addLayout(row)
+        column.addLayout(self._second)
         column.addWidget(self.legend)
         self.colours.activated.connect(lambda index: self.colour_wished.emit(self.colours.itemData(index)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put tools and colours into a row of their own where one row is too narrow."""
+        super().resizeEvent(event)
+        self.fit()
+
+    def fit(self) -> None:
+        """Use one row where it holds everything, else two."""
+        parts = (self.tools, self.colours)
+        layers = [made for made in self._buttons.values() if not made.isHidden()]
+        needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 4 * GRID
+        in_two = needed > self.width()
+        if in_two != self._in_two:
+            self._in_two = in_two
+            for part in parts:
+                (self._first if in_two else self._second).removeWidget(part)
+                (self._second if in_two else self._first).addWidget(part)
 
     def show_side(self, on: bool) -> None:
         """Show the layers that only the whole side has, or not."""
         for layer in SIDE_LAYERS:
             self._buttons[layer].setVisible(on)
+        self.fit()
 
     def show_options(self, options: ViewOptions) -> None:
         """Show the layers' modes and the colour mode."""
         for layer, made in self._buttons.items():
             made.show_mode(options.layers[layer])
         self.colours.setCurrentIndex(self.colours.findData(options.colour_mode))
+        self.fit()
 
 
 class Readout(QWidget):

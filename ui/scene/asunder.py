@@ -23,8 +23,8 @@ OUT_M = {
     "pillar": 0.14, "body": 0.0, "occupant": 0.0,
 }  # fmt: skip
 """How far out each layer stands when asunder [m]."""
-ONE_DOOR_REACH = 0.55
-"""Factor on these where one door stands on the stage: it is seen from nearer."""
+ONE_DOOR_REACH, SIDE_REACH = 0.55, 0.72
+"""Factor on these where one door stands on the stage, which is seen from nearer, and where a side does."""
 SAID = (
     "tips", "rod", "share", "path", "path_covered", "clearance", "clearance_covered", "start", "barrier",
     "tools", "raw_edges",

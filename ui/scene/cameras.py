@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -48,6 +48,19 @@ SIDE_SHOTS = SHOTS | {
 SIDE_SHOTS["home"] = SIDE_SHOTS["three_quarter"]
 SHOTS["front"] = Shot((-1.45, 2.35, 1.05), (0.46, -0.02, 0.44), 27.0)
 SHOTS["square"] = Shot((0.52, 3.6, 0.50), (0.52, 0.0, 0.40), 25.0)
+WIDE = ("three_quarter", "front", "square", "top", "home")
+"""Views of the side that have to show all of it."""
+WIDE_ASPECT = 1.75
+"""Width over height of the picture that these views fill; in a narrower one they look from further off."""
+
+
+def fitted(shot: Shot, aspect: float) -> Shot:
+    """Return a wide shot with its angle opened for a picture narrower than `WIDE_ASPECT`."""
+    factor = max(1.0, WIDE_ASPECT / max(aspect, 0.3))
+    half = np.arctan(np.tan(np.radians(0.5 * shot.angle_deg)) * factor)
+    return replace(shot, angle_deg=float(np.degrees(2.0 * half)))
+
+
 SECTION_HEIGHT_M = 0.36
 """Height of the cut in the section view when none is given: the middle of the latch."""
 NEAR_SHARE = 0.14

@@ -73,7 +73,6 @@ class Drawn:
     ) -> None:
         self.name = name
         self.width = width
-        self.own_opacity = 1.0
         self._smooth = shading is Shading.SMOOTH
         self.data = vtkPolyData()
         self.reshape(points, triangles=triangles, lines=lines)
@@ -193,8 +192,8 @@ class Drawn:
         self.mapper.SetRelativeCoincidentTopologyLineOffsetParameters(0.0, (1.0 + share) * FRONT_OFFSET)
 
     def set_opacity(self, opacity: float) -> None:
-        """Set the opacity, 1 for as solid as it is of itself."""
-        self.actor.GetProperty().SetOpacity(opacity * self.own_opacity)
+        """Set the opacity, 1 for solid."""
+        self.actor.GetProperty().SetOpacity(opacity)
 
     def scale_lines(self, factor: float) -> None:
         """Draw its lines ``factor`` times as wide as at scale 1."""

@@ -10,7 +10,7 @@ from meshes.side import SideMesh
 from sim.plan import Car
 from ui.scene import tubes
 from ui.scene.colours import Theme, rgb
-from ui.scene.drawn import Drawn
+from ui.scene.drawn import Drawn, Shading
 from ui.scene.metal import shade
 from ui.scene.pick import Solid
 
@@ -19,7 +19,11 @@ Floats = NDArray[np.float64]
 LAYER = "trim_glass"
 KINDS = {"trim": "trim", "seal": "seal", "glass": "glass", "restraint": "restraint"}
 """Kinds of fitting drawn in the layer; seats stand with the body."""
-GLASS_OPACITY = 0.14
+OUTER_FACE = (2, 3, 7, 6)
+"""Corners of a pane's slab that face outward, round about."""
+GLINTS = (((0.24, 0.34), (0.44, 0.78)), ((0.32, 0.34), (0.52, 0.78)), ((0.62, 0.46), (0.73, 0.70)))
+"""Strokes on a pane, ends as shares along its lower edge and up: a pane is told by lines, for a faint sheet
+costs a second drawing of the scene and is lost on a projector."""
 
 
 class Inside:
@@ -31,9 +35,11 @@ class Inside:
         self.things: dict[str, Drawn] = {}
         for kind in KINDS:
             points, triangles, _ = _joined([item for item in self.all.items if item.kind == kind])
-            self.things[kind] = Drawn(kind, points, triangles=triangles)
-        self.things["glass"].own_opacity = GLASS_OPACITY
-        self.things["glass"].hide_backs()
+            if kind != "glass":
+                self.things[kind] = Drawn(kind, points, triangles=triangles)
+                continue
+            flat = np.zeros((2, 3))
+            self.things[kind] = Drawn(kind, flat, lines=[[0, 1]], shading=Shading.PLAIN, width=1.6)
         self.layers = {LAYER: list(self.things.values())}
         self.show_gone(self.all.gone)
 
@@ -42,12 +48,17 @@ class Inside:
         self.now = Fittings(self.all.items, frozenset(gone))
         seen = self.now.seen()
         for kind, thing in self.things.items():
-            points, triangles, normals = _joined([item for item in seen if item.kind == kind])
+            shown = [item for item in seen if item.kind == kind]
+            if kind == "glass":
+                lines = np.concatenate([np.zeros((0, 2, 3)), *(pane_lines(item) for item in shown)])
+                thing.reshape(lines.reshape(-1, 3), lines=np.arange(2 * len(lines)).reshape(-1, 2))
+                continue
+            points, triangles, normals = _joined(shown)
             thing.reshape(points, triangles=triangles)
             thing.move(points, normals)
 
     def paint(self, theme: Theme) -> None:
-        """Colour it: rubber and trim dark and dull, panes faint, restraint parts near-black with a rim."""
+        """Colour it: rubber and trim dark and dull, panes by lines, restraint parts near-black with a rim."""
         tones = {
             "trim": 0.25 * rgb(theme.bar) + 0.75 * rgb(theme.occupant),
             "seal": rgb(theme.fittings),
@@ -55,6 +66,9 @@ class Inside:
             "restraint": rgb(theme.fittings),
         }
         for kind, thing in self.things.items():
+            if kind == "glass":
+                thing.paint(tones[kind])
+                continue
             normals = np.asarray(thing.normals, dtype=np.float64)
             thing.paint(shade(normals, tones[kind], self.sign, contrast=0.8))
 
@@ -65,6 +79,18 @@ class Inside:
             for item in self.now.seen()
             if item.kind in KINDS
         ]
+
+
+def pane_lines(pane: Fitting) -> Floats:
+    """Return a pane's outline and the glints on it, shape (k, 2, 3) [m]."""
+    low_front, low_rear, high_rear, high_front = pane.surface.points[list(OUTER_FACE)]
+    ring = np.array([low_front, low_rear, high_rear, high_front])
+    outline = np.stack((ring, np.roll(ring, -1, axis=0)), axis=1)
+    share = np.array(GLINTS)[..., None]
+    low = low_front + share[:, :, 0] * (low_rear - low_front)
+    high = high_front + share[:, :, 0] * (high_rear - high_front)
+    glints = low + share[:, :, 1] * (high - low)
+    return np.concatenate((outline, glints))
 
 
 def gone_from(car: Car, fittings: Fittings) -> tuple[str, ...]:

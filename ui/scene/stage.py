@@ -15,7 +15,7 @@ from vtkmodules.vtkRenderingCore import vtkLight
 from sim.record import Aim, Clearance, Frame
 from sim.rigid import Barrier
 from ui.scene import cameras
-from ui.scene.asunder import ONE_DOOR_REACH, Asunder
+from ui.scene.asunder import ONE_DOOR_REACH, SIDE_REACH, Asunder
 from ui.scene.cast import Cast
 from ui.scene.colours import THEMES, ColourMode, Theme, rgb
 from ui.scene.cutting import Cutting
@@ -96,7 +96,7 @@ class Stage(Viewer):
         self.frame = self.picked = None
         self._picker_is_stale = True
         self.notes.start_over(self.door)
-        self.asunder.reach = 1.0 if isinstance(self.door, SideScene) else ONE_DOOR_REACH
+        self.asunder.reach = SIDE_REACH if isinstance(self.door, SideScene) else ONE_DOOR_REACH
         for index, thing in enumerate(self.door.drawn):
             self.cast.admit(f"door {index}", thing, pointable=True)
         self._setting = Setting(self.cast, model, self._sign)
@@ -291,8 +291,11 @@ class Stage(Viewer):
             heads = [c for c in self.door.model.occupant if c.name == "head"]
             if heads:
                 return cameras.from_seat(0.5 * (heads[0].start + heads[0].end), self._sign)
-        shots = cameras.SIDE_SHOTS if isinstance(self.door, SideScene) else cameras.SHOTS
-        return shots[name].mirrored(self._sign)
+        if not isinstance(self.door, SideScene):
+            return cameras.SHOTS[name].mirrored(self._sign)
+        shot = cameras.SIDE_SHOTS[name].mirrored(self._sign)
+        wide = name in cameras.WIDE
+        return cameras.fitted(shot, self.renderer.GetTiledAspectRatio()) if wide else shot
 
     def set_cut(self, plane: CutPlane | None) -> None:
         """Cut the scene by a plane, the viewer's side left out, and show the cut faces; or cut nothing."""
