@@ -20,6 +20,8 @@ SPOT_M = 0.006
 """Drawn radius of a spot weld, about that of a real one (5-8 mm across, from memory)."""
 POPPED_M = 0.003
 """A spot whose flange stands further off its place than this is drawn as gone."""
+POPPED_RATIO = 1.7
+"""A spot that has gone is drawn so much larger, to be told with no colour."""
 LEVELS = 0
 """How often the pillar's triangles are split for drawing: its nodes already stand 26 mm apart."""
 
@@ -86,7 +88,8 @@ class PillarScene:
         self.lines.move(self.metal.points)
         middle, thin = self._spot_places(points), 0.0015 * self.spot_away
         line = np.stack((middle - thin, middle + thin), axis=1)
-        self.spots.move(*tubes.tube_points(line, SPOT_M, 8, up=(0.31, 0.52, 0.79)))
+        wide = np.where(self.popped, POPPED_RATIO, 1.0)[:, None] * SPOT_M * np.ones((1, 2))
+        self.spots.move(*tubes.tube_points(line, wide, 8, up=(0.31, 0.52, 0.79)))
 
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
         """Colour it for the theme and the colour mode, with some nodes picked out."""
