@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QApplication
 from ui.acting import Acting
 from ui.chance_jobs import ChanceWorker
 from ui.filing import Filing
+from ui.help_side import HelpSide
 from ui.jobs import Worker
 from ui.keeping import Keeping
 from ui.main_window import MainWindow
@@ -53,6 +54,8 @@ class App:
         self.acting = Acting(self.session, self.window, self.filing, self._player)
         self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)
         self.acting.more |= {"bring_back": self.keeping.bring_back}
+        self.help = HelpSide(self.session, self.window)
+        self.acting.more |= self.help.actions()
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()
@@ -166,6 +169,7 @@ class App:
         self.window.set_stage(view)
         self.acting.beside.stage_ready(self.side, self.showing)
         self.keeping.begin(self.side, self._path)
+        self.help.watch(view)
         self.showing.later("options", "layout", "plan", "moment")
 
     def _drawn(self) -> None:

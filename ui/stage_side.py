@@ -31,6 +31,7 @@ from ui.scene.view import StageView
 from ui.stage_words import named, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
+from ui.state.describing import described
 from ui.state.locks import ARROW, LADDER
 from ui.state.section_view import section_view
 from ui.state.session import Session
@@ -368,9 +369,11 @@ class StageSide(TipSteering):
             self.arrived(name)
 
     def save_picture(self, size: tuple[int, int], caption: str, path: Path) -> None:
-        """Write the stage as a PNG picture of a size with a caption; OSError where it cannot be written."""
+        """Write the stage as a PNG picture, the moment in words inside; OSError where it cannot be."""
         words = labelled(self._session.plan.car, caption)
-        save_png(screenshot(self._stage, size, words), path)
+        image = screenshot(self._stage, size, words)
+        image.setText("Description", described(self._session))  # the key of the PNG standard
+        save_png(image, path)
 
     def _last_said(self) -> str:
         """Return what was said last, while it is still true of the plan."""

@@ -64,7 +64,12 @@ class PictureSheet(QDialog):
         column.setSpacing(2 * GRID)
         column.addLayout(form)
         column.addWidget(
-            label("The line on the limits of the model stands on every picture.", "quiet", wrap=True)
+            label(
+                "The line on the limits of the model stands on every picture, "
+                "and the moment in words lies in the file as its description (alt text).",
+                "quiet",
+                wrap=True,
+            )
         )
         column.addWidget(self.save, 0, Qt.AlignmentFlag.AlignRight)
 

@@ -102,12 +102,14 @@ VIEW: tuple[Row, ...] = (
     ("drawer_plan", "Plan drawer", "F2"),
     ("drawer_reading", "Reading drawer", "F3"),
     ("full", "Full screen", "F11"),
+    ("layout", "Columns and window as at first", "Ctrl+0"),
 )
 
 HELP: tuple[Row, ...] = (
     ("caution", "Show the caution again", ""),
     ("before_metal", "Before metal work on a real car", ""),
     ("card", "Model card: what this is, and who says so", "F4"),
+    ("describe", "This moment in words", "F8"),
     ("find", "Find an action by its words\u2026", "Ctrl+F"),
     ("keys", "Keys", "F1"),
 )

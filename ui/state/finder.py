@@ -65,6 +65,8 @@ OTHER_WORDS: dict[str, str] = {
     "before_metal": "safety real car checklist",
     "card": "model limits sources validation about checks",
     "keys": "shortcuts keyboard help",
+    "describe": "text screen reader alt caption description copy",
+    "layout": "reset default panels size restore",
     "find": "search command help",
     "event_back": "page remote",
     "event_on": "page remote",

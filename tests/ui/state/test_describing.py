@@ -1,0 +1,73 @@
+"""The moment in words names tool, place, verdict and clearance, and keeps shut what is shut."""
+
+import dataclasses
+
+import pytest
+
+from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.results import LIMITS_LINE
+from sim.run import solve_plan
+from sim.units import Units
+from ui.state.answers import DoorReady
+from ui.state.describing import AT_START, KEPT_SHUT, described
+from ui.state.session import Session
+
+PLAN = Plan(
+    title="A short push",
+    car=Car(lattice_spacing_m=0.06, side="left"),
+    moves=(Spread(door=EdgePoint(depth_m=0.005), opening_m=0.0075),),
+)
+
+
+@pytest.fixture(scope="module")
+def solved():
+    return solve_plan(PLAN)
+
+
+@pytest.fixture
+def session(solved):
+    model, records = solved
+    made = Session(PLAN)
+    made.take([DoorReady(0, PLAN.car, model, records[0].frames[0])])
+    made.know(PLAN, records)
+    return made
+
+
+def words_of(session):
+    """Return the words with plain spaces."""
+    return described(session).replace("\u00a0", " ")
+
+
+def test_before_the_push_tool_place_and_room_are_told(session):
+    session.timeline.go(0)
+    words = words_of(session)
+    for part in ("A short push", "left side", "Move 1 of 1", "wide-tip spreader", "50 mm wide", AT_START):
+        assert part in words
+    assert "Metal to occupant:" in words
+    assert words.endswith(f"{LIMITS_LINE}.")
+
+
+def test_at_the_end_the_verdict_is_the_runs_own_sentence(session, solved):
+    session.timeline.go(len(session.timeline))
+    words = words_of(session)
+    assert solved[1][0].result.sentence.replace("\u00a0", " ") in words
+    assert f"Moment {len(session.timeline)} of {len(session.timeline)}" in words
+    assert "7.5 mm" in words or "8 mm" in words
+
+
+def test_what_is_kept_shut_stays_out(session, solved):
+    session.timeline.go(len(session.timeline))
+    session.locks.turn_all()
+    words = words_of(session)
+    assert solved[1][0].result.sentence.replace("\u00a0", " ") not in words
+    assert KEPT_SHUT in words
+    assert "force" not in words
+
+
+def test_inches_where_inches_are_chosen(session):
+    options = session.view.options
+    session.view.set(dataclasses.replace(options, units=Units.IMPERIAL).with_next("skin"))
+    words = words_of(session)
+    assert " in wide" in words
+    assert " mm" not in words
+    assert "outer skin see-through" in words

@@ -1,0 +1,73 @@
+"""Habits people expect of any program: the moment in words, the window as at first, the machine, the log."""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible
+from PySide6.QtWidgets import QWidget
+
+from ui.main_window import MainWindow, first_size
+from ui.panels.told_sheet import ToldSheet
+from ui.state.describing import described
+from ui.state.session import Session
+
+
+class HelpSide:
+    """Opens the small windows of help; puts the window back to how it began.
+
+    Parameters
+    ----------
+    session, window : what is told of, and what is put back
+    """
+
+    def __init__(self, session: Session, window: MainWindow) -> None:
+        self.session, self.window = session, window
+        self._sheets: dict[str, ToldSheet] = {}
+        self._view: QWidget | None = None
+        for signal in (session.timeline.moved, session.timeline.changed, session.document.changed):
+            signal.connect(self._tell_reader)
+
+    def watch(self, view: QWidget) -> None:
+        """Name the stage for screen readers, and tell them the moment it shows."""
+        self._view = view
+        view.setAccessibleName("Stage: the door in three dimensions")
+        self._tell_reader()
+
+    def _tell_reader(self) -> None:
+        if self._view is not None and QAccessible.isActive():
+            self._view.setAccessibleDescription(described(self.session))
+
+    def actions(self) -> dict[str, Callable[[], object]]:
+        """Return what the window's actions of help do, by name."""
+        return {"describe": self.describe, "layout": self.reset_layout}
+
+    def describe(self) -> None:
+        """Show the moment in words."""
+        self._sheet(
+            "describe",
+            "This moment in words",
+            "The moment in words",
+            "For a screen reader, a caption, or beside a picture.",
+            "Copy the words",
+        ).show_text(lambda: described(self.session))
+
+    def _sheet(self, key: str, title: str, name: str, lead: str, copy: str) -> ToldSheet:
+        if key not in self._sheets:
+            self._sheets[key] = ToldSheet(self.window, title, name, lead, copy)
+        return self._sheets[key]
+
+    def reset_layout(self) -> None:
+        """Put columns, drawers, pages and size of the window back to how they were at first."""
+        window, view = self.window, self.session.view
+        view.set(dataclasses.replace(view.options, stage_only=False, drawer="reading"))
+        window.setWindowState(Qt.WindowState.WindowNoState)
+        screen = window.screen().availableGeometry()
+        window.resize(first_size(screen.size()))
+        window.move(screen.topLeft())
+        window.left_pages.setCurrentIndex(0)
+        if not self.session.asking.unspoken and self.session.beside.plan is None:
+            window.right_pages.setCurrentWidget(window.reading)
+        window.focus_stage()

@@ -1,0 +1,113 @@
+"""The state shown, in words alone: for a screen reader, as a caption, and as the alt text of a picture.
+
+Tool, place, moment, verdict and clearance; what is kept shut stays out of it.
+"""
+
+from __future__ import annotations
+
+from sim.builds import labelled
+from sim.move_words import is_driven, title_of, words_of
+from sim.record import Frame
+from sim.results import LIMITS_LINE
+from sim.units import Units, force_text, length_text
+from ui.state.cards import place_of
+from ui.state.locks import ANSWERS, LADDER
+from ui.state.session import Session
+from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown
+from ui.state.wording import in_units, told
+
+AT_START = "Nothing has been pushed yet."
+KEPT_SHUT = "What happened is kept shut."
+
+
+def described(session: Session) -> str:
+    """Return the state shown in a few sentences."""
+    parts = (_car(session), _move(session), _moment(session), _outcome(session), _room(session))
+    return " ".join(part for part in (*parts, _picture(session), f"{LIMITS_LINE}.") if part)
+
+
+def _car(session: Session) -> str:
+    plan = session.plan
+    title = f"{plan.title}. " if plan.title else ""
+    return (
+        f"{title}{labelled(plan.car, plan.car.name[:1].upper() + plan.car.name[1:])}, {plan.car.side} side."
+    )
+
+
+def _index(session: Session) -> int:
+    """Return the index of the move that the moment belongs to; of the selected one at the start."""
+    return session.selection.now.move if session.timeline.move < 0 else session.timeline.move
+
+
+def _move(session: Session) -> str:
+    moves, index = session.plan.moves, _index(session)
+    if index >= len(moves):
+        return "No move is planned."
+    move, units = moves[index], session.view.options.units
+    tool = getattr(move, "tool", None)
+    with_tool = (
+        "" if tool is None else f", with a {tool.name}, tips {length_text(tool.tip_width_m, units)} wide"
+    )
+    return f"Move {index + 1} of {len(moves)}: {title_of(move)}{with_tool}. {place_of(move, units)}."
+
+
+def _moment(session: Session) -> str:
+    line, units = session.timeline, session.view.options.units
+    frame = line.frame
+    if frame is None:
+        return "The door is being set out."
+    if line.move < 0:
+        return AT_START
+    seat = f" The tip is on: {frame.seat.seat}." if frame.seat is not None else ""
+    return f"Moment {line.position + 1} of {len(line)}: {_travel(session, frame, units)}.{seat}"
+
+
+def _travel(session: Session, frame: Frame, units: Units) -> str:
+    move = session.plan.moves[session.timeline.move]
+    force = "" if session.hides(LADDER) else f", force {force_text(frame.force_n, units)}"
+    if not is_driven(move):
+        return f"{words_of(move).verbs[2]}{force}"
+    return f"{words_of(move).verbs[2]} to {length_text(frame.opening_m, units)}{force}"
+
+
+def _outcome(session: Session) -> str:
+    line, units = session.timeline, session.view.options.units
+    if line.move < 0 or line.frame is None:
+        return ""
+    if session.hides(ANSWERS):
+        return KEPT_SHUT
+    result = session.result_here
+    if result is not None:
+        return in_units(told(result.sentence, result.plan_effect), units)
+    seen = [
+        f"{event.part}: {event.kind} at {length_text(event.opening_m, units)}"
+        for frame in line.frames_of(line.move)
+        for event in frame.events
+        if frame.opening_m <= line.frame.opening_m
+    ]
+    return f"So far: {'; '.join(seen)}." if seen else "So far nothing has given."
+
+
+def _room(session: Session) -> str:
+    frame, start, units = session.timeline.frame, session.start, session.view.options.units
+    if frame is None or not 0.0 <= abs(frame.clearance.distance_m) < 10.0:
+        return ""
+    room = frame.clearance
+    words = f"Metal to occupant: {length_text(room.distance_m, units)}, at the {room.body_part.replace('_', ' ')}"
+    if start is None or session.timeline.move < 0:
+        return f"{words}."
+    change = room.distance_m - start.clearance.distance_m
+    if abs(change) < 0.0005:
+        return f"{words}, as at the start."
+    return f"{words}, {length_text(abs(change), units)} {'more' if change > 0 else 'less'} than at the start."
+
+
+def _picture(session: Session) -> str:
+    options = session.view.options
+    other = [
+        f"{LAYER_WORDS[layer]} {SHOWN_WORDS[mode]}"
+        for layer, mode in options.layers.items()
+        if mode is not Shown.SOLID
+    ]
+    layers = f"; {', '.join(other)}" if other else ""
+    return f"Colours: {COLOUR_WORDS[options.colour_mode].lower()}{layers}."
