@@ -166,7 +166,12 @@ def seated_occupant(
 
 
 def side_occupant(
-    side: SideShape, *, seat: str = "front", size: str = "male_p50", lean_rad: float | None = None
+    side: SideShape,
+    *,
+    seat: str = "front",
+    size: str = "male_p50",
+    lean_rad: float | None = None,
+    hip_gap_m: float = Posture.hip_gap_m,
 ) -> tuple[Capsule, ...]:
     """Return the capsules of an occupant of a right-hand side.
 
@@ -178,6 +183,8 @@ def side_occupant(
         A name of `BODY_SIZES`.
     lean_rad
         Backward lean of the trunk from the vertical, 0 to 60 degrees; none: 25 degrees.
+    hip_gap_m
+        Inner panel to the near surface of the hip.
 
     Raises
     ------
@@ -197,6 +204,7 @@ def side_occupant(
         hip_z_m=side.hip_height_m - side.sill_height_m,
         torso_angle_rad=lean,
         heel_drop_m=side.heel_drop_m,
+        hip_gap_m=hip_gap_m,
     )
     return seated_occupant(side.front, BODY_SIZES[size], pose)
 

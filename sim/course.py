@@ -27,6 +27,7 @@ from sim.drawn import drawn_out
 from sim.engaged import Engaged
 from sim.events import motion_events, seam_events
 from sim.fall import at_rest, way_down
+from sim.found import Found
 from sim.frames import LATCHES, FrameMaker
 from sim.grounding import ground_events
 from sim.increment import Point, Stepper
@@ -65,6 +66,7 @@ class Begin:
     opening_m: float = 0.0
     model: DoorModel | None = None  # the model as torn or changed so far; None is the untouched one
     cut_m: float = 0.0  # length of sheet the tips have sheared through
+    found: Found | None = None  # how a wrecked car was found, before the first move
 
 
 class UnderWay:

@@ -34,6 +34,7 @@ from sim.plan import (
 )
 from sim.problems import PlanError
 from sim.whole_side import WholeSide
+from sim.wreckcheck import check_wreck
 
 # unit endings a person may try; the plan's names carry SI units only
 _OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
@@ -50,10 +51,10 @@ MOVE_WORDS = {
     "head": ("flat", "waffle", "pointed"),
 }
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
-_LISTS = ("moves", "bead_gaps")
+_LISTS = ("moves", "wreck", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
-MOVE_LISTS = ("moves",)
+MOVE_LISTS = ("moves", "wreck")
 """Fields of a plan that hold moves."""
 ANGLES = ("tilt", "lean", "skew", "angle", "occupant_lean")
 """Fields that are degrees in a file and radians in a plan."""
@@ -68,6 +69,7 @@ def check_plan(plan: Plan) -> Plan:
         Naming the field, the value and the remedy.
     """
     check_car(plan.car)
+    check_wreck(plan)
     return plan
 
 
@@ -267,9 +269,12 @@ def dumps_plan(plan: Plan, previous_text: str | None = None) -> str:
         shown = document.unwrap()
     raw = _pruned(plan_to_raw(plan), shown)
     if previous_text is None:
-        raw["moves"] = tomlkit.aot()
-        for move in _pruned(plan_to_raw(plan), {})["moves"]:
-            raw["moves"].append(tomlkit.item(move))
+        for name in MOVE_LISTS:
+            written = raw.get(name, ())
+            if name in raw:
+                raw[name] = tomlkit.aot()
+            for move in written:
+                raw[name].append(tomlkit.item(move))
         for key, value in raw.items():
             document[key] = value
     else:
@@ -316,8 +321,10 @@ def _pruned(
     for key, value in raw.items():
         if key == "panel" and value == "front" and key not in shown:
             continue
-        if key == "moves":
-            written = shown.get("moves", [])
+        if key in MOVE_LISTS:
+            written = shown.get(key, [])
+            if not value and key != "moves" and key not in shown:
+                continue
             out[key] = [
                 _pruned(move, written[i] if i < len(written) else {}, _default_of(move))
                 for i, move in enumerate(value)
@@ -363,6 +370,7 @@ def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) ->
 
 
 LATER: dict[type, tuple[str, ...]] = {
+    Plan: ("wreck", "start"),
     Car: ("extent", "whole_side"),
     EdgePoint: ("panel",),
     BeltPoint: ("panel",),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -210,6 +210,7 @@ class MoveResult:
     exit_width_m: Mapping[str, float] = field(default_factory=dict)
     spots_gone: int = 0
     cut: CutNote | None = None
+    found: Mapping[str, Any] = field(default_factory=dict)  # a wrecked car as the first move finds it
 
 
 @dataclass(frozen=True)

@@ -79,10 +79,12 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
 
 
 def _side(result: MoveResult) -> dict[str, Any]:
-    """Return what only a whole side has, as plain values."""
+    """Return what only a whole side or a wrecked car has, as plain values."""
+    found: dict[str, Any] = {"found": dict(result.found)} if result.found else {}
     if not result.exit_width_m:
-        return {}
+        return found
     return {
+        **found,
         "part_clearance_m": {part: dict(value) for part, value in result.part_clearance_m.items()},
         "exit_width_m": dict(result.exit_width_m),
         "spots_gone": result.spots_gone,

@@ -1,179 +1,31 @@
-"""Runs: a move becomes frames on a fixed grid of increments, then a result in numbers and words."""
+"""Runs: a plan solved move by move, each from where the last one left."""
 
 from __future__ import annotations
 
-import time
-from collections.abc import Callable, Iterator
-from typing import Any
+from collections.abc import Callable
+from pathlib import Path
 
-from sim.builds import car_notes, labelled
 from sim.course import Begin as Begin
-from sim.course import UnderWay
 from sim.course import never as never
-from sim.door_model import DoorModel, build_model
 from sim.frames import FrameMaker
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.letoff import let_off as let_off
-from sim.moves import made_ready
-from sim.plan import Move, Plan
+from sim.model import DoorModel
+from sim.move_run import MoveRun as MoveRun
+from sim.plan import Plan
 from sim.problems import PlanError
-from sim.record import Frame, MoveRecord, MoveResult, Rung, SolverNote
+from sim.record import Frame, MoveRecord
 from sim.spreading import STEP_M as STEP_M
+from sim.wreck import begin_of, model_of
 
 
-class MoveRun(UnderWay):
-    """One move under way: iterate for frames, `stop` to let go, then `result`.
-
-    Raises
-    ------
-    PlanError
-        When the move cannot be made (tip in the air and the like); nothing has been solved then.
-    CancelledError
-        From the iteration, when ``cancelled()`` turned true.
-    """
-
-    def __init__(
-        self,
-        model: DoorModel,
-        move: Move,
-        begin: Begin,
-        move_index: int = 0,
-        *,
-        cancelled: Callable[[], bool] = never,
-    ) -> None:
-        super().__init__(model, move, begin, move_index, cancelled)
-        self.course = made_ready(self)
-        self._set = self.push  # as it was set, whatever slides later
-
-    def stop(self) -> None:
-        """Let go: the move ends at the increment under way and keeps that opening."""
-        self.stopping = True
-
-    @property
-    def frames(self) -> tuple[Frame, ...]:
-        """The frames so far."""
-        return tuple(self._frames)
-
-    def __iter__(self) -> Iterator[Frame]:
-        """Yield the start, every grid increment and the end."""
-        return self.course.frames()
-
-    @property
-    def end(self) -> Begin:
-        """What the next move starts from."""
-        assert self._point is not None
-        off = self.hold is not None and self.hold.off
-        return Begin(
-            self._point.state,
-            self._point.ledger,
-            None if off else self.push,
-            self._point.travel_m,
-            self.model,
-            self.cut_m,
-        )
-
-    def result(self, *, with_residual: bool = True) -> MoveResult:
-        """Return the finished move in numbers and words; solves the let-off for the residual when asked."""
-        assert self._point is not None
-        start, end = self._frames[0], self._frames[-1]
-        least = min(frame.clearance.distance_m for frame in self._frames)
-        metal = self.metal_words
-        residual = None
-        if with_residual and self.push is not None:
-            residual = self._inner_residual()
-        books = {k: end.ledger_j[k] - start.ledger_j[k] for k in end.ledger_j}
-        work = max(abs(books["work of the tips"]), 1.0e-9)
-        wall = time.perf_counter() - self._started
-        note = SolverNote(
-            self._network.factor.name,
-            "numba",
-            len(self.model.structure.points),
-            self._tally_increments,
-            self._tally_iterations,
-            self._tally_failed,
-            self._factor_s,
-            self._assemble_s,
-            wall,
-        )
-        notes = [*car_notes(self.model.car)]
-        if self._tally_failed:
-            notes.append("some increments did not converge: the words below are not settled")
-        return MoveResult(
-            seats=self._set.seats if self._set else (),
-            events=tuple(self.events),
-            metal=metal if not self._tally_failed else ("not settled", *metal),
-            plan_effect="not settled" if self._tally_failed else self.course.effect(),
-            sentence=labelled(self.model.car, self.course.sentence()),
-            ladder=self._peak_ladder(),
-            ledger_j=books,
-            ledger_closure_ratio=abs(books["gap"]) / work,
-            viscous_ratio=books["viscous"] / work,
-            parted_length_m=end.parted_length_m,
-            torn_length_m=end.torn_length_m,
-            sharp_edge_count=end.sharp_edge_count,
-            latch_demand_ratio=self.peak_latch,
-            skin_mid_outboard_m=end.skin_mid_outboard_m,
-            inner_mid_outboard_m=end.inner_mid_outboard_m,
-            inner_residual_outboard_m=residual,
-            clearance_m={
-                "start": start.clearance.distance_m,
-                "least": least,
-                "end": end.clearance.distance_m,
-            },
-            start_sha256=self.begin.state.sha256(),
-            solver=note,
-            notes=tuple(notes),
-            **self._room(start, end),
-            **self.course.result_fields(),
-        )
-
-    def _room(self, start: Frame, end: Frame) -> dict[str, Any]:
-        """Return what only a whole side is asked: each body part's clearance, exit width, spots popped."""
-        if end.exit_width_m is None:
-            return {}
-        parts = {
-            part: {
-                "start": start.part_clearance_m[part],
-                "least": min(frame.part_clearance_m[part] for frame in self._frames),
-                "end": end.part_clearance_m[part],
-            }
-            for part in end.part_clearance_m
-        }
-        widths = {"start": start.exit_width_m or 0.0, "end": end.exit_width_m}
-        return {"part_clearance_m": parts, "exit_width_m": widths, "spots_gone": end.spots_gone}
-
-    def settle(self) -> None:
-        """Make `result` and `end` true for the increments so far; the run can still be gone on with."""
-        if self._point is not None:
-            self.finish(self._point)
-
-    def _peak_ladder(self) -> tuple[Rung, ...]:
-        """Return each rung's largest demand during the move."""
-        best: dict[tuple[str, str], float] = {}
-        for frame in self._frames:
-            for rung in frame.ladder:
-                key = (rung.part, rung.event)
-                best[key] = max(best.get(key, 0.0), rung.demand_ratio)
-        for event in self.events:
-            for key in best:
-                if key[1] == event.kind and (key[0] == event.part or event.part.startswith(("seam", "weld"))):
-                    best[key] = max(best[key], 1.0)
-        rungs = [Rung(part, event, ratio) for (part, event), ratio in best.items()]
-        return tuple(sorted(rungs, key=lambda rung: -rung.demand_ratio))
-
-    def _inner_residual(self) -> float:
-        rest = let_off(
-            self.model, self.end.engaged, self.end, lambda network: Stepper(network, self._cancelled)
-        )
-        return self.model.outboard(rest.state.points, self.model.structure.names["inner_mid"])
-
-
-def start_frame(model: DoorModel) -> Frame:
-    """Return the frame of the untouched door."""
-    stepper = Stepper(model.network, never)
-    point = stepper.first_point(model.start, Ledger())
-    return FrameMaker(model, model.network, 0).frame(point, None, 0, ())
+def start_frame(model: DoorModel, begin: Begin | None = None) -> Frame:
+    """Return the frame of the untouched door, or of what the first move begins with."""
+    begin = Begin(model.start, Ledger()) if begin is None else begin
+    now = model if begin.model is None else begin.model
+    point = Stepper(now.network, never).first_point(begin.state, begin.ledger)
+    return FrameMaker(now, now.network, 0).frame(point, None, 0, ())
 
 
 def solve_plan(
@@ -181,16 +33,22 @@ def solve_plan(
     *,
     cancelled: Callable[[], bool] = never,
     on_frame: Callable[[Frame], None] | None = None,
+    folder: Path | None = None,
 ) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     """Return the model and the record of every move, solved in order, each from where the last one left.
+
+    Parameters
+    ----------
+    on_frame : takes each frame of the plan's own moves
+    folder : where a saved start is looked for
 
     Raises
     ------
     PlanError
-        With the move's path, when a move cannot be made.
+        With the move's path, when a move cannot be made; with the field, when the saved start does not fit.
     """
-    model = build_model(plan.car)
-    begin = Begin(model.start, Ledger())
+    model = model_of(plan)
+    begin = begin_of(plan, model, folder=folder, cancelled=cancelled)
     records = []
     for index, move in enumerate(plan.moves):
         try:

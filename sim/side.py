@@ -209,7 +209,11 @@ def build_side_model(car: Car) -> SideModel:
         mesh = build_side(shape)
         mesh = replace(mesh, pillar=bowed(mesh.pillar, whole.pillar_bow_m))
         occupant = side_occupant(
-            shape, seat=whole.occupant_seat, size=whole.occupant, lean_rad=whole.occupant_lean_rad
+            shape,
+            seat=whole.occupant_seat,
+            size=whole.occupant,
+            lean_rad=whole.occupant_lean_rad,
+            hip_gap_m=whole.occupant_gap_m,
         )
     except MeshError as error:
         raise PlanError(*_in_plan_words(error)) from error

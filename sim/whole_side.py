@@ -29,8 +29,9 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     pillar_bow_m : how far the middle of the pillar's inner wall stands inboard of its edges [m]
     head_held : whether the pillar's head is still welded to the roof rail
     rear_latch : as `Car.latch`, of the rear door
-    occupant : size by name (ANSUR II percentiles);  occupant_seat, occupant_lean_rad : where and how it sits;
-        lean is the trunk's backward lean from the vertical
+    occupant : size by name (ANSUR II percentiles);  occupant_seat : where it sits
+    occupant_lean_rad : the trunk's backward lean from the vertical
+    occupant_gap_m : from the near hip to where the inner panel stood before any wreck [m]
     trim, seals, glass : whether they are still in place
     lies : "on its wheels", or on a side, with this one up or down
     stands_on : "wheels", or "blocks" under the rockers as well;  car_kg : mass of the car [kg]
@@ -51,6 +52,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     occupant: Size = "male_p50"
     occupant_seat: Literal["front", "rear"] = "front"
     occupant_lean_rad: float = 0.4363323129985824
+    occupant_gap_m: float = 0.12
     trim: bool = True
     seals: bool = True
     glass: bool = True
@@ -70,6 +72,11 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
     "spot_sheet_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
     "pillar_bow_m": (0.0, 0.04, "0 is flat, 0.01 to 0.02 m a pressed wall"),
     "car_kg": (800.0, 3000.0, "1200 to 1800 kg is usual"),
+    "occupant_gap_m": (
+        0.0,
+        0.5,
+        "0.08 to 0.15 m beside a sound door, more where pushed inboard",
+    ),
     "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""

@@ -9,16 +9,17 @@ from collections.abc import Callable, Iterator
 
 from meshes.part import MeshError
 from sim import aim
-from sim.door_model import DoorModel, build_model
+from sim.door_model import DoorModel
 from sim.elastic import Elastic
 from sim.ledger import Ledger
 from sim.move_words import opened
 from sim.moves import course_of
 from sim.newton import CancelledError
-from sim.plan import Car, Move, Plan, Spread, Squeeze
+from sim.plan import Car, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.record import Frame, MoveRecord
 from sim.run import Begin, MoveRun, start_frame
+from sim.wreck import begin_of, model_of
 from ui.state.aims import Before, TouchWish
 from ui.state.answers import (
     Answer,
@@ -40,7 +41,7 @@ BEGINS_KEPT = 24
 DOORS_KEPT = 4
 RESTS_KEPT = 8
 
-Prefix = tuple[Car, tuple[Move, ...]]
+Prefix = tuple[Car, tuple[object, ...]]
 
 
 class Held:
@@ -119,7 +120,7 @@ class Bench:
     def _door(self, request: Request) -> DoorModel:
         car = request.plan.car
         if car not in self._doors:
-            model = build_model(car)
+            model = model_of(request.plan)
             self._doors[car] = model, start_frame(model)
             while len(self._doors) > DOORS_KEPT:
                 self._doors.popitem(last=False)
@@ -129,13 +130,18 @@ class Bench:
         return model
 
     def _begin(self, plan: Plan, index: int, model: DoorModel) -> Begin | None:
-        return self._begin_after(plan.car, plan.moves[:index], model)
+        return self._begin_after(plan.car, plan.past(index), model)
 
-    def _begin_after(self, car: Car, moves: tuple[Move, ...], model: DoorModel) -> Begin | None:
-        return self._begins.get((car, moves)) if moves else Begin(model.start, Ledger())
+    def _begin_after(self, car: Car, past: tuple[object, ...], model: DoorModel) -> Begin | None:
+        return self._begins.get((car, past)) if past else Begin(model.start, Ledger())
+
+    def _find(self, plan: Plan, model: DoorModel) -> None:
+        """Solve the wreck, or read the saved start, that the plan's first move finds, unless it is known."""
+        if self._begin(plan, 0, model) is None:
+            self._keep(plan, -1, begin_of(plan, model, cancelled=self._is_dropped))
 
     def _keep(self, plan: Plan, index: int, begin: Begin) -> None:
-        key = plan.car, plan.moves[: index + 1]
+        key = plan.car, plan.past(index + 1)
         self._begins[key] = begin
         self._begins.move_to_end(key)
         while len(self._begins) > BEGINS_KEPT:
@@ -146,6 +152,7 @@ class Bench:
         plan = request.plan
         while first > 0 and self._begin(plan, first, model) is None:
             first -= 1
+        self._find(plan, model)
         if first <= last:
             self._held = None
         for index in range(first, last + 1):
@@ -184,13 +191,13 @@ class Bench:
             begin = self._begin(plan, index, model)
             assert begin is not None
             run = self._run(model, wide, index, begin, self._is_over)
-            held = Held((wide.car, wide.moves[: index + 1]), run, iter(run))
+            held = Held((wide.car, wide.past(index + 1)), run, iter(run))
         self._hold(request, held)
 
     def _taken_up(self, request: Request, wide: Plan) -> Held | None:
         """Return the push that was let go last, if it is this very one at this very opening."""
         held, self._held = self._held, None
-        if held is None or held.key != (wide.car, wide.moves[: request.last + 1]):
+        if held is None or held.key != (wide.car, wide.past(request.last + 1)):
             return None
         same = held.run.frames and abs(held.run.frames[-1].opening_m - request.shown_from_m) < 1e-9
         return held if same else None

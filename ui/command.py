@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, figures, lessons, many_runs
+from ui import cars, exporting, figures, lessons, many_runs, starting
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -99,7 +99,7 @@ def run(plan: Path, *, out: Path) -> int:
     check_folder(out, OURS)
     with fresh_folder(out) as folder:
         try:
-            model, records = solve(asked)
+            model, records = solve(asked, plan.parent)
         except PlanError as error:
             raise Refusal(f"{plan}: {sentence_of(error)}") from error
         write(folder, asked, records)
@@ -150,6 +150,7 @@ def export(plan: Path, *, out: Path, move: int | None = None, opening: float | N
 app.command(many_runs.many)
 app.command(many_runs.flip)
 app.command(cars.builds)
+app.command(starting.start)
 app.command(cars.contrast)
 app.command(lessons.app)
 app.command(figures.figures)
@@ -178,8 +179,10 @@ def card(file: Path, *, full: bool = False) -> int:
         raise Refusal(f"FILE {file}: {file_trouble(error)}") from error
 
 
-def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
+def solve(plan: Plan, folder: Path | None = None) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     """Return the model and the record of every move; says how far it is on the error stream.
+
+    A saved start is looked for in ``folder``.
 
     Raises
     ------
@@ -191,7 +194,7 @@ def solve(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     ready_model(plan)
     progress = Progress(expected_frames(plan))
     try:
-        return runs.solve_plan(plan, on_frame=progress.step)
+        return runs.solve_plan(plan, on_frame=progress.step, folder=folder)
     finally:
         progress.end()
 

@@ -47,19 +47,20 @@ def ready_model(plan: Plan) -> DoorModel:
     PlanError
         When it cannot; nothing has been solved then.
     """
-    from sim import door_model
+    from sim import wreck
     from sim.moves import course_of
 
     try:
-        model = door_model.build_model(plan.car)
+        model = wreck.model_of(plan)
     except MeshError as error:
         field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
         raise PlanError(field, error.message) from error
-    for index, move in enumerate(plan.moves):
-        try:
-            course_of(move).ready(model, move)
-        except PlanError as error:
-            raise error.inside(f"moves[{index}]") from error
+    for name, moves in (("wreck", plan.wreck), ("moves", plan.moves)):
+        for index, move in enumerate(moves):
+            try:
+                course_of(move).ready(model, move)
+            except PlanError as error:
+                raise error.inside(f"{name}[{index}]") from error
     return model
 
 

@@ -21,7 +21,7 @@ ANSWERS_KEPT, TOUCHES_KEPT = 12, 400
 Key = TypeVar("Key")
 Value = TypeVar("Value")
 
-Before = tuple[Car, tuple[Move, ...]]
+Before = tuple[Car, tuple[object, ...]]
 """The metal as a car's earlier moves left it."""
 
 

@@ -171,7 +171,7 @@ class Asking:
 def _bare(plan: Plan, move: int) -> tuple[object, ...]:
     """Return what a prediction is about: the car and the moves to the foretold one, however far it goes."""
     moves = plan.moves[: move + 1]
-    return plan.car, moves[:-1], opened(moves[-1], 0.0) if len(moves) > move else None
+    return plan.car, plan.past(max(0, len(moves) - 1)), opened(moves[-1], 0.0) if len(moves) > move else None
 
 
 def _not_before(at: datetime, earlier: datetime | None) -> datetime:

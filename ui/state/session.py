@@ -31,7 +31,7 @@ RECORDS_KEPT = 40
 """Solved moves kept in memory, about 4 MB each; undo finds them without solving again."""
 DOORS_KEPT = 6
 
-Key = tuple[Car, tuple[Move, ...]]
+Key = tuple[Car, tuple[object, ...]]
 
 
 class Session:
@@ -139,7 +139,7 @@ class Session:
 
     def before(self, index: int) -> Before:
         """Return the metal that a move of the plan finds: the car and the moves before it."""
-        return self.plan.car, self.plan.moves[:index]
+        return self.plan.car, self.plan.past(index)
 
     def wish_touch(self, index: int, move: Move) -> None:
         """Ask for a push to be tried in a move's place, if the worker is free and the metal known."""
@@ -448,4 +448,4 @@ class Session:
 
 def key_of(plan: Plan, index: int) -> Key:
     """Return what a move's outcome depends on: the car and the moves up to and including it."""
-    return plan.car, plan.moves[: index + 1]
+    return plan.car, plan.past(index + 1)

@@ -154,8 +154,8 @@ def still_wanted(request: Request, plan: Plan, beside: Plan | None) -> bool:
     if request.job is Job.PREPARE:
         return request.plan.car == plan.car
     last = request.last
-    same_before = request.plan.moves[:last] == plan.moves[:last]
+    same_before = request.plan.past(last) == plan.past(last)
     held = request.job is Job.PUSH and last < len(plan.moves)
     at_last = held and opened(request.plan.moves[last], 0.0) == opened(plan.moves[last], 0.0)
-    whole = request.plan.moves[: last + 1] == plan.moves[: last + 1]
+    whole = request.plan.past(last + 1) == plan.past(last + 1)
     return request.plan.car == plan.car and same_before and (at_last or whole)
