@@ -5,7 +5,6 @@ Angles are given in degrees in files (`tilt_deg`) and lengths in metres, forces 
 
 from __future__ import annotations
 
-import hashlib
 import math
 import re
 from collections.abc import Iterator
@@ -22,16 +21,13 @@ from sim.builds import build_defaults
 from sim.carcheck import check_car
 from sim.plan import (
     SCHEMA_VERSION,
-    BeltPoint,
     Car,
-    EdgePoint,
-    FacePoint,
     Move,
     PanelName,
     Plan,
-    Squeeze,
     Surface,
 )
+from sim.planhash import plan_sha256 as plan_sha256
 from sim.problems import PlanError
 from sim.whole_side import WholeSide
 from sim.wreckcheck import check_wreck
@@ -367,35 +363,3 @@ def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) ->
             str(path),
             f"cannot be written ({error.strerror or error}); choose another folder or free some space",
         ) from error
-
-
-LATER: dict[type, tuple[str, ...]] = {
-    Plan: ("wreck", "start"),
-    Car: ("extent", "whole_side"),
-    EdgePoint: ("panel",),
-    BeltPoint: ("panel",),
-    FacePoint: ("panel",),
-    Squeeze: ("on",),
-    WholeSide: ("pillar_bow_m",),
-}
-"""Fields that came after the first plans: at their default they do not enter the hash, so it stays."""
-
-
-def _hashed(value: Any) -> Any:
-    """Return a value as plain values in the order of the fields, without later fields at their default."""
-    if isinstance(value, tuple):
-        return [_hashed(item) for item in value]
-    if not isinstance(value, msgspec.Struct):
-        return value
-    config, later = value.__struct_config__, LATER.get(type(value), ())
-    out: dict[str, Any] = {} if config.tag is None else {str(config.tag_field): config.tag}
-    for field in msgspec.structs.fields(value):
-        item = getattr(value, field.name)
-        if field.name not in later or item != field.default:
-            out[field.encode_name] = _hashed(item)
-    return out
-
-
-def plan_sha256(plan: Plan) -> str:
-    """Return the hash of what a plan says, comments and layout apart."""
-    return hashlib.sha256(msgspec.json.encode(_hashed(plan))).hexdigest()
