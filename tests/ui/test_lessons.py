@@ -75,3 +75,27 @@ def test_ready_lessons_and_figures_are_listed(capsys):
 def test_a_sheet_that_is_no_pdf_is_refused(capsys):
     assert command.main(["lesson", "sheet", "01-first-bite", "--out", "sheet.txt"]) == 2
     assert ".pdf" in capsys.readouterr().err
+
+
+def test_plans_are_solved_once_and_again_with_what_changed(tmp_path, capsys):
+    (tmp_path / "push.toml").write_text(
+        'schema_version = 1\ntitle = "a push"\n[car]\nlattice_spacing_m = 0.09\n[[moves]]\nmove = "spread"\n'
+        'opening_m = 0.005\n[moves.door]\nat = "edge"\ndepth_m = 0.005\n',
+        encoding="utf-8",
+    )
+    lesson = tmp_path / "own.toml"
+    lesson.write_text(
+        'schema_version = 1\ntitle = "Own"\nauthor = "a post"\nlicence = "CC0-1.0"\n'
+        '[[plans]]\nname = "push"\nfile = "push"\n[[steps]]\nphase = "open"\ntitle = "A"\nplan = "push"\n',
+        encoding="utf-8",
+    )
+    words = ["lesson", "solve", str(lesson), "--quick"]
+    assert command.main(words) == 0
+    assert "push: solved for the first time: nothing gave" in capsys.readouterr().out
+    first = {path.name: path.read_bytes() for path in (tmp_path / "solved").iterdir()}
+    assert sorted(first) == ["push.json", "push.npz"]
+    assert command.main(words) == 0
+    assert "Every kept result is fresh." in capsys.readouterr().out
+    assert command.main([*words, "--again"]) == 0
+    assert "push: nothing has changed" in capsys.readouterr().out
+    assert {path.name: path.read_bytes() for path in (tmp_path / "solved").iterdir()} == first
