@@ -102,10 +102,10 @@ class LessonSide:
     def open(self, path: Path, position: int = 0) -> bool:
         """Open a lesson; return False, having said why, where it cannot be."""
         try:
-            options = self.session.view.options
-            self.walk.units = options.units
+            view = self.session.view
+            self.walk.units = view.options.units
             self.walk.open(path, position)
-            self.session.view.set(dataclasses.replace(options, drawer="plan"))
+            view.set(dataclasses.replace(view.options, drawer="plan"))
         except PlanError as problem:
             self.window.notice.say(f"{path.name} was not opened: {problem}.")
             return False

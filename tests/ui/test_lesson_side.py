@@ -104,6 +104,15 @@ def test_a_step_shows_the_kept_moment_without_solving(hands, solved):
     assert [request.job.value for request in hands.requests] == ["prepare"]
 
 
+def test_a_lesson_opened_at_a_later_step_looks_as_that_step_says(hands, solved):
+    path, _, (model, _) = solved
+    assert hands.acting.lessons.open(path, 1)
+    hands.answer_door(model)
+    options = hands.session.view.options
+    assert (options.colour_mode, options.drawer) == ("seam", "plan")
+    assert hands.session.timeline.at_end
+
+
 def test_run_plays_what_is_known(hands, solved):
     path, _, (model, records) = solved
     hands.acting.lessons.open(path)
