@@ -93,7 +93,8 @@ def _room(session: Session) -> str:
     if frame is None or not 0.0 <= abs(frame.clearance.distance_m) < 10.0:
         return ""
     room = frame.clearance
-    words = f"Metal to occupant: {length_text(room.distance_m, units)}, at the {room.body_part.replace('_', ' ')}"
+    part = room.body_part.replace("_", " ")
+    words = f"Metal to occupant: {length_text(room.distance_m, units)}, at the {part}"
     if start is None or session.timeline.move < 0:
         return f"{words}."
     change = room.distance_m - start.clearance.distance_m
