@@ -14,7 +14,7 @@ from sim.tear import begun_ratios, measure
 Ints = NDArray[np.int64]
 
 STILL = 0.99  # share of its worst opening at which a neck counts as opening
-PART_WORD = {"folding skin": "outer skin", "folding inner": "inner panel"}
+PART_WORD = {"folding skin": "outer skin", "folding inner": "inner panel", "folding pillar": "pillar"}
 
 
 def demand(
