@@ -101,6 +101,7 @@ class UnderWay:
         self._started = time.perf_counter()
         self._point: Point | None = None
         self._watch: Watch | None = None
+        self._torn: dict[str, float] | None = None  # by part, at the start of the move
         self._factor_s = self._assemble_s = 0.0
         self._tally_increments = self._tally_iterations = self._tally_failed = 0
 
@@ -194,15 +195,19 @@ class UnderWay:
         if self._watch is None:
             start = self.first_model if self.begin.model is None else self.begin.model
             self._watch = Watch(start, self.begin.state)
-        events += self._watch.events(self._network.structure, point.state, at, peak)
+        events += self._watch.events(self._network, point.state, at, peak)
         return tuple(events)
 
     def tear_events(self, point: Point, force_n: float, seen: set[str]) -> tuple[Event, ...]:
-        """Return the sheets that have begun to tear and are not in ``seen``."""
+        """Return the sheets that have begun to tear in this move and are not in ``seen``."""
+        if self._torn is None:
+            start = self.first_model if self.begin.model is None else self.begin.model
+            self._torn = torn.torn_parts(start.network, self.begin.state)
+        before, limit = self._torn, outcome.limit("torn_m")
         return tuple(
             Event("skin tearing", part, point.travel_m, force_n)
             for part, length in torn.torn_parts(self._network, point.state).items()
-            if length >= outcome.limit("torn_m") and "skin tearing" + part not in seen
+            if length - before.get(part, 0.0) >= limit and "skin tearing" + part not in seen
         )
 
     def finish(self, point: Point) -> None:

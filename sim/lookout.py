@@ -116,13 +116,12 @@ def rigid_of(model: DoorModel) -> Metal:
 _made: deque[tuple[object, Lookout]] = deque(maxlen=4)
 
 
-def foot_room(model: DoorModel, structure: Structure, state: State, opening_m: float) -> bool:
+def foot_room(model: DoorModel, network: Network, state: State, opening_m: float) -> bool:
     """Tell whether spots at the pillar's foot have popped and blades from outside have room round it."""
     side: Any = getattr(model, "side", None)
-    if side is None or not popped_at_foot(model, structure, state):
+    if side is None or not popped_at_foot(model, network.structure, state):
         return False
-    now = replace(model, structure=structure)
-    network = Network(structure)
+    now = replace(model, structure=network.structure)
     for height in FOOT_HEIGHTS_M:
         for came in ("outer", "front", "rear"):
             move = Cut(PillarCut(height, came), opening_m=opening_m)
@@ -164,17 +163,18 @@ class Watch:
         self._look = lookout_of(model)
         self._told = set(self._look.views(model.structure, state.points, OPENING_M))
         self._foot_looked: Floats | None = None
-        if foot_room(model, model.structure, state, OPENING_M):
+        if foot_room(model, model.network, state, OPENING_M):
             self._told.add(FOOT)
 
-    def events(self, structure: Structure, state: State, at_m: float, force_n: float) -> tuple[Event, ...]:
+    def events(self, network: Network, state: State, at_m: float, force_n: float) -> tuple[Event, ...]:
         """Return what has come to light and still holds."""
+        structure = network.structure
         holding = [t.name for t, on in zip(structure.ties, state.holding, strict=True) if on]
         names = [name for name in holding if name not in self._told]
         found = list(self._look.views(structure, state.points, OPENING_M, names)) if names else []
         if FOOT not in self._told and self._due(state.points):
             self._foot_looked = state.points
-            if foot_room(self._model, structure, state, OPENING_M):
+            if foot_room(self._model, network, state, OPENING_M):
                 found.append(FOOT)
         self._told.update(found)
         return tuple(Event(EXPOSED, name, at_m, force_n) for name in found)

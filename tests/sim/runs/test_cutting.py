@@ -16,10 +16,12 @@ import msgspec
 import numpy as np
 import pytest
 
+from sim.bond import END
 from sim.cut_plan import Cut, DoorCut, FittingCut, PillarCut, Strip
 from sim.door_model import build_model
 from sim.hidden import CAUTION
 from sim.ledger import Ledger
+from sim.lookout import FOOT_M, foot_room
 from sim.plan import Car, EdgePoint, Plan, Spread
 from sim.planfile import dumps_plan, loads_plan
 from sim.problems import PlanError
@@ -136,6 +138,16 @@ def test_a_cut_through_the_whole_door_parts_its_bar():
     assert note.cut_m > 2.0 * 0.6
 
 
+def test_what_tore_in_one_move_is_not_told_again_in_the_next():
+    moves = (Spread(opening_m=0.02), Cut(DoorCut(edge="latch_edge", along_m=0.45), depth_m=0.15))
+    _, (push, cut) = solved(*moves, car=DOOR)
+    assert ("skin tearing", "outer skin") in kinds(push)
+    assert (STOP, "outer skin tearing") in kinds(push)
+    assert push.result.torn_length_m == cut.result.torn_length_m >= 0.02
+    assert kinds(cut) == [("cut short", "front outer skin")]
+    assert cut.result.sharp_edge_count == push.result.sharp_edge_count + 2
+
+
 def test_a_slit_goes_with_the_door_it_is_in():
     """After a push the place is on the metal where it is now, and the push's energy stays in the books."""
     _, (push, cut) = solved(
@@ -171,6 +183,26 @@ def test_a_striker_that_shows_is_cut_and_holds_no_more():
     gone = replace(state, holding=made[1].holding)
     with pytest.raises(PlanError, match="no longer holds"):
         MoveRun(model, Cut(FittingCut()), Begin(gone, Ledger()))
+
+
+def test_the_popped_foot_is_told_once_blades_have_room_round_it():
+    """Doors shut beside it: none; spots whole: not looked for; doors gone and a spot popped: room."""
+    model = build_model(SIDE)
+    network, state = model.network, model.start
+    bonds = network.structure.bonds
+    spots = np.flatnonzero(bonds.of("pillar weld"))
+    low = spots[network.structure.points[bonds.nodes[spots, 0], 2] < FOOT_M]
+    worst = state.worst.copy()
+    worst[low[0]] = bonds.law[low[0], END]
+    popped = replace(state, worst=worst)
+    points = state.points.copy()
+    points[: model.first["pillar"], 1] += 1.5
+    away = replace(state, points=points)
+    assert not foot_room(model, network, state, 0.18)
+    assert not foot_room(model, network, popped, 0.18)
+    assert not foot_room(model, network, away, 0.18)
+    assert foot_room(model, network, replace(away, worst=worst), 0.18)
+    assert not foot_room(model, network, replace(away, worst=worst), 0.06)
 
 
 # ---- stop and cut ----------------------------------------------------------------------------------------

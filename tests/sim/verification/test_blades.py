@@ -194,6 +194,31 @@ def test_metal_away_from_the_cut_keeps_its_stress(mesh, bent):
     np.testing.assert_array_equal(made.state.hardening, point.state.hardening)
 
 
+def test_metal_pressed_far_in_is_cut_where_it_is_now_and_lets_its_stress_go(mesh):
+    """80 mm in at mid height: the section has widened there; a third of what is stored goes."""
+    structure = pillar_structure(mesh, ORDINARY)
+    outer = mesh.surface.nodes_of(("outer",))
+    away = np.hypot(*(mesh.surface.points[outer] - middle_at(mesh, HEIGHT_M))[:, [0, 2]].T)
+    nodes, weights = outer[away < 0.06], 1.0 - away[away < 0.06] / 0.06
+    weights = weights / weights.sum()
+    inward = np.array(OUTER)
+    drive = Drive(nodes, weights, inward, float(inward @ (weights @ structure.points[nodes])))
+    stepper = Stepper(Network(structure, [drive]), lambda: False)
+    start = stepper.first_point(stepper.network.initial_state(), Ledger())
+    stepper, point = on(stepper, start, np.arange(0.0025, 0.0801, 0.0025))
+    set_ = blades(mesh, stepper.network, 0.50)
+    before = section(stepper.network, structure.points, set_)
+    near = np.argsort(np.abs(mesh.surface.points[:, 2] - 0.50))[:20]
+    moved = (point.state.points[near] - structure.points[near]).mean(axis=0)
+    assert abs(moved[1]) > 0.03
+    _, end, done = cut(stepper, point, replace(set_, place=set_.place + moved))
+    assert done.open and done.section.width_m > 1.02 * before.width_m
+    assert float(end.force_n[0]) < 0.3 * float(point.force_n[0])
+    released = end.ledger.lines["released in a jump"] - point.ledger.lines["released in a jump"]
+    assert 0.3 * point.ledger.stored_j < released < point.ledger.stored_j
+    assert tool_gap(end) < 0.02 and stepper.tally.failed == 0
+
+
 def test_nothing_moves_when_metal_without_stress_is_cut(mesh):
     stepper, point = pushed(mesh, ORDINARY)
     _, end, _ = cut(stepper, point, blades(mesh, stepper.network, 0.9))
