@@ -10,6 +10,7 @@ import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
+from meshes.door import DoorMesh
 from sim.grip import FRICTION_RATIO
 from sim.model import DoorModel, Seat
 from sim.network import Drive
@@ -23,6 +24,7 @@ from sim.plan import (
     EdgePoint,
     FacePoint,
     Lip,
+    PanelName,
     Place,
     Spread,
     Squeeze,
@@ -296,17 +298,21 @@ class SeatHit:
     place: Place | None
 
 
-def seat_at(model: DoorModel, point: Floats, points: Floats | None = None) -> SeatHit:
-    """Return what lies at a point in space, seen on the moved metal.
+def seat_at(model: DoorModel, point: Floats, points: Floats | None = None, panel: str = "front") -> SeatHit:
+    """Return what lies at a point in space, seen on the moved metal of one of the model's doors.
 
     A point near the door's edge becomes an `EdgePoint` (depth as touched), one at the belt a `BeltPoint`,
     anything else a `FacePoint`.
     """
-    mesh = model.mesh
-    here = model.start.points if points is None else points
+    door = model.panels()[panel]
+    mesh, own = door.mesh, slice(door.first, door.first + door.mesh.surface.node_count)
+    start = model.start.points[own] - door.shift_m
+    here = start if points is None else points[own] - door.shift_m
+    point = np.asarray(point, dtype=float) - door.shift_m
+    name = cast(PanelName, panel)
     nodes = mesh.surface.nodes_of(("outer_skin", *_inner()))
     near = nodes[np.argsort(np.linalg.norm(here[nodes] - point, axis=1))[:3]]
-    offset = np.mean(here[near] - model.start.points[near], axis=0)
+    offset = np.mean(here[near] - start[near], axis=0)
     rest = np.asarray(point, dtype=float) - offset
     shape = mesh.shape
     triangle, _, distance = mesh.locate(rest[None])
@@ -316,16 +322,20 @@ def seat_at(model: DoorModel, point: Floats, points: Floats | None = None) -> Se
     outer = part == "outer_skin"
     depth = -float(rest[1]) * model.outboard_sign
     top = float(shape.height_m - rest[2])
-    sides = _to_edges(model, rest)
+    sides = _to_edges(mesh, rest)
     edge = cast(Edge, min(sides, key=lambda name: sides[name]))
     margin = 0.03 if outer or depth >= 0.9 * shape.shut_face_depth_m else 0.06
     if top < 0.025 and sides[edge] > 0.06:
         lip: Lip = "outer" if outer else "inner"
-        return SeatHit("belt line", f"belt {lip} lip", BeltPoint(along_m=round(float(rest[0]), 3), lip=lip))
+        belt = BeltPoint(along_m=round(float(rest[0]), 3), lip=lip, panel=name)
+        return SeatHit("belt line", f"belt {lip} lip", belt)
     if sides[edge] < margin or part in ("shut_face", "latch_patch", "hinge_patch"):
         along = float(rest[0]) if edge == "sill_edge" else float(rest[2])
         place = EdgePoint(
-            edge=edge, along_m=round(along, 3), depth_m=round(max(0.0, 0.005 if outer else depth), 3)
+            edge=edge,
+            along_m=round(along, 3),
+            depth_m=round(max(0.0, 0.005 if outer else depth), 3),
+            panel=name,
         )
         try:
             pad = footprint(mesh, place, Tool())
@@ -333,13 +343,14 @@ def seat_at(model: DoorModel, point: Floats, points: Floats | None = None) -> Se
             return SeatHit(_part_word(part), "in air", None)
         return SeatHit(pad.part, pad.seat, place)
     side: Literal["outer", "inner"] = "outer" if outer else "inner"
-    place_face = FacePoint(side=side, along_m=round(float(rest[0]), 3), height_m=round(float(rest[2]), 3))
+    place_face = FacePoint(
+        side=side, along_m=round(float(rest[0]), 3), height_m=round(float(rest[2]), 3), panel=name
+    )
     return SeatHit(_part_word(part), "outer skin" if outer else "inner face", place_face)
 
 
-def _to_edges(model: DoorModel, rest: Floats) -> dict[str, float]:
+def _to_edges(mesh: DoorMesh, rest: Floats) -> dict[str, float]:
     """Return how far inwards of each edge's lip a point at rest lies [m]."""
-    mesh = model.mesh
     out = {}
     for edge, (first, last) in mesh.edges.items():
         lip = mesh.surface.points[mesh.hem_skin[first : last + 1]]

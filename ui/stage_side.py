@@ -19,7 +19,6 @@ from sim.crush import make_crush
 from sim.outcome import live_words
 from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
-from sim.push import seat_at
 from sim.record import Aim, Clearance, Frame
 from sim.units import NO_BREAK, Units, length_text
 from ui.main_window import MainWindow
@@ -33,6 +32,7 @@ from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.describing import described
 from ui.state.locks import ARROW, LADDER
+from ui.state.pointing import Under, panel_of, under
 from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
@@ -304,18 +304,17 @@ class StageSide(TipSteering):
         model, frame = self._session.model, self._session.timeline.frame
         if model is None or frame is None:
             return ""
-        words = pointed.part.replace("_", " ")
-        if pointed.part in model.body.surfaces:
-            place = steering.seat_under(model.body, pointed.part, pointed.point)
-            seat = steering.SEAT_WORDS[place.seat].partition(",")[0] if place else ""
-            return named(words, seat)
-        if any(part.name == pointed.part for part in model.occupant):
-            return f"Occupant: {words}"
-        hit = seat_at(model, np.asarray(pointed.point), frame.points)
-        self._hover_at(hit.place)
-        if words in ("latch", "striker", "bar") or "hinge" in words:
-            return named(words, "")
-        return named(hit.part, hit.seat)
+        found = self._under(pointed)
+        if found.place is not None:
+            self._hover_at(found.place)
+        return named(found.word, found.seat)
+
+    def _under(self, pointed: Any) -> Under:
+        session = self._session
+        assert session.model is not None and session.timeline.frame is not None
+        points = session.timeline.frame.points
+        where = np.asarray(pointed.point)
+        return under(session.model, pointed.part, where, points, panel_of(session.move))
 
     def click(self, pointed: object) -> None:
         """Set the tip that is next at the place clicked; a click beside everything gives the wheel back."""
@@ -334,25 +333,21 @@ class StageSide(TipSteering):
         model, frame, move = session.model, session.timeline.frame, session.move
         if model is None or frame is None or session.queue.busy:
             return "Wait until the metal has come to rest."
-        on_body = pointed.part in model.body.surfaces
-        if session.selection.now.tip == 2 or on_body:
+        found = self._under(pointed)
+        if session.selection.now.tip == 2 or found.on_body:
             if move is None:
                 raise CannotSteer("Set tip one first: click the edge of the door.")
-            place = (
-                steering.seat_under(model.body, pointed.part, np.asarray(pointed.point)) if on_body else None
-            )
-            changed, words = steering.second_placed(move, pointed.part, place)
+            changed, words = steering.second_placed(move, found.word.replace(" ", "_"), found.body)
             session.change_move(changed, "Set tip two")
             session.selection.next_tip(1, steering=True)
             return words
-        hit = seat_at(model, np.asarray(pointed.point), frame.points)
-        if hit.place is None:
-            raise CannotSteer(f"A tip would be in the air on the {pointed.part.replace('_', ' ')} here.")
-        changed = steering.placed(move if move is not None else Spread(), hit.place)
+        if found.place is None:
+            raise CannotSteer(f"A tip would be in the air on the {found.word} here.")
+        changed = steering.placed(move if move is not None else Spread(), found.place)
         session.change_move(changed, "Set tip one")
         squeeze = isinstance(changed, Squeeze)
         session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
-        return f"Tip one: {hit.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
+        return f"Tip one: {found.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
 
     # --- views -------------------------------------------------------------------------------------------
 

@@ -60,7 +60,11 @@ class TipSteering:
             return
         try:
             place = move.door if isinstance(move, Spread) else None
-            limit = steering.reach(model.mesh, place) if place is not None else steering.Reach(0.0, 9.0, 0.0)
+            limit = (
+                steering.reach(model.panel(place).mesh, place)
+                if place is not None
+                else steering.Reach(0.0, 9.0, 0.0)
+            )
             changed = turn(move, limit)
         except CannotSteer as problem:
             self._say(str(problem))

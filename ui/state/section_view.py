@@ -51,15 +51,16 @@ def section_view(model: DoorModel, move: Spread) -> SectionView | None:
     """Return the section through the tip of a move at an edge; None for a move at the belt."""
     if not isinstance(move.door, EdgePoint):
         return None
-    mesh = model.mesh
+    door = model.panel(move.door)
+    mesh = door.mesh
     station = mesh.edge_station(move.door.edge, move.door.along_m)
     outline = mesh.section_outline(station)
     path = np.vstack((outline["shut_face"], outline["inner_panel"][1:]))
     half = 0.5 * move.tool.tip_depth_m
     ends = (max(move.door.depth_m - half, 0.0), move.door.depth_m + half)
     pad = np.array([_along(path, depth) for depth in ends])
-    gap = float(model.body.shape.gap_m)
-    deep = float(model.body.shape.pillar_depth_m)
+    gap = float(door.body.shape.gap_m)
+    deep = float(door.body.shape.pillar_depth_m)
     still = np.array([[-gap, 0.0], [-gap - STILL_WIDTH_M, 0.0], [-gap - STILL_WIDTH_M, -deep], [-gap, -deep]])
     push = np.array([math.cos(move.tilt_rad), math.sin(move.tilt_rad)])
     return SectionView(

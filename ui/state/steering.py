@@ -117,6 +117,8 @@ def placed(move: Move, place: Place) -> Move:
         return msgspec.structs.replace(move, along_m=place.along_m)
     tool, words = (move.tool if isinstance(move, (Spread, Squeeze)) else Tool()), move.words
     if isinstance(place, FacePoint):
+        if place.panel != "front":
+            raise CannotSteer("A squeeze is set on the front door; click an edge of the rear one to spread.")
         if isinstance(move, Squeeze):
             return msgspec.structs.replace(move, along_m=place.along_m, height_m=place.height_m)
         return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
