@@ -194,6 +194,10 @@ def test_the_section_draws_the_pad_where_the_door_is(depth, inward):
         mesh = build_door(DoorShape())
         body = build_body(DoorShape())
 
+        @classmethod
+        def panel(cls, _place):
+            return cls  # the only door there is
+
     view = section_view(Model, Spread(door=EdgePoint(depth_m=depth)))
     x, y = view.pad.mean(axis=0)
     # The pad of a shallow tip begins at the lip: its middle is not below its depth. 1 mm: the edge leans.
