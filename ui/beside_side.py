@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtCore import QTimer
+
 from sim import aim as aims
 from sim.plan import Plan, Spread, Squeeze
 from ui.filing import Filing
@@ -20,8 +22,11 @@ if TYPE_CHECKING:
     from ui.showing import Showing
     from ui.stage_side import StageSide
 
-FURTHER = 0.8
-"""How near the camera stays when two views share the room of one."""
+ROOMY_RATIO = 0.82
+"""Width over height of a view in which the whole door is seen; in a narrower one the camera stands back."""
+NEAREST, FURTHEST = 1.0, 0.45
+SETTLED_MS = 80
+"""After so long the columns have made room and the views have their sizes."""
 FROM_FILE = "A plan from a file\u2026"
 NOT_NOW = "First compare prediction and outcome, or put the card away."
 NO_OTHER = "There is no other plan to put beside this one: open or change one first."
@@ -46,6 +51,7 @@ class BesideSide:
         self._chosen = 0
         self._refused = ""
         self._seen: tuple[object, ...] = ()
+        self._nearness = NEAREST
         window.right_pages.addWidget(self.page)
         self.page.chosen.connect(self.choose)
         self.page.run_wished.connect(self.run)
@@ -230,10 +236,20 @@ class BesideSide:
         if on == stages.paired or self._side is None:
             return
         stages.show_pair(on)
-        camera = self._side.view.renderer.GetActiveCamera()
-        camera.Dolly(FURTHER if on else 1.0 / FURTHER)
-        self._side.view.request_frame()
         self._draw_later()
+        QTimer.singleShot(SETTLED_MS, self._stand_back)
+
+    def _stand_back(self) -> None:
+        """Let the camera stand back as far as a narrow view needs, and come as near again afterwards."""
+        if self._side is None:
+            return
+        view, paired = self._side.view, self.window.stages.paired
+        ratio = view.width() / max(1, view.height()) / ROOMY_RATIO
+        wanted = min(NEAREST, max(FURTHEST, ratio)) if paired else NEAREST
+        if wanted != self._nearness:
+            view.renderer.GetActiveCamera().Dolly(wanted / self._nearness)
+            self._nearness = wanted
+            view.request_frame()
 
     def _camera_moved(self, *_event: object) -> None:
         """Draw both views again: they look through one camera."""
@@ -263,6 +279,7 @@ class BesideSide:
         view = self._second_view()
         self._pair(True)
         self._draw(view.stage)
+        self._stand_back()
         assert beside.plan is not None
         records = session.records(), session.records(beside.plan)
         shared = shared_moves(session.plan, beside.plan)
@@ -280,13 +297,18 @@ class BesideSide:
         )  # fmt: skip
 
     def _draw(self, stage: Any) -> None:
+        from vtkmodules.vtkRenderingCore import vtkCamera  # loaded by then
+
         session, beside = self.session, self.session.beside
         frame = beside.frame(1) or session.start
         assert self._side is not None
         first = self._side.view.stage
         if session.model is not self._model:
             self._model = session.model
-            stage.set_model(session.model)
+            here = vtkCamera()
+            here.DeepCopy(first.renderer.GetActiveCamera())
+            stage.set_model(session.model)  # a stage's first model takes the camera home: it is shared
+            first.renderer.GetActiveCamera().DeepCopy(here)
             self._side.dress_stage(stage)
         stage.take_apart(*first.apart)
         if frame is None:

@@ -133,10 +133,12 @@ class Showing:
             aiming=session.aiming,
         )
         window.reading.show_reading(reading, units)
-        told = reading.sentence if reading.sentence != SHUT and session.beside.rows is None else ""
+        read_here = window.right_pages.currentWidget() is window.reading
+        told = reading.sentence if reading.sentence != SHUT else ""
         told = told.partition(". ")[0].rstrip(".") + "." if told else ""
         at_rest = session.aiming or reading.sentence == SHUT
-        window.show_lower_third(self.class_words() or told if at_rest else told)
+        told = self.class_words() or told if at_rest else told
+        window.show_lower_third(told if read_here else "")  # a card or a pair has its own words beside
 
     def _show_able(self) -> None:
         session, window = self.session, self.window
