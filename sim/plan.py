@@ -240,6 +240,7 @@ class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press"
     head : what it pushes: the pillar's inner wall or a door's inner panel
     foot : what it stands on: a base of the car, or another such place
     surface : what the head bears on: "painted" or "bare" steel, or a "rubber" seal left on
+    grip_ratio : friction of head and foot over what is usual there, for dirt, wet or a worn head
     extension_m : how far to drive it out [m]
     stop_at : event kinds that end the move early
     """
@@ -248,6 +249,7 @@ class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press"
     foot: BaseSpot | PillarSpot | FacePoint = BaseSpot()
     ram: Ram = Ram()
     surface: Surface = "bare"
+    grip_ratio: float = 1.0
     extension_m: float = 0.1
     stop_at: tuple[str, ...] = ()
     words: str = ""

@@ -21,6 +21,7 @@ from sim.pillar_pads import pillar_of
 from sim.plan import BaseSpot, FacePoint, PillarSpot, Press
 from sim.problems import PlanError
 from sim.ram import (
+    FOOT_FRICTION,
     LONGEST_M,
     ReadyRam,
     Spot,
@@ -121,7 +122,10 @@ def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> Rea
     else:
         foot = spot_of(model, move.foot, "foot")
         apart = float(np.linalg.norm(place - foot.middle(here)))
-    ready = ReadyRam(move, head, foot, friction_of(move.ram.head, move.surface))
+    if not (math.isfinite(move.grip_ratio) and 0.2 <= move.grip_ratio <= 3.0):
+        raise PlanError("grip_ratio", f"is {move.grip_ratio}; use 0.2 (ice) to 3 (bites), 1 is usual")
+    grip = move.grip_ratio
+    ready = ReadyRam(move, head, foot, grip * friction_of(move.ram.head, move.surface), grip * FOOT_FRICTION)
     shut, left = move.ram.closed_m + move.ram.piece_m, ready.length_left_m(apart)
     if apart < shut:
         raise PlanError(

@@ -147,6 +147,7 @@ def test_it_is_written_and_read_back():
         (changed(PUSH_BACK, ram=Ram(closed_m=1.4)), "ram.closed_m"),
         (changed(PUSH_BACK, ram=Ram(piece_m=0.0, closed_m=0.3)), "ram.piece_m"),
         (changed(PUSH_BACK, extension_m=-1.0), "extension_m"),
+        (changed(PUSH_BACK, grip_ratio=0.0), "grip_ratio"),
     ],
 )
 def test_what_cannot_be_done_is_refused_with_field_and_remedy(move, field):
