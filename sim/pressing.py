@@ -31,6 +31,7 @@ from sim.ram import (
     friction_of,
     on_pillar,
     on_sheet,
+    room_m,
 )
 from sim.ram_hold import RamHold, Slipped
 from sim.record import Event, Frame, RamNow, Rung
@@ -118,10 +119,15 @@ def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> Rea
     foot: Stand | Spot
     if isinstance(move.foot, BaseSpot):
         foot = base_stand(move.foot, move.ram, place, model.outboard_sign)
-        apart = float(np.linalg.norm(place - foot.place))
+        stand = foot.place
     else:
         foot = spot_of(model, move.foot, "foot")
-        apart = float(np.linalg.norm(place - foot.middle(here)))
+        stand = foot.middle(here)
+    apart = float(np.linalg.norm(place - stand))
+    room, part = room_m(np.stack([place, stand]), model.occupant)
+    if room < 0.0:
+        where = part.replace("_", " ")
+        raise PlanError("foot", f"puts the ram through the person's {where}; set head or foot elsewhere")
     if not (math.isfinite(move.grip_ratio) and 0.2 <= move.grip_ratio <= 3.0):
         raise PlanError("grip_ratio", f"is {move.grip_ratio}; use 0.2 (ice) to 3 (bites), 1 is usual")
     grip = move.grip_ratio

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.nearest import nearest_on_triangles
+from meshes.occupant import Capsule, clearance
 from meshes.pillar import PillarMesh
 from sim import materials
 from sim.base import Wall
@@ -66,6 +67,8 @@ HEAD_RANGES: dict[str, tuple[float, float, str]] = {
     "height_m": (0.0, 1.6, "from the pillar's foot to its head"),
     "off_m": (-0.2, 0.2, "0 is the wall's middle"),
 }
+RAM_RADIUS_M = 0.04  # half a ram's thickness, from memory: 70 to 100 mm
+LINE_POINTS = 61
 LONGEST_M = 1.0  # of one press
 
 
@@ -202,6 +205,14 @@ def on_sheet(points: Floats, triangles: Ints, first: int, target: Floats, word: 
     if float(distance[0]) > OFF_SPOT_M:
         raise PlanError("head", f"lies {1e3 * float(distance[0]):.0f} mm off the {word}: it is in the air")
     return Spot(np.asarray(triangles) + first, np.asarray(triangles[int(row[0])]) + first, shares[0], word)
+
+
+def room_m(ends: Floats, occupant: tuple[Capsule, ...]) -> tuple[float, str]:
+    """Return the least distance from a ram between two ends (2, 3) to the occupant [m], and to which part."""
+    share = np.linspace(0.0, 1.0, LINE_POINTS)[:, None]
+    gap = clearance(ends[1] + share * (ends[0] - ends[1]), occupant)
+    _, part = np.unravel_index(int(gap.argmin()), gap.shape)
+    return float(gap.min()) - RAM_RADIUS_M, occupant[int(part)].name
 
 
 def base_stand(foot: BaseSpot, ram: Ram, head: Floats, sign: float) -> Stand:

@@ -41,6 +41,7 @@ MODULES = (
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
+    "sim.ram:LINE_POINTS",  # a grid
     "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
     "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",  # counts
     *(f"sim.exposed:{name}" for name in ("GRAIN_M", "ALONG_PIN", "LOOKS_DEG", "ROUND", "ROLLS")),  # grids

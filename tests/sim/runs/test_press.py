@@ -16,7 +16,7 @@ from sim.problems import PlanError
 from sim.run import solve_plan
 
 CAR = Car(lattice_spacing_m=0.06)
-INSIDE = FacePoint(side="inner", along_m=0.5, height_m=0.3)
+INSIDE = FacePoint(side="inner", along_m=0.8, height_m=0.25)  # behind the person's hip
 PUSH_BACK = Press(head=INSIDE, extension_m=0.04)
 
 
@@ -112,8 +112,8 @@ def test_out_of_stroke_it_stops_there(out_m):
 
 
 def test_a_line_too_far_off_square_slips_and_the_move_ends():
-    low = BaseSpot(base="tunnel_edge", rearward_m=-0.5)
-    steep = changed(PUSH_BACK, foot=low, surface="rubber", ram=Ram(piece_m=0.2))
+    aft = BaseSpot(base="tunnel_edge", rearward_m=0.5)
+    steep = changed(PUSH_BACK, foot=aft, surface="rubber", ram=Ram(piece_m=0.2))
     (record,) = solved(steep)
     kinds = [event.kind for event in record.result.events]
     assert "seat slipping" in kinds
@@ -140,6 +140,7 @@ def test_it_is_written_and_read_back():
         (Press(), "head"),
         (changed(PUSH_BACK, head=changed(INSIDE, side="outer")), "head.side"),
         (changed(PUSH_BACK, head=changed(INSIDE, along_m=3.0)), "head"),
+        (changed(PUSH_BACK, head=changed(INSIDE, along_m=0.5, height_m=0.35)), "foot"),
         (changed(PUSH_BACK, foot=BaseSpot(wall_m=0.1)), "foot.wall_m"),
         (changed(PUSH_BACK, ram=Ram(head_m=float("nan"))), "ram.head_m"),
         (changed(PUSH_BACK, ram=Ram(stage_n=(1e5,))), "ram.stage_n"),
