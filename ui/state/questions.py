@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from sim.move_words import is_driven
 from sim.outcome import limit
-from sim.plan import Crush, Move, Spread, Squeeze
+from sim.plan import Crush, Move, Press, Spread, Squeeze
 from sim.units import Units, length_text
 
 if TYPE_CHECKING:
@@ -31,12 +31,15 @@ FIRST_WORDS = {
     "spot popped": "A spot of the pillar pops",
     "skin tearing": "The sheet tears",
     "tip shearing through": "A tip cuts through the sheet",
+    "seat slipping": "The ram's head or foot slips",
+    "base giving": "What the ram stands on gives",
     "stalled": "The tool stalls: it can push no further",
     "nothing gave": "Nothing gives, the metal only bends",
 }
 """Every competitor as a choice, always in this order: an order by nearness would tell the answer."""
 NOTHING, STALLED = "nothing gave", "stalled"
 OF_TIPS = ("tip shearing through", STALLED)
+OF_RAMS = ("seat slipping", "base giving")
 OUT, IN, STAYS = "out", "in", "stays"
 
 WHY_SPREAD = {
@@ -94,6 +97,8 @@ def competitors(ladder: Iterable[Rung], move: Move, *, wedged: bool) -> tuple[st
     found = {rung.event for rung in ladder} | {NOTHING}
     if isinstance(move, Spread | Squeeze):
         found |= set(OF_TIPS)
+    elif isinstance(move, Press):
+        found |= {*OF_RAMS, STALLED}
     elif not isinstance(move, Crush):  # a barrier has no limit to its force
         found.add(STALLED)
     if wedged:
