@@ -21,6 +21,7 @@ from sim.ledger import Ledger
 from sim.lookout import lookout_of
 from sim.model import DoorModel
 from sim.network import Network, State
+from sim.pocket import widest_m
 from sim.problems import PlanError
 from sim.record import CutNote, Event
 from sim.tearing import torn_model
@@ -173,11 +174,9 @@ class CutCourse(AtOnce):
         if self.done is None:
             return {"cut": CutNote(False, 0.0, 0.0, 0.0, self.stalls_n, 0.0, cautions=self.cautions)}
         d = self.done
-        return {
-            "cut": CutNote(
-                d.open, d.cut_m, d.left_m, d.work_j, d.force_n, d.taken_kg, d.freed, d.beams, self.cautions
-            )
-        }
+        room = widest_m(self.run.model.structure, self.run.ends[1].points)
+        numbers = (d.open, d.cut_m, d.left_m, d.work_j, d.force_n, d.taken_kg)
+        return {"cut": CutNote(*numbers, d.freed, d.beams, self.cautions, room)}
 
 
 class StripCourse(AtOnce):

@@ -168,7 +168,7 @@ class CutNote:
     open : no metal of the part crosses the blades' plane any more
     cut_m, left_m : sheet parted and sheet left standing there;  work_j, force_n : what the blades needed
     taken_kg : mass of a piece that came out;  freed, beams : fittings and bars parted
-    cautions : hazards met
+    cautions : hazards met;  room_m : the widest room between raw ends afterwards (`sim.pocket`)
     """
 
     open: bool
@@ -180,6 +180,7 @@ class CutNote:
     freed: tuple[str, ...] = ()
     beams: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    room_m: float = 0.0
 
 
 @dataclass(frozen=True)

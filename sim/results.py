@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Sequence
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -81,6 +82,8 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
 def _side(result: MoveResult) -> dict[str, Any]:
     """Return what only a whole side or a wrecked car has, as plain values."""
     found: dict[str, Any] = {"found": dict(result.found)} if result.found else {}
+    if result.cut is not None:
+        found["cut"] = asdict(result.cut)
     if not result.exit_width_m:
         return found
     return {

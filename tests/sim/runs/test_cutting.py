@@ -9,6 +9,7 @@ keeps a tie; the moment a sheet begins to tear is the moment to stop: common pra
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from functools import lru_cache
 
@@ -24,7 +25,9 @@ from sim.ledger import Ledger
 from sim.lookout import FOOT_M, foot_room
 from sim.plan import Car, EdgePoint, Plan, Spread
 from sim.planfile import dumps_plan, loads_plan
+from sim.pocket import rooms
 from sim.problems import PlanError
+from sim.results import result_json
 from sim.run import Begin, MoveRun, solve_plan
 from sim.stop_and_cut import STOP, stop_and_cut
 
@@ -78,6 +81,31 @@ def test_a_second_cut_under_the_first_takes_a_piece_out():
     assert "came out" in second.result.sentence
     assert second.result.sharp_edge_count == 2
     assert second.frames[-1].triangles is not None  # the picture is told of the parted sheet
+
+
+def test_one_cut_leaves_a_kerf_and_a_second_room_for_the_tips():
+    """Common practice, no source: the pocket is what tips or a ram's head are set in."""
+    _, (first, second) = solved(TOP, UNDER)
+    assert first.result.cut.room_m < 1e-3
+    assert second.result.cut.room_m == pytest.approx(0.06, abs=0.03)  # a row of 26 mm of place
+    (room,) = rooms(model_of(TOP, UNDER), second.frames[-1].points)
+    assert room.takes_tips and 0.8 < room.place[2] < 1.0
+    assert room.gap_m == second.result.cut.room_m
+    _, (short,) = solved(Cut(PillarCut(0.95), short_m=0.02))
+    assert short.result.cut.room_m == 0.0
+    written = json.loads(result_json(Plan(car=SIDE, moves=(TOP, UNDER)), (first, second)))
+    assert written["moves"][1]["cut"]["taken_kg"] == second.result.cut.taken_kg
+    assert "cut" not in json.loads(result_json(Plan(), ()))
+
+
+def model_of(*moves):
+    """Return the structure a plan leaves."""
+    begin = Begin(build_model(SIDE).start, Ledger())
+    for index, move in enumerate(moves):
+        run = MoveRun(build_model(SIDE), move, begin, index)
+        list(run)
+        begin = run.end
+    return run.model.structure
 
 
 def test_a_short_cut_leaves_metal_and_says_how_much():
