@@ -44,6 +44,8 @@ WHILE_READING = (
     "card",
     "find",
     "keys",
+    "here",
+    "log",
 )
 """Actions that also work while a text covers the stage."""
 

@@ -8,7 +8,6 @@ import time
 from collections.abc import Sequence
 from pathlib import Path
 
-import platformdirs
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QSurfaceFormat
 from PySide6.QtWidgets import QApplication
@@ -19,6 +18,8 @@ from ui.filing import Filing
 from ui.help_side import HelpSide
 from ui.jobs import Worker
 from ui.keeping import Keeping
+from ui.listening import listen
+from ui.machine import settings_folder
 from ui.main_window import MainWindow
 from ui.panels.hold import HoldKey
 from ui.showing import Showing
@@ -49,12 +50,12 @@ class App:
         self._refresh.setSingleShot(True)
         self._refresh.setInterval(0)
         self.showing = Showing(self.session, self.window, self._refresh.start)
-        folder = folder or platformdirs.user_config_path("hemline")
+        folder = folder or settings_folder()
         self.filing = Filing(self.session, self.window, self.showing, folder)
         self.acting = Acting(self.session, self.window, self.filing, self._player)
         self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)
         self.acting.more |= {"bring_back": self.keeping.bring_back}
-        self.help = HelpSide(self.session, self.window)
+        self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
@@ -154,10 +155,15 @@ class App:
     def _load_stage(self) -> None:
         # Imported here: the drawing library alone takes longer than the shell may.
         from ui.see_side import SeeSide
-        from ui.stage_side import StageSide, StageView
+        from ui.stage_choice import stage_view
+        from ui.stage_side import StageSide
 
         self.filing.open_first(self._path)
-        view = StageView(self.window)
+        view = stage_view(self.window)
+        if view is None:
+            self.keeping.begin(None, self._path)
+            self.showing.later("options", "layout", "plan", "moment")
+            return
         self.side = StageSide(view, self.window, self.session)
         for part in (self.showing, self.acting, self.filing):
             part.side = self.side
@@ -225,6 +231,7 @@ def main(arguments: Sequence[str] = ()) -> int:
     os.environ.setdefault("PYQTGRAPH_QT_LIB", "PySide6")
     application = prepare_application()
     app = App(Path(arguments[0]) if arguments else None)
+    listen(app.help.log)
     app.start()
     return application.exec()
 

@@ -216,12 +216,9 @@ class BesideSide:
     def _second_view(self) -> Any:
         """Return the second view, made when it is first wanted; it looks through the first one's camera."""
         if self._view is None:
-            # Imported here: the drawing library must not be loaded before the window is there.
-            from ui.stage_side import StageView
-
             assert self._side is not None
             first = self._side.view
-            self._view = StageView(self.window)
+            self._view = type(first)(self.window)
             self.window.stages.add(self._view)
             camera = first.renderer.GetActiveCamera()
             self._view.renderer.SetActiveCamera(camera)

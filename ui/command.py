@@ -179,6 +179,20 @@ def card(file: Path, *, full: bool = False) -> int:
         raise Refusal(f"FILE {file}: {file_trouble(error)}") from error
 
 
+@app.command
+def here() -> int:
+    """Look whether the window will run on this machine: drawing, memory, cores, screen, folder.
+
+    Ends with 1 when something is too little; each line says what helps.
+    """
+    from ui.machine import facts_apart, versions
+    from ui.state.machine import findings, report, runs
+
+    facts = facts_apart()
+    sys.stdout.write(f"{report(facts)}\n\n{versions()}\n")
+    return OK if runs(findings(facts)) else UNEXPECTED
+
+
 def solve(plan: Plan, folder: Path | None = None) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     """Return the model and the record of every move; says how far it is on the error stream.
 

@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QWidget
 
+from ui.listening import new_log
+from ui.machine import facts_here, versions
 from ui.main_window import MainWindow, first_size
 from ui.panels.told_sheet import ToldSheet
 from ui.state.describing import described
+from ui.state.machine import report
 from ui.state.session import Session
 
 
@@ -21,10 +25,14 @@ class HelpSide:
     Parameters
     ----------
     session, window : what is told of, and what is put back
+    folder : where settings are remembered
     """
 
-    def __init__(self, session: Session, window: MainWindow) -> None:
-        self.session, self.window = session, window
+    def __init__(self, session: Session, window: MainWindow, folder: Path) -> None:
+        self.session, self.window, self._folder = session, window, folder
+        self.log = new_log()
+        self.log.note("start", versions())
+        window.notice.told.connect(self._note)
         self._sheets: dict[str, ToldSheet] = {}
         self._view: QWidget | None = None
         for signal in (session.timeline.moved, session.timeline.changed, session.document.changed):
@@ -42,7 +50,39 @@ class HelpSide:
 
     def actions(self) -> dict[str, Callable[[], object]]:
         """Return what the window's actions of help do, by name."""
-        return {"describe": self.describe, "layout": self.reset_layout}
+        return {
+            "describe": self.describe,
+            "layout": self.reset_layout,
+            "here": self.here,
+            "log": self.show_log,
+        }
+
+    def _note(self, sentence: str, report: str) -> None:
+        self.log.note("said", sentence)
+        self.log.note("report", report)
+
+    def _machine(self) -> str:
+        return report(facts_here(self._folder, pictures=self._view is not None))
+
+    def here(self) -> None:
+        """Show what this machine has, and what helps where it is too little."""
+        self._sheet(
+            "here",
+            "Will it run here",
+            "What this machine has",
+            "What was found, a word for it, and what to do.",
+            "Copy the report",
+        ).show_text(self._machine)
+
+    def show_log(self) -> None:
+        """Show what happened in the program, with the machine it happened on."""
+        self._sheet(
+            "log",
+            "What happened in the program",
+            "Log and machine",
+            "For a report: no names, no folders, no text of yours. Read it before you send it.",
+            "Copy the report",
+        ).show_text(lambda: f"{versions()}\n\n{self._machine()}\n\n{self.log.text}")
 
     def describe(self) -> None:
         """Show the moment in words."""

@@ -64,7 +64,7 @@ class Keeping:
 
     # --- beginning ---------------------------------------------------------------------------------------
 
-    def begin(self, side: StageSide, path: Path | None) -> None:
+    def begin(self, side: StageSide | None, path: Path | None) -> None:
         """Look for a sitting left behind, bring it back where it is the one wanted, and keep from now on."""
         self._side = side
         self.left, trouble = left_behind(self._folder)
@@ -79,7 +79,7 @@ class Keeping:
         else:
             self.window.notice.say(f"{LEFT}File, Bring back the last sitting: shows it again.")
 
-    def _connect(self, side: StageSide) -> None:
+    def _connect(self, side: StageSide | None) -> None:
         session, lessons = self.session, self._acting.lessons
         for signal in (
             session.document.changed, session.document.filed, session.timeline.moved,
@@ -89,7 +89,8 @@ class Keeping:
             signal.connect(self.soon)
         session.changed.connect(self._go_on)
         session.queue.changed.connect(self._go_on)
-        side.view.frameSwapped.connect(self.soon)
+        if side is not None:
+            side.view.frameSwapped.connect(self.soon)
 
     def soon(self) -> None:
         """Keep the sitting in a moment; many changes are kept once."""

@@ -241,13 +241,12 @@ def _is_plan(path: Path) -> bool:
 
 
 def _overlay(path: Path | None) -> Overlay | None:
-    import platformdirs
-
+    from ui.machine import settings_folder
     from ui.state import overlay
 
     try:
         if path is None:
-            return overlay.load(Path(platformdirs.user_config_path("hemline")))
+            return overlay.load(settings_folder())
         return overlay.loads(path.read_text(encoding="utf-8"))
     except PlanError as error:
         raise Refusal(sentence_of(error)) from error

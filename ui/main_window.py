@@ -245,6 +245,11 @@ class MainWindow(QMainWindow):
         self._stage = stage
         self.focus_stage()
 
+    def show_no_stage(self, words: str) -> None:
+        """Say in the stage's place why there is none."""
+        self._waiting.setText(words)
+        self._waiting.setWordWrap(True)
+
     @property
     def stages(self) -> Stages:
         """The 3D view and the one beside it, once there is one."""

@@ -144,7 +144,21 @@ def test_every_control_has_a_name_to_be_read(app, qtbot):
 
 
 @pytest.mark.parametrize(
-    "name", ["find", "keys", "picture", "describe", "card", "questions", "sheets", "words", "rules", "drills"]
+    "name",
+    [
+        "find",
+        "keys",
+        "picture",
+        "describe",
+        "here",
+        "log",
+        "card",
+        "questions",
+        "sheets",
+        "words",
+        "rules",
+        "drills",
+    ],
 )
 def test_every_small_window_is_named_and_reached(app, qtbot, name):
     app.acting.act("lesson_01-first-bite")

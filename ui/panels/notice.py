@@ -15,9 +15,11 @@ class NoticeBar(QWidget):
     Attributes
     ----------
     copy_wished : emitted with the report
+    told : emitted with each sentence shown, and its report
     """
 
     copy_wished = Signal(str)
+    told = Signal(str, str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -41,3 +43,5 @@ class NoticeBar(QWidget):
         self.words.setText(sentence)
         self._copy.setVisible(bool(report))
         self.setVisible(bool(sentence))
+        if sentence:
+            self.told.emit(sentence, report)

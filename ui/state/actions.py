@@ -110,6 +110,8 @@ HELP: tuple[Row, ...] = (
     ("before_metal", "Before metal work on a real car", ""),
     ("card", "Model card: what this is, and who says so", "F4"),
     ("describe", "This moment in words", "F8"),
+    ("here", "Will it run here", ""),
+    ("log", "What happened in the program: log, report", ""),
     ("find", "Find an action by its words\u2026", "Ctrl+F"),
     ("keys", "Keys", "F1"),
 )

@@ -67,6 +67,8 @@ OTHER_WORDS: dict[str, str] = {
     "keys": "shortcuts keyboard help",
     "describe": "text screen reader alt caption description copy",
     "layout": "reset default panels size restore",
+    "here": "system check graphics memory opengl slow computer requirements test",
+    "log": "error messages report fault bug copy",
     "find": "search command help",
     "event_back": "page remote",
     "event_on": "page remote",
