@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ui.state.overlay import Overlay
     from ui.state.sheet import Sheet
 
-Kind = Literal["bridge", "evaluation", "review", "handout", "lesson"]
+Kind = Literal["bridge", "evaluation", "review", "handout", "test", "lesson"]
 Paper = Literal["a4", "letter"]
 
 SHORT_M = 0.020
@@ -143,7 +143,7 @@ def sheet(
     paper
         Which paper.
     seats
-        Seat numbers of an evaluation, such as 1-12 or 3,5,8: a page each.
+        Seat numbers of an evaluation or a test, such as 1-12 or 3,5,8: a page each.
     colour
         Pictures in colour; without it they are grey, as a copier prints them.
     rules

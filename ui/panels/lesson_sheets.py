@@ -29,6 +29,7 @@ SHEET_WORDS = {
     "bridge": "Bridge sheet: from the screen to the metal",
     "evaluation": "Evaluation sheet, by seat number",
     "handout": "Handout for the class",
+    "test": "Test on paper, with its key",
     "review": "Review sheet for experts",
     "lesson": "The whole lesson on paper",
 }
@@ -123,7 +124,7 @@ class PrintSheet(QDialog):
         return self.kind.currentData(), self.paper.currentData(), self.seats.text(), self.tone.currentData()
 
     def _show_seats(self) -> None:
-        self.seats.setEnabled(self.kind.currentData() == "evaluation")
+        self.seats.setEnabled(self.kind.currentData() in ("evaluation", "test"))
 
 
 class WordSheet(QDialog):

@@ -13,6 +13,22 @@ from dataclasses import dataclass, field
 from sim.results import LIMITS_LINE, MODEL_VERSION
 
 NOT_THE_ORDER = "Training order is not incident order."
+FULL_PX = 672
+"""Width of the body of an A4 page [CSS px]; letter is a little wider, so that pictures fit on both."""
+BOX = "\N{WHITE SQUARE}"
+BEFORE = "Before metal work: scene protected, car steady, energy isolated, patient covered and cared for."
+ON_METAL = (
+    "seam",
+    "a weld",
+    "latch",
+    "striker out of its fork",
+    "a hinge",
+    "foot of the bar",
+    "sheet, by tearing",
+    "nothing",
+    "could not be seen",
+)
+LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come first."
 SOFT = "#ececea"
 LINE = "#9aa0a5"
 QUIET = "#51575d"
@@ -142,12 +158,14 @@ def beside(cells: Sequence[tuple[int, str]], *, pad: int = 0) -> str:
     return f'<table width="100%" border="0" cellspacing="0" cellpadding="{pad}"><tr>{body}</tr></table>'
 
 
-def fields(names: Sequence[str], widths: Sequence[int] | None = None) -> str:
-    """Return places to write in, each with its name above."""
+def fields(names: Sequence[str], widths: Sequence[int] | None = None, *, first: str = "") -> str:
+    """Return places to write in, each with its name above; the first may be filled in already."""
     wide = widths or [100 // len(names)] * len(names)
+    filled = f'<span style="font-size:15pt;"><b>{said(first)}</b></span>' if first else "<br/>"
     cells = "".join(
-        f'<td width="{share}%"><span style="font-size:8pt; color:{QUIET};">{said(name)}</span><br/><br/></td>'
-        for name, share in zip(names, wide, strict=True)
+        f'<td width="{share}%"><span style="font-size:8pt; color:{QUIET};">{said(name)}</span><br/>'
+        f"{'<br/>' if k else filled}</td>"
+        for k, (name, share) in enumerate(zip(names, wide, strict=True))
     )
     return (
         f'<table width="100%" border="1" cellspacing="0" cellpadding="4" '

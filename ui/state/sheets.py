@@ -9,13 +9,18 @@ from collections.abc import Mapping, Sequence
 
 from sim.builds import car_words
 from ui.state.bank import key_of
-from ui.state.glossary import Term, terms
-from ui.state.lesson import Lesson, Question
+from ui.state.lesson import Lesson
 from ui.state.lesson_results import PlanResult, filled
 from ui.state.overlay import Overlay
+from ui.state.papers import handout, quiz_on_paper
 from ui.state.practice import items_of, reveal
 from ui.state.sheet import (
+    BEFORE,
+    BOX,
+    FULL_PX,
+    LOCAL_FIRST,
     NOT_THE_ORDER,
+    ON_METAL,
     Picture,
     Sheet,
     beside,
@@ -35,23 +40,7 @@ from ui.state.sheet import title as title_of
 from ui.state.signs import ALWAYS, events_of, hazards, signs
 from ui.state.wording import told
 
-FULL_PX = 672
-"""Width of the body of an A4 page [CSS px]; letter is a little wider, so that pictures fit on both."""
 PLANS_A_PAGE = 3
-BOX = "\N{WHITE SQUARE}"
-BEFORE = "Before metal work: scene protected, car steady, energy isolated, patient covered and cared for."
-ON_METAL = (
-    "seam",
-    "a weld",
-    "latch",
-    "striker out of its fork",
-    "a hinge",
-    "foot of the bar",
-    "sheet, by tearing",
-    "nothing",
-    "could not be seen",
-)
-LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come first."
 
 
 # bridge -------------------------------------------------------------------------------------------------
@@ -142,11 +131,9 @@ def _evaluation_page(lesson: Lesson, seat: str, overlay: Overlay | None) -> str:
     goal = lesson.objective
     body = title_of(lesson.title) + strong(f"{goal.audience} {goal.behaviour}.", "11pt")
     body += paragraph(f"{goal.condition[:1].upper()}{goal.condition[1:]}; {goal.degree}.", size="9.5pt")
-    cells = fields(("Seat number (no name)", "Date", "Place", "Try (first, second)"), (25, 20, 30, 25))
-    if seat:
-        cells = cells.replace(
-            "<br/><br/>", f'<br/><span style="font-size:15pt;"><b>{said(seat)}</b></span>', 1
-        )
+    cells = fields(
+        ("Seat number (no name)", "Date", "Place", "Try (first, second)"), (25, 20, 30, 25), first=seat
+    )
     body += cells + gap(5)
     rows = [
         (f"<b>{k}</b>", f"<b>{said(skill.does)}</b><br/>{said(skill.looked_for)}", "", "", "", "")
@@ -237,63 +224,6 @@ def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanR
     return beside([(50, image(result.called, wide)), (2, ""), (48, words)]) + gap(6)
 
 
-# handout ------------------------------------------------------------------------------------------------
-
-
-def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
-    """Return the sheet for the class: pictures before the push, the questions, the words, the points."""
-    shown = [result for result in results.values() if result.kept is not None][:2]
-    pictures = tuple(
-        Picture(result.called, result.called, moment="start", camera="latch", aim=True) for result in shown
-    )
-    words = dict(results)
-    body = title_of(lesson.title) + strong(filled(lesson.words, words), "12pt")
-    if shown:
-        wide = (FULL_PX - 16) // 2
-        cells = [
-            (49, image(r.called, wide) + paragraph(f"{r.plan.words} True scale.", quiet=True, size="8.5pt"))
-            for r in shown
-        ]
-        body += beside([cells[0], (2, ""), *(cells[1:] or [(49, "")])])
-    body += heading("What do you say?") if lesson.questions else rules(3)
-    for k, question in enumerate(lesson.questions, 1):
-        body += _paper_question(k, question, results)
-    body += heading("Afterwards")
-    body += bullets(filled(text, words) for text in lesson.debrief.questions)
-    body += rules(2)
-    second = heading("Words") + _words_table(lesson) + heading("Before any real door")
-    second += bullets((BEFORE, LOCAL_FIRST, NOT_THE_ORDER))
-    second += bullets(hazards()[name] for name in lesson.hazards if name in hazards())
-    second += heading("What this lesson does not say") + bullets(lesson.limits)
-    second += heading("Notes") + rules(6)
-    return Sheet("Handout", lesson.title, (body, second), pictures)
-
-
-def _paper_question(number: int, question: Question, results: Mapping[str, PlanResult]) -> str:
-    item = next(item for item in items_of(_only(question), results) if item.question.name == question.name)
-    boxes = " &nbsp; ".join(f"{BOX}&nbsp;{said(choice.words)}" for choice in item.choices)
-    return (
-        f'<p style="font-size:10pt; margin-top:6px; margin-bottom:1px;"><b>{number}</b> &nbsp;'
-        f"{said(item.ask)}</p>"
-        f'<p style="font-size:9.5pt; margin-top:0px; margin-bottom:2px; margin-left:14px;">{boxes}</p>'
-    )
-
-
-def _only(question: Question) -> Lesson:
-    return Lesson(title="one", questions=(question,))
-
-
-def _words_table(lesson: Lesson) -> str:
-    text = " ".join(step.words for step in lesson.steps).lower()
-    used = [term for term in terms() if term.name in text][:10]
-    rows = [(f"<b>{said(term.name)}</b>", said(term.meaning), _others(term)) for term in used]
-    return table(("Word", "Means", "Also called"), rows, (18, 52, 30), size="8.5pt", pad=3)
-
-
-def _others(term: Term) -> str:
-    return said(", ".join(term.aliases[:3]))
-
-
 # the lesson itself --------------------------------------------------------------------------------------
 
 
@@ -348,7 +278,7 @@ def lesson_on_paper(
     return Sheet("Lesson", lesson.title, (body,))
 
 
-SHEETS = ("bridge", "evaluation", "review", "handout", "lesson")
+SHEETS = ("bridge", "evaluation", "review", "handout", "test", "lesson")
 """The sheets by name, as they are asked for."""
 
 
@@ -366,6 +296,7 @@ def sheet_of(
         "evaluation": lambda: evaluation(lesson, seats, overlay),
         "review": lambda: review(lesson, results),
         "handout": lambda: handout(lesson, results),
+        "test": lambda: quiz_on_paper(lesson, results, seats),
         "lesson": lambda: lesson_on_paper(lesson, results, overlay),
     }
     return makers[kind]()

@@ -10,6 +10,7 @@ from tests.ui.state.lesson_tools import LESSON, move, result
 from ui.state import drill_log, glossary, overlay
 from ui.state.drill_log import UNKNOWN, Drill, rate_words
 from ui.state.lesson_file import loads_lesson
+from ui.state.practice import SCORED_LINE
 from ui.state.sheet import NOT_THE_ORDER
 from ui.state.sheets import SHEETS, record_csv, sheet_of
 from ui.state.signs import ALWAYS, events_of, signs
@@ -119,6 +120,17 @@ class TestSheets:
         ours = overlay.loads(overlay.example("2026-11-26"))
         words = sheet_of("bridge", lesson, {"lip": result()}, overlay=ours).plain
         assert ours.signed in words and ours.stop_rules[0] in words
+
+    def test_a_test_asks_what_is_settled_and_its_key_stands_apart(self, lesson):
+        sheet = sheet_of("test", lesson, {"lip": result(), "bend": result("bend")}, seats=("7", "8"))
+        assert len(sheet.pages) == 3
+        for page in sheet.pages[:2]:
+            assert "What lets go first?" in page and SCORED_LINE in page
+            assert "In the model:" not in page and "Because." not in page
+        assert "In the model: The seam parts. Because." in sheet.plain
+        loose = sheet_of("test", lesson, {"lip": result(beside=()), "bend": result("bend")})
+        assert "What lets go first?" not in loose.pages[0]
+        assert "One question is left out" in loose.plain
 
     def test_a_handout_tells_no_answer(self, lesson):
         words = sheet_of("handout", lesson, {"lip": result(), "bend": result("bend")}).plain
