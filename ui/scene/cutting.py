@@ -58,6 +58,12 @@ class Cutting:
         normal[plane.axis] = self.kept_sign
         self.cast.cut(normal, plane.place_m)
 
+    def keeps(self, point: Floats) -> bool:
+        """Tell whether a place [m], shape (3,), is on the side that is shown; all is, without a plane."""
+        if self.plane is None:
+            return True
+        return self.kept_sign * (float(point[self.plane.axis]) - self.plane.place_m) >= 0.0
+
     def show(
         self,
         door: DoorScene | SideScene | None,

@@ -164,6 +164,21 @@ class Notes:
         ink = rgb(theme.plate_text)
         self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0) + ABOVE_M, ink, theme)
 
+    def mind_the_cut(self, keeps: Callable[[Floats], bool]) -> None:
+        """Leave out the load path, which would cover the cut faces, and a clearance that is cut away."""
+        cut = not (keeps(np.full(3, -1e3)) and keeps(np.full(3, 1e3)))
+        for name in ("path", "path_covered"):
+            if name in self.cast:
+                self.cast[name].show(not cut)
+        if self.clearance is None or "clearance" not in self.cast:
+            return
+        ends = (self.clearance.metal_point, self.clearance.body_point)
+        seen = all(keeps(np.array(end)) for end in ends)
+        for name in ("clearance", "clearance_covered"):
+            self.cast[name].show(seen)
+        if not seen:
+            self._gap.hide()
+
     def show_path(self, frame: Frame | None) -> None:
         """Show the load path of a frame as ribbons, wide by force, or nothing."""
         self.path_frame = frame

@@ -6,6 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.side import SideMesh
+from sim.hidden import fittings_of
+from sim.record import Frame
 from ui.scene.colours import ColourMode, Theme
 from ui.scene.door_scene import DoorPart, DoorScene
 from ui.scene.drawn import Drawn
@@ -84,6 +86,14 @@ class SideScene:
         """Take the model's connectivity as it is now, (m, 3): torn open, or whole again for None."""
         for part in (*self.doors.values(), self.pillar):
             part.set_triangles(triangles)
+
+    def take_fittings(self, frame: Frame) -> None:
+        """Leave out panes, trim and seals that are off by a moment, where its state tells."""
+        if frame.state is None:
+            return
+        fittings = fittings_of(self.model, frame.state)
+        if fittings is not None and fittings.gone != self.inside.now.gone:
+            self.inside.show_gone(fittings.gone)
 
     def move(self, points: Floats, damage: Floats | None = None, load: Floats | None = None) -> None:
         """Put the side where its nodes are [m], (n, 3), with the seams' damage and the sheets' load."""

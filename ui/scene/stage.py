@@ -119,6 +119,8 @@ class Stage(Viewer):
         if frame is not None:
             self.door.set_triangles(frame.triangles)
         place = np.asarray(points, dtype=np.float64)
+        if isinstance(self.door, SideScene) and frame is not None:
+            self.door.take_fittings(frame)
         self.door.move(place, damage, load)
         torn = None if frame is None else frame.triangles
         self._raw.show(place, self.door.model.structure.triangles, torn, len(self.door.start))
@@ -194,8 +196,10 @@ class Stage(Viewer):
         self._said()
 
     def _said(self) -> None:
-        """Hide what was just said while the metal is drawn elsewhere, and ask for a frame."""
+        """Hide what was just said while the metal is drawn elsewhere or cut away, and ask for a frame."""
         self.asunder.hush()
+        if self.cutting.plane is not None:
+            self.notes.mind_the_cut(self.cutting.keeps)
         self.request_frame()
 
     def set_words(self, *, arrow: Callable[[Aim], str], length: Callable[[float], str]) -> None:
@@ -300,6 +304,7 @@ class Stage(Viewer):
     def set_cut(self, plane: CutPlane | None) -> None:
         """Cut the scene by a plane, the viewer's side left out, and show the cut faces; or cut nothing."""
         self.cutting.set_plane(plane, np.array(self.renderer.GetActiveCamera().GetPosition()))
+        self.notes.show_clearance(self.notes.clearance, self.theme)
         self._show_cut()
         self.request_frame()
 
@@ -339,6 +344,7 @@ class Stage(Viewer):
 
     def _show_cut(self) -> None:
         self.cutting.show(self.door, self._setting, self._modes, self.theme)
+        self.notes.mind_the_cut(self.cutting.keeps)
 
     # pointing ---------------------------------------------------------------------------------------------
 

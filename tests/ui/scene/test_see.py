@@ -187,3 +187,17 @@ def test_strokes_and_measures_are_drawn_and_taken_away(stage):
     assert (pixels(stage) != before).any()
     stage.show_marks([], [])
     np.testing.assert_array_equal(pixels(stage), before)
+
+
+def test_the_load_path_and_what_is_cut_away_do_not_cover_the_faces(stage, model):
+    frame = moved(model)
+    stage.show_points(frame.points, frame)
+    stage.show_path(frame)
+    stage.show_clearance(frame.clearance)  # at 0.30 m above the sill
+    stage.set_cut(CutPlane("level", 0.36))
+    stage.show_path(frame)
+    assert not stage.cast["path"].shown and stage.cast["clearance"].shown
+    stage.set_cut(CutPlane("level", 0.20))
+    assert not stage.cast["clearance"].shown
+    stage.set_cut(None)
+    assert stage.cast["path"].shown and stage.cast["clearance"].shown and stage.notes._gap.words
