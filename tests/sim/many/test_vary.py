@@ -8,7 +8,19 @@ import pytest
 from scipy import stats
 
 from sim import vary
-from sim.plan import BeltPoint, Car, Crush, Ease, EdgePoint, Plan, Spread, Squeeze
+from sim.plan import (
+    BeltPoint,
+    Car,
+    Crush,
+    Ease,
+    EdgePoint,
+    FacePoint,
+    PillarSpot,
+    Plan,
+    Press,
+    Spread,
+    Squeeze,
+)
 from sim.planfile import check_plan
 from sim.problems import PlanError
 
@@ -47,6 +59,16 @@ def test_friction_and_the_bow_of_a_wreck_are_varied():
     assert "moves[0].tool.friction_ratio" not in found and "moves[1].travel_m" not in found
     draw = vary.draws(wreck, 1)[0].plan
     assert draw.moves[0].travel_m != 0.12 and draw.moves[1].tool.friction_ratio != 0.4
+
+
+def test_a_rams_grip_place_and_base_are_varied_and_no_other_moves():
+    plan = Plan(moves=(EDGE.moves[0], Press(), Press(head=FacePoint(side="inner"), foot=PillarSpot())))
+    found = paths(plan)
+    assert {"moves[1].grip_ratio", "moves[1].head.off_m", "moves[1].foot.wall_m"} <= found
+    assert {"moves[2].grip_ratio", "moves[2].head.height_m"} <= found
+    assert not {"moves[0].grip_ratio", "moves[2].head.off_m", "moves[2].foot.wall_m"} & found
+    (wall,) = [item for item in vary.inputs(plan) if item.path == "moves[1].foot.wall_m"]
+    assert (wall.low, wall.high) == (0.001, 0.002)
 
 
 def test_each_push_has_tips_of_its_own():
