@@ -44,7 +44,7 @@ def rest_points(model: DoorModel, frame: Frame) -> Floats:
     if len(frame.points) == len(rest) or frame.triangles is None:
         return rest[: len(frame.points)]
     origin = np.arange(len(frame.points))
-    before, now = model.mesh.surface.triangles.ravel(), frame.triangles.ravel()
+    before, now = model.surface.triangles.ravel(), frame.triangles.ravel()
     new = now >= len(rest)
     origin[now[new]] = before[new]
     return rest[origin]
@@ -52,7 +52,7 @@ def rest_points(model: DoorModel, frame: Frame) -> Floats:
 
 def surface_of(model: DoorModel, frame: Frame) -> Surface:
     """Return the sheets at one moment, with their parts named."""
-    surface = model.mesh.surface
+    surface = model.surface
     triangles = surface.triangles if frame.triangles is None else frame.triangles
     return Surface(frame.points, triangles, surface.triangle_part, surface.part_names)
 
@@ -110,7 +110,7 @@ def moment_mesh(model: DoorModel, frame: Frame) -> meshio.Mesh:
 
 def part_names(model: DoorModel) -> tuple[str, ...]:
     """Return what each part_index stands for: the sheets, then the beams."""
-    return (*model.mesh.surface.part_names, *(beam.name for beam in model.structure.beams))
+    return (*model.surface.part_names, *(beam.name for beam in model.structure.beams))
 
 
 def shell_mesh(model: DoorModel) -> meshio.Mesh:
@@ -118,14 +118,14 @@ def shell_mesh(model: DoorModel) -> meshio.Mesh:
     import meshio
 
     s = model.structure
-    used, place = np.unique(model.mesh.surface.triangles, return_inverse=True)
+    used, place = np.unique(model.surface.triangles, return_inverse=True)
     sections = [s.sections[k] for k in s.triangle_section]
     return meshio.Mesh(
         np.asarray(s.points)[used],
         [("triangle", place.reshape(-1, 3))],
         point_data={"node_index": used},
         cell_data={
-            "part_index": [model.mesh.surface.triangle_part],
+            "part_index": [model.surface.triangle_part],
             "thickness_m": [np.array([item.thickness_m for item in sections])],
             "form_ratio": [np.array([item.form_ratio for item in sections])],
             "young_pa": [np.array([item.metal.young_pa for item in sections])],
@@ -180,7 +180,7 @@ def seam_csv(model: DoorModel, frame: Frame) -> str:
 
 def parts_csv(model: DoorModel) -> str:
     """Return a row per part_index."""
-    sheets = len(model.mesh.surface.part_names)
+    sheets = len(model.surface.part_names)
     rows = [[k, name, "sheet" if k < sheets else "beam"] for k, name in enumerate(part_names(model))]
     return _table(["part_index", "part", "kind"], rows)
 
@@ -258,7 +258,10 @@ def write_all(folder: Path, model: DoorModel, records: Sequence[MoveRecord], fra
     OSError
         When the folder cannot be written.
     """
-    for stem, shown in (("start", start_frame(model)), ("moment", frame)):
+    first = records[0] if records else None
+    wrecked = first is not None and first.result is not None and bool(first.result.found)
+    start = first.frames[0] if first is not None and wrecked else start_frame(model)
+    for stem, shown in (("start", start), ("moment", frame)):
         for end in (".vtu", ".glb", ".stl"):
             write_moment(folder / f"{stem}{end}", model, shown)
         (folder / f"{stem}-nodes.csv").write_text(nodes_csv(model, shown), encoding="utf-8")

@@ -76,6 +76,11 @@ class DoorModel:
         return len(self.mesh.surface.points)
 
     @property
+    def surface(self) -> Surface:
+        """Every sheet at rest with its parts named; node ids are the structure's."""
+        return self.mesh.surface
+
+    @property
     def hem_length_m(self) -> float:
         """Length of all hems [m]."""
         return float(self.mesh.hem_station_m[-1])

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -37,7 +38,7 @@ Ints = NDArray[np.int64]
 
 PILLAR_OVER_DOOR = 26.0 / 45.0  # spacing of the pillar's lattice over the doors'
 COARSEST_PILLAR_M = 0.035  # a coarser one has too few rings to show a fold
-FRONT = "front "
+FRONT, REAR, PILLAR = "front ", "rear ", "pillar "
 SEAT_SAMPLES = 5
 
 ON_PILLAR = {
@@ -76,6 +77,17 @@ class SideModel(DoorModel):
         body = 0 if around is None or around.body is None else len(around.body.nodes)
         aside = len(self.structure.names.get(TAKEN, ()))
         return body + (0 if fixed is None else int(fixed.all(axis=1).sum()) - aside)
+
+    @cached_property
+    def surface(self) -> Surface:
+        """Every sheet at rest with its parts named: the front door's plainly, the others with their word."""
+        triangles, parts, names = [], [], list[str]()
+        for word, mesh in (("", self.side.front), (REAR, self.side.rear), (PILLAR, self.side.pillar)):
+            own = mesh.surface
+            triangles.append(own.triangles + self.first[word.strip() or "front"])
+            parts.append(own.triangle_part + len(names))
+            names += [f"{word}{name}" for name in own.part_names]
+        return Surface(self.start.points, np.concatenate(triangles), np.concatenate(parts), tuple(names))
 
     @property
     def hem_length_m(self) -> float:
