@@ -85,6 +85,7 @@ class App:
         session.selection.changed.connect(lambda: later("plan", "moment"))
         session.view.changed.connect(lambda: later("look", "options", "layout", "plan", "moment"))
         session.view.changed.connect(self.filing.remember_view)
+        session.locks.changed.connect(self.filing.remember_view)
         worker.ready.connect(self._take_answers, Qt.ConnectionType.QueuedConnection)
 
     def _connect_chances(self) -> None:

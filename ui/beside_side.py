@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QTimer
 
 from sim import aim as aims
-from sim.plan import Plan, Spread, Squeeze
+from sim.plan import Move, Plan, Spread, Squeeze
 from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.pair import PairPage
@@ -18,13 +18,14 @@ from ui.state.session import Session
 from ui.state.slid import aim_now, as_now
 
 if TYPE_CHECKING:
-    from sim.record import Frame
+    from sim.record import Aim, Frame
     from ui.showing import Showing
     from ui.stage_side import StageSide
 
 ROOMY_RATIO = 0.82
 """Width over height of a view in which the whole door is seen; in a narrower one the camera stands back."""
 NEAREST, FURTHEST = 1.0, 0.45
+AIMS_KEPT = 200
 SETTLED_MS = 80
 """After so long the columns have made room and the views have their sizes."""
 FROM_FILE = "A plan from a file\u2026"
@@ -52,6 +53,7 @@ class BesideSide:
         self._refused = ""
         self._seen: tuple[object, ...] = ()
         self._nearness = NEAREST
+        self._aims: dict[tuple[int, Move], tuple[Frame, Aim]] = {}
         window.right_pages.addWidget(self.page)
         self.page.chosen.connect(self.choose)
         self.page.run_wished.connect(self.run)
@@ -325,6 +327,11 @@ class BesideSide:
         if not isinstance(move, Spread | Squeeze) or session.model is None:
             stage.show_aim(None)
             return
-        aim = aims.line(session.model, as_now(session.model, move, frame), frame.points)
-        aim = aim_now(aim, frame, session.model.outboard_sign)
+        key = id(frame), move
+        if key not in self._aims or self._aims[key][0] is not frame:
+            if len(self._aims) >= AIMS_KEPT:
+                self._aims.clear()
+            line = aims.line(session.model, as_now(session.model, move, frame), frame.points)
+            self._aims[key] = frame, aim_now(line, frame, session.model.outboard_sign)
+        aim = self._aims[key][1]
         stage.show_aim(None if aim.problems else aim, move.tool, share=False)

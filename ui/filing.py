@@ -66,6 +66,7 @@ class Filing:
             calm=kept.calm,
         )
         self.session.view.set(options)
+        self.session.locks.restore(kept.shut)
         self.window.show_recent(kept.recent)
         self.window.notice.say(self._settings_trouble)
         if not kept.caution_read:
@@ -83,6 +84,7 @@ class Filing:
                 imperial=imperial,
                 text_ratio=options.text_ratio,
                 calm=options.calm,
+                shut=tuple(sorted(self.session.locks.shut)),
             )
         )
 

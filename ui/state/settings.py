@@ -24,6 +24,7 @@ class Settings:
     projector : larger type
     text_ratio : factor on all type, 1 to 2
     calm : moments as stills instead of motion
+    shut : what the teacher keeps shut, until it is opened again
     """
 
     caution_read: bool = False
@@ -33,6 +34,7 @@ class Settings:
     projector: bool = False
     text_ratio: float = 1.0
     calm: bool = False
+    shut: tuple[str, ...] = ()
 
     def with_recent(self, path: Path) -> Settings:
         """Return the settings with a file at the head of the recent ones."""
@@ -76,6 +78,7 @@ def _found(folder: Path) -> dict[str, Any] | None:
 def _settings(found: dict[str, Any]) -> Settings:
     recent = found.get("recent", ())
     names = tuple(str(item) for item in recent)[:RECENT_LIMIT] if isinstance(recent, list) else ()
+    shut = found.get("shut", ())
     return Settings(
         caution_read=found.get("caution_read") is True,
         recent=names,
@@ -84,6 +87,7 @@ def _settings(found: dict[str, Any]) -> Settings:
         projector=found.get("projector") is True,
         text_ratio=_ratio(found.get("text_ratio")),
         calm=found.get("calm") is True,
+        shut=tuple(str(item) for item in shut) if isinstance(shut, list) else (),
     )
 
 
@@ -102,6 +106,7 @@ def save(settings: Settings, folder: Path) -> bool:
         "projector": settings.projector,
         "text_ratio": settings.text_ratio,
         "calm": settings.calm,
+        "shut": list(settings.shut),
     }
     draft = folder / (FILE_NAME + ".part")
     try:

@@ -16,6 +16,7 @@ from sim.units import Units
 from ui.state import actions, settings, wording
 from ui.state.cards import cards, place_of
 from ui.state.curve_form import CurveError, as_text, from_text
+from ui.state.locks import Locks
 from ui.state.reading import read
 from ui.state.section_view import section_view
 from ui.state.session import Session
@@ -218,3 +219,15 @@ def test_every_plan_word_of_the_mechanics_is_explained():
     assert set(wording.EFFECT_WORDS) == words
     for word, told in wording.EFFECT_WORDS.items():
         assert told.lower().startswith(f"{word}: ")
+
+
+def test_what_the_teacher_shut_is_still_shut_the_next_time(tmp_path):
+    locks = Locks()
+    locks.turn_all()
+    locks.turn("map")
+    assert settings.save(settings.Settings(shut=tuple(sorted(locks.shut))), tmp_path)
+    again = Locks()
+    again.restore((*settings.load(tmp_path).shut, "no such thing"))
+    assert again.shut == {"answers", "ladder", "arrow"}
+    (tmp_path / settings.FILE_NAME).write_text('{"shut": 3}')
+    assert settings.load(tmp_path).shut == ()
