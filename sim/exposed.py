@@ -36,6 +36,7 @@ OWN_M = 0.018  # round the pin: its own seat, assumed
 GRAIN_M = 0.007  # distance of the points metal is read at
 JAW_M = 0.05  # breadth of one blade, assumed
 ALONG_PIN = (0.3, 0.5, 0.7)  # where on the pin the blades may close
+LEANS = (0.0, 1.0, -1.0)  # blades square to the pin, or leaning so that either flank lies along a wall
 LOOKS_DEG = (0.0, 20.0, 40.0, 60.0)  # off straight outboard
 ROUND = 12  # looks on each cone
 ROLLS = 6  # ways the blades may be turned about the line of sight
@@ -116,11 +117,12 @@ def room_round(spots: Floats, place: Floats, way: Floats, opening_m: float) -> F
     half = 0.5 * np.clip(TIP_M + (ROOM_M - TIP_M) * apart @ way / TAPER_M, TIP_M, ROOM_M)
     for k in range(ROLLS):
         angle = np.pi * k / ROLLS
-        across = np.abs(-np.sin(angle) * u + np.cos(angle) * v)
-        off = np.abs(np.cos(angle) * u + np.sin(angle) * v)
-        if not ((off < half) & (across < 0.5 * opening_m)).any():
-            normal: Floats = np.cos(angle) * first + np.sin(angle) * second
-            return normal
+        beside = np.abs(-np.sin(angle) * u + np.cos(angle) * v) < 0.5 * opening_m
+        off, thick = (np.cos(angle) * u + np.sin(angle) * v)[beside], half[beside]
+        for lean in LEANS:
+            if not (np.abs(off - lean * (thick - 0.5 * TIP_M)) < thick).any():
+                normal: Floats = np.cos(angle) * first + np.sin(angle) * second
+                return normal
     return None
 
 
