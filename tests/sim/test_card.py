@@ -44,7 +44,8 @@ ELSEWHERE = {
     "sim.ram:LINE_POINTS",  # a grid
     "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
     "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",  # counts
-    *(f"sim.exposed:{name}" for name in ("GRAIN_M", "ALONG_PIN", "LOOKS_DEG", "LEANS", "ROUND", "ROLLS")),  # grids
+    # grids of places and looks
+    *(f"sim.exposed:{name}" for name in ("GRAIN_M", "ALONG_PIN", "LOOKS_DEG", "LEANS", "ROUND", "ROLLS")),
 }  # fmt: skip
 # columns of a bond's law and of a slip row
 ELSEWHERE |= {f"sim.{m}:{k}" for m in MODULES for k in ("END", "LENGTH", "STIFFNESS", "OFFSET", "WAY")}
