@@ -20,7 +20,7 @@ from sim.increment import Point
 from sim.ledger import Ledger
 from sim.lookout import lookout_of
 from sim.model import DoorModel
-from sim.network import Network, State
+from sim.network import Load, Network, State
 from sim.pocket import widest_m
 from sim.problems import PlanError
 from sim.record import CutNote, Event
@@ -186,6 +186,7 @@ class StripCourse(AtOnce):
         super().__init__(run)
         self.ready(run.model, run.move)
         self.revealed: tuple[str, ...] = ()
+        self._lifted_j = 0.0
 
     @staticmethod
     def ready(model: DoorModel, move: Any) -> object:
@@ -205,7 +206,15 @@ class StripCourse(AtOnce):
         structure = without_weight_of(model, move.what)
         if structure is model.structure:
             return model, state
-        return replace(model, structure=structure, network=Network(structure)), state
+        network = Network(structure)
+        levels = [net.evaluate(state.points, state, Load()).stored for net in (model.network, network)]
+        self._lifted_j = levels[1].get("weight", 0.0) - levels[0].get("weight", 0.0)
+        return replace(model, structure=structure, network=network), state
+
+    def paid(self, ledger: Ledger) -> Ledger:
+        """Return the books with what the hands lifted: what had sunk with the metal is taken off it."""
+        lifted = self._lifted_j
+        return ledger.plus(lifted, ledger.stored_j + lifted, {}, ledger.weight_j + lifted)
 
     def sentence(self) -> str:
         """Return what came off and what can be seen now."""

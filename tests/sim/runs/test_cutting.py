@@ -66,6 +66,8 @@ def test_stripped_first_there_is_no_caution():
     _, (off, cut) = solved(Strip(), TOP)
     assert "Now to be seen" in off.result.sentence and "belt anchor" in off.result.sentence
     assert kinds(cut) == [("cut open", "pillar")]
+    # who takes trim off lifts what had sunk with the metal: the books know the work
+    assert abs(off.result.ledger_j["gap"]) < 1e-9 and off.result.ledger_j["weight"] > 0.0
     assert off.frames[0].state.sha256() != off.frames[-1].state.sha256()  # what is gone is part of the state
 
 
