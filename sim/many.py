@@ -35,6 +35,8 @@ GIVES = (
     "bar foot free",
     "skin tearing",
     "tip shearing through",
+    "seat slipping",
+    "base giving",
 )
 """Kinds of event in which a part gives; the others tell how metal or tool moved."""
 NOTHING_GAVE = "nothing gave"
