@@ -15,7 +15,7 @@ from ui.seats import seat_numbers
 from ui.state.lesson_file import loads_lesson
 from ui.state.sheets import sheet_of
 
-# millimetres of the paper in points of 1/72 inch: ISO 216 A4 is 210 x 297 mm, ANSI letter 8.5 x 11 in
+# of the paper in points of 1/72 inch, from memory: A4 (ISO 216) is 210 x 297 mm, letter 8.5 x 11 in
 SIZES = {"a4": (595, 842), "letter": (612, 792)}
 
 

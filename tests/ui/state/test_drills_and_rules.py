@@ -27,7 +27,7 @@ class TestDrills:
         drills = [drill("seam parting")] * 7 + [drill("latch free")] * 3 + [drill(UNKNOWN)]
         said = rate_words(drills)
         assert said.startswith("In 7 of 10 drills")
-        # exact binomial interval of 7 of 10 at 95 %: Clopper and Pearson's table, .348 to .933
+        # exact interval of 7 of 10 at 95 % [clopper-pearson-1934]: .348 to .933, from memory
         assert "between 35 and 93 %" in said
         assert "1 could not be seen" in said
 
