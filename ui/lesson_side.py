@@ -71,6 +71,7 @@ class LessonSide:
         panel.run_wished.connect(session.run)
         self.walk.changed.connect(self._step_changed)
         session.changed.connect(self._place)
+        session.changed.connect(self._renew)
         session.view.changed.connect(self._show_if_open)
 
     def actions(self) -> dict[str, Callable[[], object]]:
@@ -204,6 +205,15 @@ class LessonSide:
         if result.fresh and result.kept is not None and model is not None:
             records = kept.moments(result.folder, result.file, result.kept, model)
             self.session.know(result.plan, records)
+
+    def _renew(self) -> None:
+        """Tell the figures of a run that was made because the kept result was stale."""
+        step, session = self.walk.step, self.session
+        result = None if step is None else self._shown_result(step)
+        if result is None or result.fresh or result.plan != session.plan:
+            return
+        if self.walk.renew(result.called, session.records()):
+            self._show_panel()
 
     def _shown_result(self, step: Step) -> PlanResult | None:
         return self.walk.results.get(step.beside if self._beside else step.plan)

@@ -11,7 +11,8 @@ from ui.acting import Acting
 from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.showing import Showing
-from ui.state.answers import DoorReady, Ended
+from ui.state.answers import DoorReady, Ended, MoveReady
+from ui.state.lesson_results import NOT_YET
 from ui.state.session import Session
 
 PLAN = """schema_version = 1
@@ -124,7 +125,7 @@ def test_run_plays_what_is_known(hands, solved):
 
 
 def test_a_stale_result_is_told_and_not_shown(hands, solved, tmp_path):
-    path, _, (model, _) = solved
+    path, plan, (model, records) = solved
     (tmp_path / "solved").mkdir()
     for file in (path, path.parent / "push.toml", *(path.parent / "solved").iterdir()):
         target = tmp_path / file.relative_to(path.parent)
@@ -142,7 +143,12 @@ def test_a_stale_result_is_told_and_not_shown(hands, solved, tmp_path):
     assert "model version 0" in lessons.walk.stale_words
     assert len(hands.session.timeline) == 1
     hands.acting.act("run")
-    assert hands.requests[-1].job.value == "solve"
+    request = hands.requests[-1]
+    assert request.job.value == "solve"
+    assert NOT_YET not in lessons.walk.words  # the old figure stands there, and is told to be old
+    hands.session.take([MoveReady(request.number, 0, plan, records[0]), Ended(request.number)])
+    assert lessons.walk.stale_words == ""
+    assert "Largest force" in lessons.walk.words and lessons.walk.result.fresh
 
 
 def test_the_lesson_keeps_its_place_beside_the_plan(hands, solved):

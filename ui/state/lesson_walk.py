@@ -5,8 +5,14 @@ Knows no window.  Whoever shows a lesson listens to `changed` and reads `step`, 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
+from sim.kept import Kept, told
+from sim.planfile import plan_sha256
+from sim.record import MoveRecord
+from sim.results import LIMITS_LINE, MODEL_VERSION
 from sim.units import Units
 from ui.state.lesson import PHASES, Lesson, Question, Step
 from ui.state.lesson_file import load_lesson, unknown_fields
@@ -117,6 +123,18 @@ class LessonWalk:
     def stale_words(self) -> str:
         """Which kept results are not fresh, in one sentence; empty when all are."""
         return stale_words(self.results.values())
+
+    def renew(self, name: str, records: Sequence[MoveRecord]) -> bool:
+        """Take what has just been solved of a plan in place of a stale result; return whether it was one.
+
+        It holds for this sitting and has no runs beside it, so no question on it is graded.
+        """
+        old = self.results.get(name)
+        if old is None or old.fresh or len(records) < len(old.plan.moves):
+            return False
+        fresh = Kept(MODEL_VERSION, plan_sha256(old.plan), old.plan.title, LIMITS_LINE, told(records))
+        self.results[name] = replace(old, kept=fresh, why_stale="")
+        return True
 
     def fill(self, text: str) -> str:
         """Return a text of the lesson with its figures put in."""
