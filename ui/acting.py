@@ -70,6 +70,7 @@ class Acting:
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
         self.teaching.lesson_path = lambda: self.lessons.walk.path
+        self.lessons.walk.changed.connect(self.teaching.page_turned)
         self.tools = ToolSide(window, filing.folder)
         self.presenter = Presenter(session, window, self.lessons, self.teaching)
         self.side: StageSide | None = None
@@ -184,7 +185,8 @@ class Acting:
         elif chances.trouble is not None:
             notice.say(chances.trouble.sentence, chances.trouble.report)
         else:
-            known = chances.answer(self._asked_many, self.session.plan)
+            shut = self.session.hides(MAP)  # asked before it was shut: kept, and told when it is asked again
+            known = None if shut else chances.answer(self._asked_many, self.session.plan)
             notice.say(
                 "" if known is None else known.sentence, "" if known is None else "\n".join(known.lines)
             )

@@ -183,6 +183,7 @@ class Presenter:
         if walk.is_open:
             walk.go(walk.position + way)
             return
+        self._teaching.page_turned()
         pages = self.pages
         self._number = min(max(self.number + way, 0), len(pages) - 1)
         page = pages[self._number]

@@ -153,10 +153,17 @@ class Teaching:
 
     def put_away(self) -> None:
         """Put the card away and show the reading again."""
+        hidden = self.session.asking.open
         self.session.asking.end()
-        self.session.show_again()
+        if hidden:
+            self.session.show_again()
         self.window.notice.say("")
         self.window.focus_stage()
+
+    def page_turned(self) -> None:
+        """Put a comparison away once the class goes on; a prediction still open or locked stays."""
+        if self.session.asking.standing is Standing.SHOWN:
+            self.session.asking.end()
 
     # --- what happens meanwhile --------------------------------------------------------------------------
 

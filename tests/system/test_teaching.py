@@ -155,6 +155,13 @@ def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
     assert sum(row["first_hands"].values()) == 9
     assert row["run"] in ("settled", "not settled: nothing is compared")
 
+    # Going on puts the comparison away and leaves the moment where it was.
+    session.timeline.go(3)
+    app.acting.teaching.page_turned()
+    assert asking.standing is Standing.OFF
+    assert window.right_pages.currentWidget() is window.reading
+    assert session.timeline.position == 3
+
 
 def test_what_the_teacher_shuts_stays_out_of_sight(app, qtbot, keys):
     session, window = app.session, app.window
