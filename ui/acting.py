@@ -102,6 +102,7 @@ class Acting:
             "moment_on": lambda: line.go(line.position + 1),
             "event_back": lambda: self._page(-1), "event_on": lambda: self._page(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
+            "language": self.filing.turn_language,
             "picture": self.filing.ask_picture, "mesh": self.filing.ask_mesh, "quit": self.window.close,
             "edge": lambda: self.filing.show_ready("edge"),
             "contrast": lambda: self.filing.show_ready("contrast"),

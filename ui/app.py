@@ -25,6 +25,8 @@ from ui.panels.hold import HoldKey
 from ui.showing import Showing
 from ui.singletons import keep_singletons
 from ui.state.session import Session
+from ui.state.settings import load
+from ui.state.tongue import speak
 from ui.state.view_options import LAYER_WORDS
 
 LAYER_NAMES = tuple(LAYER_WORDS)
@@ -40,6 +42,8 @@ class App:
     """
 
     def __init__(self, path: Path | None = None, folder: Path | None = None) -> None:
+        folder = folder or settings_folder()
+        speak(load(folder).language)  # before the first word is shown
         self.session, self.window, self.worker = Session(), MainWindow(), Worker()
         self.hold_key = HoldKey(self.window)
         self.side = self.see = None
@@ -50,7 +54,6 @@ class App:
         self._refresh.setSingleShot(True)
         self._refresh.setInterval(0)
         self.showing = Showing(self.session, self.window, self._refresh.start)
-        folder = folder or settings_folder()
         self.filing = Filing(self.session, self.window, self.showing, folder)
         self.acting = Acting(self.session, self.window, self.filing, self._player)
         self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)

@@ -17,6 +17,7 @@ from ui.panels.sheets import PictureSheet
 from ui.showing import Showing, alike
 from ui.state import settings as remembered
 from ui.state.session import Session
+from ui.state.tongue import TONGUES
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -87,6 +88,17 @@ class Filing:
                 shut=tuple(sorted(self.session.locks.shut)),
             )
         )
+
+    def turn_language(self) -> None:
+        """Speak the next language from the next start on; the new one says so in its own words."""
+        codes = list(TONGUES)
+        code = (
+            codes[(codes.index(self.settings.language) + 1) % len(codes)]
+            if (self.settings.language in codes)
+            else codes[0]
+        )
+        self._remember(dataclasses.replace(self.settings, language=code))
+        self.window.notice.say(f"{TONGUES[code]}: at the next start, beim n\u00e4chsten Start.")
 
     def caution_read(self) -> None:
         """Go to work; the caution counts as read in this folder."""

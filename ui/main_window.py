@@ -15,7 +15,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
 
 from ui.panels.car_form import CarForm
-from ui.panels.caution import CautionPage, text
+from ui.panels.caution import CautionPage
 from ui.panels.look import GRID, Look
 from ui.panels.notice import NoticeBar
 from ui.panels.pieces import button, dress, fill, label, line
@@ -36,6 +36,7 @@ from ui.state.actions import (
     STEER,
 )
 from ui.state.lesson_file import ready_titles
+from ui.state.tongue import caution, tr
 from ui.state.view_options import ViewOptions
 
 LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
@@ -181,7 +182,7 @@ class MainWindow(QMainWindow):
         }
         for name, made in self._drawers.items():
             made.clicked.connect(lambda _=False, name=name: self.acted.emit(f"drawer_{name}"))
-        limits = label(text("line"), "")
+        limits = label(caution("line").replace("\n\n", "\n"), "")
         self.solver = label("", "quiet")
         self.solver.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._drawers["plan"])
@@ -193,31 +194,31 @@ class MainWindow(QMainWindow):
     def _menus(self) -> None:
         bar = self.menuBar()
         for title, table in MENUS:
-            menu = bar.addMenu(f"&{title}")
+            menu = bar.addMenu(f"&{tr(title)}")
             for name, words, keys in table:
                 if name == SEPARATOR:
                     menu.addSeparator()
                     continue
                 menu.addAction(self._action(name, words, keys))
             if title == "File":
-                self.recent_menu = QMenu("Recent plans", self)
+                self.recent_menu = QMenu(tr("Recent plans"), self)
                 menu.insertMenu(self.actions_by_name["save"], self.recent_menu)
             if title == "Teach":
                 self._list_lessons(menu)
             if title == "Plan":
-                self.steps_menu = QMenu("Back to a moment of the work", self)
+                self.steps_menu = QMenu(tr("Back to a moment of the work"), self)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
         for name, action in self.actions_by_name.items():
             action.setCheckable(name in CHECKED or name.startswith(SHUT_PREFIX))
 
     def _list_lessons(self, menu: QMenu) -> None:
-        lessons = QMenu("Ready lessons", self)
+        lessons = QMenu(tr("Ready lessons"), self)
         for name, title in ready_titles():
             lessons.addAction(self._action(f"lesson_{name}", title, ""))
         menu.insertMenu(self.actions_by_name["lesson"], lessons)
 
     def _action(self, name: str, words: str, keys: str) -> QAction:
-        action = QAction(words, self)
+        action = QAction(tr(words), self)
         wanted = SAME_KEYS.get(name, (keys,) if keys else ())
         action.setShortcuts([QKeySequence(key) for key in wanted])
         action.triggered.connect(lambda: self.acted.emit(name))

@@ -15,6 +15,7 @@ from ui.state.cards import cards
 from ui.state.locks import ANSWERS, ARROW, LADDER, SHUT, veiled
 from ui.state.reading import read
 from ui.state.session import Session
+from ui.state.tongue import tr
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -159,8 +160,12 @@ class Showing:
             "go_on": session.can_go_on_from_here, "picture": drawn,
             "mesh": session.model is not None,
         })  # fmt: skip
-        window.actions_by_name["undo"].setText(f"Undo: {history.undo_label}" if history.can_undo else "Undo")
-        window.actions_by_name["redo"].setText(f"Redo: {history.redo_label}" if history.can_redo else "Redo")
+        window.actions_by_name["undo"].setText(
+            f"{tr('Undo')}: {history.undo_label}" if history.can_undo else tr("Undo")
+        )
+        window.actions_by_name["redo"].setText(
+            f"{tr('Redo')}: {history.redo_label}" if history.can_redo else tr("Redo")
+        )
         window.solver.setText(self._solver_words())
 
     def _solver_words(self) -> str:

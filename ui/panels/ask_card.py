@@ -11,6 +11,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, dress, label, line
 from ui.state.asking import Asking, Standing
 from ui.state.questions import OWN, WHY, Question
+from ui.state.tongue import tr
 from ui.state.verdict import Comparison
 
 LOCK_TIP = "No choice can be changed after this, and nothing of the outcome is shown before it (L)"
@@ -47,8 +48,8 @@ class AskCard(QWidget):
         self.title, self.about = label("", "head", wrap=True), label("", "quiet", wrap=True)
         self.own = QLineEdit()
         self.own.setMaxLength(160)
-        self.own.setPlaceholderText("In a few words")
-        self.own.setAccessibleName("The reason in your own words")
+        self.own.setPlaceholderText(tr("In a few words"))
+        self.own.setAccessibleName(tr("The reason in your own words"))
         self.own.textEdited.connect(self.written)
         self.note = label("", "quiet", wrap=True)
         self._body = QVBoxLayout()
@@ -95,7 +96,7 @@ class AskCard(QWidget):
         column.addLayout(self._body)
         column.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Prediction")
+        area.setAccessibleName(tr("Prediction"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

@@ -10,6 +10,7 @@ from sim.outcome import rung_words
 from sim.units import Units, energy_text
 from ui.panels.look import Look
 from ui.state.reading import Reading
+from ui.state.tongue import tr
 
 BRUSHES = (
     Qt.BrushStyle.SolidPattern,
@@ -20,8 +21,6 @@ BRUSHES = (
     Qt.BrushStyle.CrossPattern,
 )
 
-
-KEPT_SHUT = "Kept shut"
 UNLOADED = 0.005
 """A share below this is written 0 % and says nothing."""
 
@@ -48,7 +47,7 @@ class Ladder(Painted):
         super().__init__()
         self._rows = 5
         self._reading = Reading()
-        self.setAccessibleName("How near each part is to giving")
+        self.setAccessibleName(tr("How near each part is to giving"))
 
     def show_reading(self, reading: Reading) -> None:
         """Show the ladder of a moment."""
@@ -82,7 +81,7 @@ class Ladder(Painted):
         if not rungs:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), row)
-            words = KEPT_SHUT if self._reading.shut else "Nothing is loaded yet"
+            words = tr("Kept shut") if self._reading.shut else tr("Nothing is loaded yet")
             painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, words)
         painter.end()
 
@@ -111,12 +110,12 @@ class Ledger(Painted):
         super().__init__()
         self._rows = 4
         self._reading, self._units = Reading(), Units.METRIC
-        self.setAccessibleName("Where the work went")
+        self.setAccessibleName(tr("Where the work went"))
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the ledger of a moment."""
         self._reading, self._units = reading, units
-        parts = [f"{s.words} {energy_text(s.energy_j, units)}" for s in reading.shares]
+        parts = [f"{tr(s.words)} {energy_text(s.energy_j, units)}" for s in reading.shares]
         self.setAccessibleDescription("; ".join(parts))
         self.update()
 
@@ -143,11 +142,11 @@ class Ledger(Painted):
         if total <= 0.0:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), self._row())
-            words = KEPT_SHUT if self._reading.shut else "No work has been done yet"
+            words = tr("Kept shut") if self._reading.shut else tr("No work has been done yet")
             painter.drawText(area, Qt.AlignmentFlag.AlignVCenter, words)
             painter.end()
             return
-        shown = [(share.words, share.energy_j) for share in shares[: self._rows - 1]]
+        shown = [(tr(share.words), share.energy_j) for share in shares[: self._rows - 1]]
         rest = total - sum(value for _, value in shown)
         if rest > 0.005 * total:
             shown.append(("the rest", rest))

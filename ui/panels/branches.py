@@ -10,6 +10,7 @@ from ui.panels.bars import Painted
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
 from ui.state.branches import Branch
+from ui.state.tongue import tr
 
 LANE_PX, DOT_PX = 14, 5
 LANES_DRAWN = 8
@@ -37,7 +38,7 @@ class BranchTree(Painted):
         self._cursor = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setAccessibleName("Steps of the work and their branches")
+        self.setAccessibleName(tr("Steps of the work and their branches"))
 
     def show_rows(self, rows: tuple[Branch, ...]) -> None:
         """Show the steps; the cursor goes to the present one when that has changed."""
@@ -175,7 +176,7 @@ class BranchPage(QWidget):
         column.addWidget(self.tree)
         column.addStretch(1)
         self._area = area = QScrollArea()
-        area.setAccessibleName("Steps and branches")
+        area.setAccessibleName(tr("Steps and branches"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

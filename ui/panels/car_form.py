@@ -22,6 +22,7 @@ from ui.panels.pieces import button, label
 from ui.panels.tool_fields import ToolFields
 from ui.state.car_fields import change_words, changed, one_line
 from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
+from ui.state.tongue import tr
 from ui.state.tool_list import TOOL_WORDS
 
 
@@ -69,7 +70,7 @@ class CarForm(QWidget):
         column.addWidget(self.use, 0, Qt.AlignmentFlag.AlignRight)
         column.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Car and tool")
+        area.setAccessibleName(tr("Car and tool"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

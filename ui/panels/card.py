@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
 from ui.state.model_card import CHAPTERS, CHECKS, DRILLS, ModelCard, Page
+from ui.state.tongue import tr
 
 NARROW = {"value": 16, "belongs to": 16, "who says so": 20, "lattice": 12, "expected": 12, "got": 22,
           "error": 10, "verdict": 13, "60 mm": 12, "45 mm": 14, "30 mm": 12, "what": 24, "number": 30,
@@ -45,16 +46,16 @@ class CardSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Model card")
+        self.setWindowTitle(tr("Model card"))
         self._page: Page | None = None
         self._lead = label("", "body", wrap=True)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Search this chapter")
-        self.search.setAccessibleName("Search this chapter")
+        self.search.setPlaceholderText(tr("Search this chapter"))
+        self.search.setAccessibleName(tr("Search this chapter"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self.words_wished)
         self.table = QTableWidget()
-        self.table.setAccessibleName("Table of this chapter")
+        self.table.setAccessibleName(tr("Table of this chapter"))
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)

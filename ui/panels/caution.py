@@ -2,18 +2,12 @@
 
 from __future__ import annotations
 
-from importlib import resources
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look, drawing
 from ui.panels.pieces import button, label
-
-
-def text(name: str) -> str:
-    """Return one of the program's texts."""
-    return resources.files("assets").joinpath("texts", f"{name}.txt").read_text(encoding="utf-8").strip()
+from ui.state.tongue import caution, tr
 
 
 class CautionPage(QWidget):
@@ -55,7 +49,7 @@ class CautionPage(QWidget):
         middle.addWidget(inside, 8)
         middle.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Text to read")
+        area.setAccessibleName(tr("Text to read"))
         area.setWidgetResizable(True)
         area.setWidget(holder)
         area.setFrameShape(QScrollArea.Shape.NoFrame)
@@ -71,7 +65,7 @@ class CautionPage(QWidget):
 
     def show_text(self, name: str, done: str) -> None:
         """Show a text of assets/texts (its first paragraph is the title) and what the button says."""
-        title, _, body = text(name).partition("\n\n")
+        title, _, body = caution(name).partition("\n\n")
         self._title.setText(title)
         self._body.setText(body)
         self.done.setText(done)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSpinBox, QWidget
 
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label
+from ui.state.tongue import tr
 
 MARK_PX, BAR_PX = 7, 3
 OWN_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Backspace)
@@ -43,7 +44,7 @@ class ChoiceRow(QFrame):
         self.hands.setSpecialValueText(" ")
         self.hands.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.hands.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self.hands.setToolTip("Hands counted for this choice")
+        self.hands.setToolTip(tr("Hands counted for this choice"))
         self.hands.setAccessibleName(f"Hands for: {words}")
         self.hands.setVisible(counted)
         row = self._row = QHBoxLayout(self)

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from ui.panels.look import GRID
 from ui.panels.pieces import label
 from ui.state.finder import Entry, find, sheet
+from ui.state.tongue import tr
 
 WIDTH_PX, HEIGHT_PX = 620, 460
 LIST_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown)
@@ -49,12 +50,12 @@ class Finder(QDialog):
     def __init__(self, parent: QWidget, entries: Sequence[Entry], able: Callable[[str], bool]) -> None:
         super().__init__(parent)
         self._entries, self._able = tuple(entries), able
-        self.setWindowTitle("Find an action")
+        self.setWindowTitle(tr("Find an action"))
         self.field, self.list = QLineEdit(), QListWidget()
-        self.field.setPlaceholderText("Type words: cut, print, larger, answers \u2026")
-        self.field.setAccessibleName("Words of the action")
+        self.field.setPlaceholderText(tr("Type words: cut, print, larger, answers \u2026"))
+        self.field.setAccessibleName(tr("Words of the action"))
         self.field.setClearButtonEnabled(True)
-        self.list.setAccessibleName("Actions found")
+        self.list.setAccessibleName(tr("Actions found"))
         self.list.setObjectName("found")
         self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -153,12 +154,12 @@ class KeySheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Keys")
+        self.setWindowTitle(tr("Keys"))
         area, page = QScrollArea(), QWidget()
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        area.setAccessibleName("All keys")
+        area.setAccessibleName(tr("All keys"))
         page.setObjectName("column")
         self._grid = QGridLayout(page)
         self._grid.setContentsMargins(3 * GRID, 2 * GRID, 3 * GRID, 2 * GRID)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QSizePolicy
 from sim.units import Units, force, length
 from ui.panels.look import Look
 from ui.state.reading import Reading
+from ui.state.tongue import tr
 
 LABELLED_PX = 120
 
@@ -32,7 +33,7 @@ class ForcePlot(pg.PlotWidget):
         self.hideButtons()
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.setAccessibleName("Force of the tips over their opening")
+        self.setAccessibleName(tr("Force of the tips over their opening"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(80)
         self.setMaximumHeight(380)
@@ -110,9 +111,9 @@ class ForcePlot(pg.PlotWidget):
     def _titles(self) -> None:
         colour = self._look.colour("quiet").name()
         style = {"color": colour, "font-size": f"{self._look.px('small')}px"}
-        way = "travel" if self._reading.pressed else "opening"
+        way = tr("travel") if self._reading.pressed else tr("opening")
         self.setLabel("bottom", f"{way}, {length(0.0, self._units)[1]}", **style)
-        self.setLabel("left", f"force, {force(0.0, self._units)[1]}", **style)
+        self.setLabel("left", f"{tr('force')}, {force(0.0, self._units)[1]}", **style)
         for side in ("left", "bottom"):
             # Naming an axis turns its prefixes on again: inches would be written in thousandths.
             self.getAxis(side).enableAutoSIPrefix(False)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWi
 
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, dress, label, line, set_flag
+from ui.state.tongue import tr
 
 
 @dataclass(frozen=True)
@@ -165,7 +166,7 @@ class LessonPanel(QWidget):
             column.addWidget(part)
         column.addStretch(1)
         self._area = QScrollArea()
-        self._area.setAccessibleName("Steps of the lesson")
+        self._area.setAccessibleName(tr("Steps of the lesson"))
         self._area.setWidgetResizable(True)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFrameShape(QFrame.Shape.NoFrame)

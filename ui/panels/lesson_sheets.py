@@ -24,6 +24,7 @@ from ui.panels.look import GRID
 from ui.panels.pieces import button, label
 from ui.state.drill_log import METAL_DID, Drill
 from ui.state.glossary import Term
+from ui.state.tongue import tr
 
 SHEET_WORDS = {
     "bridge": "Bridge sheet: from the screen to the metal",
@@ -84,16 +85,16 @@ class PrintSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Sheets")
+        self.setWindowTitle(tr("Sheets"))
         self.setMinimumWidth(480)
         self.kind, self.paper, self.tone = QComboBox(), QComboBox(), QComboBox()
         for box, words in ((self.kind, SHEET_WORDS), (self.paper, PAPER_WORDS)):
             for name, text in words.items():
                 box.addItem(text, name)
-        self.tone.addItem("grey, as a copier prints it", False)
-        self.tone.addItem("in colour", True)
+        self.tone.addItem(tr("grey, as a copier prints it"), False)
+        self.tone.addItem(tr("in colour"), True)
         self.seats = QLineEdit()
-        self.seats.setPlaceholderText("1-12, or 3,5,8")
+        self.seats.setPlaceholderText(tr("1-12, or 3,5,8"))
         form = QFormLayout()
         for words, part in (
             ("Sheet", self.kind),
@@ -139,11 +140,11 @@ class WordSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Words")
+        self.setWindowTitle(tr("Words"))
         self.resize(820, 560)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Any word you use for it")
-        self.search.setAccessibleName("Any word you use for it")
+        self.search.setPlaceholderText(tr("Any word you use for it"))
+        self.search.setAccessibleName(tr("Any word you use for it"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self.sought)
         self.table = _table(("word", "means", "also called"), 1)
@@ -169,12 +170,12 @@ class RuleSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Our own rules")
+        self.setWindowTitle(tr("Our own rules"))
         self.resize(720, 560)
         self._signed = label("", "head", wrap=True)
         self._said = label("", "quiet", wrap=True)
         self.text = QPlainTextEdit()
-        self.text.setAccessibleName("Our own rules, as text")
+        self.text.setAccessibleName(tr("Our own rules, as text"))
         keep = button("Put in force", "primary")
         keep.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         keep.clicked.connect(lambda: self.kept.emit(self.text.toPlainText()))
@@ -206,15 +207,15 @@ class DrillSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Model said, metal did")
+        self.setWindowTitle(tr("Model said, metal did"))
         self.resize(860, 560)
         self._rate, self._about = label("", "head", wrap=True), label("", "body", wrap=True)
         self.did = QComboBox()
         for word in METAL_DID:
             self.did.addItem(word, word)
         self.build, self.note = QLineEdit(), QLineEdit()
-        self.build.setPlaceholderText("Seam, metal, latch; no make and no model")
-        self.note.setPlaceholderText("What was surprising; no names")
+        self.build.setPlaceholderText(tr("Seam, metal, latch; no make and no model"))
+        self.note.setPlaceholderText(tr("What was surprising; no names"))
         form = QFormLayout()
         for words, part in (
             ("The metal did first", self.did),

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWi
 
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, dress, label, line
+from ui.state.tongue import tr
 
 
 @dataclass(frozen=True)
@@ -49,13 +50,13 @@ class NotesWindow(QWidget):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setObjectName("page")
-        self.setWindowTitle("Notes for the teacher \u2013 Hemline")
+        self.setWindowTitle(tr("Notes for the teacher \u2013 Hemline"))
         self.resize(720, 520)
         self._place, self._clock = label("", "quiet"), label("", "quiet")
         self._title, self._words = label("", "head", wrap=True), label("", "quiet", wrap=True)
         self._notes = label("", "body", wrap=True)
         self._next, self._standing = label("", "body", wrap=True), label("", "heading", wrap=True)
-        self._notes.setAccessibleName("Notes")
+        self._notes.setAccessibleName(tr("Notes"))
         self.shut = button("Shut or open answers", "", "Answers, ladder, arrow and map (T)")
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -80,7 +81,7 @@ class NotesWindow(QWidget):
             column.addWidget(part)
         column.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Notes for the teacher")
+        area.setAccessibleName(tr("Notes for the teacher"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QScrollArea, QVBox
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, dress, label, line
 from ui.state.pair_words import PairWords
+from ui.state.tongue import tr
 
 SIDES = ("Left", "Right")
 
@@ -34,7 +35,7 @@ class PairPage(QWidget):
         self._look = Look()
         self._shown: PairWords | None = None
         self.choice = QComboBox()
-        self.choice.setAccessibleName("The plan on the right")
+        self.choice.setAccessibleName(tr("The plan on the right"))
         self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.choice.activated.connect(self.chosen)
         self._body = QVBoxLayout()
@@ -70,7 +71,7 @@ class PairPage(QWidget):
         column.addLayout(self._body)
         column.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Two plans side by side")
+        area.setAccessibleName(tr("Two plans side by side"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

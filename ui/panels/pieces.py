@@ -9,13 +9,39 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QFrame, QLabel, QMenu, QPushButton, QSizePolicy, QToolButton, QWidget
 
 from ui.panels.look import Look
+from ui.state.tongue import tr
 
 GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice")
 
 
+class Spoken:
+    """Words of a control pass through the one hook for languages."""
+
+    def setText(self, text: str) -> None:
+        """Show a text in the language spoken."""
+        super().setText(tr(text))  # type: ignore[misc]
+
+    def setToolTip(self, text: str) -> None:
+        """Tell more in the language spoken."""
+        super().setToolTip(tr(text))  # type: ignore[misc]
+
+    def setAccessibleName(self, text: str) -> None:
+        """Be read in the language spoken."""
+        super().setAccessibleName(tr(text))  # type: ignore[misc]
+
+
+class Label(Spoken, QLabel):
+    """A label."""
+
+
+class Button(Spoken, QPushButton):
+    """A push button."""
+
+
 def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:
     """Return a label; `name` picks its size from the style sheet."""
-    made = QLabel(text)
+    made = Label()
+    made.setText(text)
     made.setObjectName(name)
     made.setWordWrap(wrap)
     made.setTextFormat(Qt.TextFormat.PlainText)
@@ -49,14 +75,15 @@ def line(*, upright: bool = False) -> QFrame:
 
 def button(text: str, name: str = "", tip: str = "") -> QPushButton:
     """Return a push button that takes the focus by Tab only, so that keys stay with the stage."""
-    made = QPushButton(text)
+    made = Button()
+    made.setText(text)
     made.setObjectName(name)
     made.setToolTip(tip)
     made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
     return made
 
 
-class IconButton(QToolButton):
+class IconButton(Spoken, QToolButton):
     """A button with one of the program's drawings.
 
     Parameters

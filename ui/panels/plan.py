@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVB
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label, set_flag
 from ui.state.cards import Card
+from ui.state.tongue import tr
 
 OUTCOME_CHARACTERS = 150
 READY_WORDS = {
@@ -117,7 +118,7 @@ class PlanPanel(QWidget):
         inside.setObjectName("column")
         inside.setLayout(column)
         self._area = area = QScrollArea()
-        area.setAccessibleName("Moves of the plan")
+        area.setAccessibleName(tr("Moves of the plan"))
         self._brought = -1
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

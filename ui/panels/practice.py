@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, 
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
 from ui.state.practice import MODE_WORDS, SCORED_LINE, Mode, Practice, reveal
+from ui.state.tongue import tr
 
 
 class PracticeSheet(QDialog):
@@ -26,7 +27,7 @@ class PracticeSheet(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Questions")
+        self.setWindowTitle(tr("Questions"))
         self.resize(680, 520)
         self._modes = QButtonGroup(self)
         modes = QHBoxLayout()

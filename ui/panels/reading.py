@@ -11,6 +11,7 @@ from ui.panels.force_plot import ForcePlot
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label, line
 from ui.state.reading import Reading
+from ui.state.tongue import tr
 
 ROOMY_PX, TALL_PX, LOW_PX = 900, 760, 640
 FIRST_WORDS = (
@@ -32,7 +33,7 @@ class ReadingPanel(QWidget):
         super().__init__()
         self.setObjectName("column")
         self.sentence = label("", "body", wrap=True)
-        self.sentence.setAccessibleName("What happened")
+        self.sentence.setAccessibleName(tr("What happened"))
         self.ladder, self.ledger, self.plot = Ladder(), Ledger(), ForcePlot()
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
@@ -50,7 +51,7 @@ class ReadingPanel(QWidget):
         column.setStretchFactor(self.plot, 20)
         column.addStretch(1)
         area = QScrollArea()
-        area.setAccessibleName("Reading")
+        area.setAccessibleName(tr("Reading"))
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)

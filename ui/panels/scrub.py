@@ -15,6 +15,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
 from ui.state.playing import Loop
 from ui.state.stops import Stop
+from ui.state.tongue import tr
 
 SNAP_PX = 9
 STOPS_TIP = "Stop at an event: none chosen (J)"
@@ -48,7 +49,7 @@ class ScrubLine(Painted):
         self.setMouseTracking(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Moments of the plan")
+        self.setAccessibleName(tr("Moments of the plan"))
 
     def sizeHint(self) -> QSize:
         """Return room for the marks above the line and the words below."""
@@ -178,7 +179,7 @@ class ScrubBar(QWidget):
         self.go_on = button("Go on from here", "", "Cut the move at this moment and push on from there")
         self.go = button("Run to", "", "Run the plan; this move to the opening beside")
         self.opening = QDoubleSpinBox()
-        self.opening.setAccessibleName("Opening of the tips to run to")
+        self.opening.setAccessibleName(tr("Opening of the tips to run to"))
         self.opening.setKeyboardTracking(False)
         self.opening.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)

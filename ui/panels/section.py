@@ -11,6 +11,7 @@ from ui.panels.bars import Painted
 from ui.panels.look import GRID, INWARD, OUTWARD
 from ui.panels.pieces import IconButton, label, line
 from ui.state.section_view import SectionView
+from ui.state.tongue import tr
 
 LEFT_M, RIGHT_M, TOP_M, BOTTOM_M = -0.046, 0.150, 0.056, -0.128
 """What of the section is drawn [m]: the same for every depth, so that the eye sees the tip move."""
@@ -25,7 +26,7 @@ class SectionDrawing(Painted):
         self._outward = 0.0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(130)
-        self.setAccessibleName("Section across the edge of the door")
+        self.setAccessibleName(tr("Section across the edge of the door"))
 
     def sizeHint(self) -> QSize:
         """Return room for the section at about its own proportions."""
@@ -113,16 +114,16 @@ class SectionDrawing(Painted):
         skin = self._points(view.skin)[0]
         panel = self._points(view.inner_panel)[-1]
         right = Qt.AlignmentFlag.AlignRight
-        for point, above, words in ((skin, True, "outer skin"), (panel, True, "inner panel")):
+        for point, above, words in ((skin, True, tr("outer skin")), (panel, True, tr("inner panel"))):
             top = point.y() - height - 4 if above else point.y() + 4
             painter.drawText(QRectF(self.width() - 160, top, 158, height), right, words)
         bend = self._points(view.bend[None, :])[0]
         low = bend.y() + 0.4 * height
-        width = painter.fontMetrics().horizontalAdvance("inner bend")
+        width = painter.fontMetrics().horizontalAdvance(tr("inner bend"))
         left = max(0.0, bend.x() - width - 10)
         painter.drawLine(QPointF(left + width + 3, low + 0.5 * height), QPointF(bend.x() - 2, bend.y() + 3))
         painter.fillRect(QRectF(left - 2, low, width + 4, height), self.look.colour("paper"))
-        painter.drawText(QRectF(left, low, width + 2, height), Qt.AlignmentFlag.AlignLeft, "inner bend")
+        painter.drawText(QRectF(left, low, width + 2, height), Qt.AlignmentFlag.AlignLeft, tr("inner bend"))
 
 
 class SkinShare(Painted):
@@ -182,8 +183,8 @@ class SectionPanel(QWidget):
     def _switches(self) -> QGridLayout:
         grid = QGridLayout()
         grid.setVerticalSpacing(0)
-        rows = (("Depth", self._depth, self.depth_turned, "[ and ], with Shift for more"),
-                ("Tilt", self._tilt, self.tilt_turned, ", and ."))  # fmt: skip
+        rows = ((tr("Depth"), self._depth, self.depth_turned, "[ and ], with Shift for more"),
+                (tr("Tilt"), self._tilt, self.tilt_turned, ", and ."))  # fmt: skip
         for row, (words, value, turned, keys) in enumerate(rows):
             less = IconButton("minus", f"{words}: less ({keys})", size=14)
             more = IconButton("plus", f"{words}: more ({keys})", size=14)

@@ -17,6 +17,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
 from ui.state.measuring import KIND_WORDS
 from ui.state.seeing import TOOLS, WAY_WORDS, WAYS
+from ui.state.tongue import tr
 
 STEPS = 1000
 """Steps of a slider from end to end."""
@@ -117,13 +118,13 @@ class SeeRow(QWidget):
 
     def _measure(self) -> QWidget:
         self.kinds = QComboBox()
-        self.kinds.setAccessibleName("What to measure")
+        self.kinds.setAccessibleName(tr("What to measure"))
         self.kinds.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         for kind, words in KIND_WORDS.items():
             self.kinds.addItem(words, kind)
         self.kinds.activated.connect(lambda index: self.kind_wished.emit(self.kinds.itemData(index)))
         self._measured = label("")
-        self._measured.setAccessibleName("Measured")
+        self._measured.setAccessibleName(tr("Measured"))
         self._measured.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         page = self._row(self.kinds, self._measured, *self._tidy())
         page.layout().setStretch(1, 1)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
+from ui.state.tongue import tr
 
 SIZES = ((1280, 720), (1920, 1080), (3840, 2160), (2480, 1754))
 
@@ -34,7 +35,7 @@ class PictureSheet(QDialog):
     def __init__(self, parent: QWidget, save: Callable[[int, int, str, str], object]) -> None:
         super().__init__(parent)
         self._save = save
-        self.setWindowTitle("Save a picture of the stage")
+        self.setWindowTitle(tr("Save a picture of the stage"))
         self.setMinimumWidth(440)
         self.preset = QComboBox()
         for width, height in SIZES:

@@ -12,6 +12,7 @@ from ui.panels.legend import Legend
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label
 from ui.panels.see_row import ToolButtons
+from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, SIDE_LAYERS, Shown, ViewOptions
 
 ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
@@ -48,7 +49,7 @@ class LayerButton(QToolButton):
             f"border-bottom: 2px {edge} {ink}; color: {word}; }} "
             f"QToolButton:focus {{ border: 2px solid {ink}; border-radius: 4px; padding: 0 2px 0 2px; }}"
         )
-        words = f"{LAYER_WORDS[self._layer]}: {SHOWN_WORDS[mode]} (key {self._key})"
+        words = f"{tr(LAYER_WORDS[self._layer])}: {tr(SHOWN_WORDS[mode])} ({tr('key')} {self._key})"
         self.setToolTip(words[0].upper() + words[1:])
         self.setAccessibleName(words)
 
@@ -71,9 +72,9 @@ class LayerStrip(QWidget):
         self._buttons = {layer: LayerButton(layer, key) for key, layer in enumerate(LAYER_WORDS, 1)}
         self.colours = QComboBox()
         self.colours.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.colours.setAccessibleName("What the colours show")
+        self.colours.setAccessibleName(tr("What the colours show"))
         for mode, words in COLOUR_WORDS.items():
-            self.colours.addItem(words, mode)
+            self.colours.addItem(tr(words), mode)
         self.legend = Legend()
         row, self._second = QHBoxLayout(), QHBoxLayout()
         self._first = row
@@ -134,7 +135,7 @@ class Readout(QWidget):
         super().__init__()
         self.setObjectName("strip")
         self.words = label("", "")
-        self.words.setAccessibleName("Under the pointer")
+        self.words.setAccessibleName(tr("Under the pointer"))
         self._hint = label("", "quiet")
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)

@@ -18,6 +18,7 @@ from sim.plan import Tool
 from sim.units import Units, length, length_si
 from ui.panels.car_fields import number_box
 from ui.panels.pieces import button, label
+from ui.state.tongue import tr
 from ui.state.tool_list import LONGEST_NAME, RANGES, TOOL_WORDS, alike
 
 STANDARD = Tool()
@@ -50,11 +51,11 @@ class ToolFields(QWidget):
         self.box, self.name = QComboBox(), QLineEdit()
         self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.box.setMinimumContentsLength(6)
-        self.box.setAccessibleName("The tool")
+        self.box.setAccessibleName(tr("The tool"))
         self.name.setMaxLength(LONGEST_NAME)
         self.name.setMinimumWidth(40)
         self.name.setToolTip(NAME_TIP)
-        self.name.setAccessibleName("Name of the tool")
+        self.name.setAccessibleName(tr("Name of the tool"))
         self.numbers: dict[str, QDoubleSpinBox] = {name: number_box() for name in RANGES}
         self.keep = button("Keep in the list", "", "Kept with your settings, for every plan")
         self.drop = button("Take off", "", "The plan keeps the tool's numbers")

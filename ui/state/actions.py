@@ -81,6 +81,7 @@ VIEW: tuple[Row, ...] = (
     ("smaller", "Smaller type", "Ctrl+-"),
     ("calm", "Moments as stills, no motion", ""),
     ("imperial", "Pounds and inches", "U"),
+    ("language", "Language: English, or German as a draft", ""),
     ("-", "", ""),
     ("colour", "Next colours", "C"),
     ("view", "Next view", "V"),

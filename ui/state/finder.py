@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from ui.state.actions import HANDS, MENUS, SAME_KEYS, SEPARATOR, STEER, STEERING
+from ui.state.tongue import tr
 
 OTHER_WORDS: dict[str, str] = {
     "open": "load file",
@@ -48,6 +49,7 @@ OTHER_WORDS: dict[str, str] = {
     "smaller": "zoom text font size",
     "calm": "reduced motion animation still",
     "imperial": "units inches pounds millimetres kilonewtons metric",
+    "language": "deutsch sprache translation",
     "colour": "color map load seam",
     "view": "camera angle",
     "see_patient": "camera occupant seat inside",
@@ -102,13 +104,19 @@ def entries(more: Iterable[tuple[str, str]] = ()) -> tuple[Entry, ...]:
     more : name and words of actions that are in no table (the ready lessons)
     """
     found = [
-        Entry(name, words, keys_of(name, keys), menu, OTHER_WORDS.get(name, ""))
+        Entry(name, tr(words), keys_of(name, keys), tr(menu), _others(name, words))
         for menu, table in (*MENUS, (STEERING, STEER))
         for name, words, keys in table
         if name != SEPARATOR
     ]
     found += [Entry(name, words, (), "Ready lessons", "lesson course") for name, words in more]
     return tuple(found)
+
+
+def _others(name: str, words: str) -> str:
+    """Return other words for an action; the English ones too where another language is spoken."""
+    english = "" if tr(words) == words else words.lower()
+    return f"{OTHER_WORDS.get(name, '')} {english}".strip()
 
 
 def keys_of(name: str, keys: str) -> tuple[str, ...]:

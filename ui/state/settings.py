@@ -25,6 +25,7 @@ class Settings:
     text_ratio : factor on all type, 1 to 2
     calm : moments as stills instead of motion
     shut : what the teacher keeps shut, until it is opened again
+    language : of the window's words, a code of `ui.state.tongue.TONGUES`
     """
 
     caution_read: bool = False
@@ -35,6 +36,7 @@ class Settings:
     text_ratio: float = 1.0
     calm: bool = False
     shut: tuple[str, ...] = ()
+    language: str = "en"
 
     def with_recent(self, path: Path) -> Settings:
         """Return the settings with a file at the head of the recent ones."""
@@ -88,6 +90,7 @@ def _settings(found: dict[str, Any]) -> Settings:
         text_ratio=_ratio(found.get("text_ratio")),
         calm=found.get("calm") is True,
         shut=tuple(str(item) for item in shut) if isinstance(shut, list) else (),
+        language=language if isinstance(language := found.get("language"), str) else "en",
     )
 
 
@@ -107,6 +110,7 @@ def save(settings: Settings, folder: Path) -> bool:
         "text_ratio": settings.text_ratio,
         "calm": settings.calm,
         "shut": list(settings.shut),
+        "language": settings.language,
     }
     draft = folder / (FILE_NAME + ".part")
     try:

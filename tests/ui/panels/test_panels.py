@@ -16,7 +16,7 @@ from sim.record import Clearance, Rung
 from sim.units import Units, length
 from ui.panels.bars import Ladder
 from ui.panels.car_form import CarForm
-from ui.panels.caution import CautionPage, text
+from ui.panels.caution import CautionPage
 from ui.panels.hold import SETTLE_MS, HoldKey
 from ui.panels.legend import Legend, Scale
 from ui.panels.look import Look
@@ -28,6 +28,7 @@ from ui.panels.scrub import Moments, ScrubBar
 from ui.panels.strip import LayerStrip
 from ui.state.cards import Card
 from ui.state.reading import Reading, Share
+from ui.state.tongue import caution as text
 from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions
 
 

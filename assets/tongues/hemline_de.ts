@@ -1,0 +1,1416 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<!-- Draft, not reviewed. Entwurf, nicht geprüft. -->
+<TS version="2.1" language="de_DE" sourcelanguage="en_GB">
+<context>
+    <name>Hemline</name>
+    <message>
+        <source>In a few words</source>
+        <translation type="unfinished">In wenigen Worten</translation>
+    </message>
+    <message>
+        <source>The reason in your own words</source>
+        <translation type="unfinished">Der Grund in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation type="unfinished">Festlegen</translation>
+    </message>
+    <message>
+        <source>Run the push</source>
+        <translation type="unfinished">Den Druck ausführen</translation>
+    </message>
+    <message>
+        <source>Run it and watch (Return)</source>
+        <translation type="unfinished">Ausführen und zusehen (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation type="unfinished">Vergleichen</translation>
+    </message>
+    <message>
+        <source>Prediction and outcome beside each other (R)</source>
+        <translation type="unfinished">Vorhersage und Ergebnis nebeneinander (R)</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation type="unfinished">Noch einmal fragen</translation>
+    </message>
+    <message>
+        <source>A new prediction for the push that is selected (A)</source>
+        <translation type="unfinished">Eine neue Vorhersage für den gewählten Druck (A)</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation type="unfinished">Weglegen</translation>
+    </message>
+    <message>
+        <source>Back to the reading</source>
+        <translation type="unfinished">Zurück zur Ablesung</translation>
+    </message>
+    <message>
+        <source>Prediction</source>
+        <translation type="unfinished">Vorhersage</translation>
+    </message>
+    <message>
+        <source>Before the push</source>
+        <translation type="unfinished">Vor dem Druck</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation type="unfinished">Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>Ask: what would have to be different for the other answers to come out?</source>
+        <translation type="unfinished">Frage: Was müsste anders sein, damit die anderen Antworten eintreten?</translation>
+    </message>
+    <message>
+        <source>How near each part is to giving</source>
+        <translation type="unfinished">Wie nah jedes Teil am Nachgeben ist</translation>
+    </message>
+    <message>
+        <source>Where the work went</source>
+        <translation type="unfinished">Wohin die Arbeit ging</translation>
+    </message>
+    <message>
+        <source>Steps of the work and their branches</source>
+        <translation type="unfinished">Schritte der Arbeit und ihre Zweige</translation>
+    </message>
+    <message>
+        <source>Steps and branches</source>
+        <translation type="unfinished">Schritte und Zweige</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation type="unfinished">Zurück zum Plan</translation>
+    </message>
+    <message>
+        <source>Use this curve</source>
+        <translation type="unfinished">Diese Kurve verwenden</translation>
+    </message>
+    <message>
+        <source>Car and tool</source>
+        <translation type="unfinished">Auto und Gerät</translation>
+    </message>
+    <message>
+        <source>The car</source>
+        <translation type="unfinished">Das Auto</translation>
+    </message>
+    <message>
+        <source>The tool</source>
+        <translation type="unfinished">Das Gerät</translation>
+    </message>
+    <message>
+        <source>Force the tool can give at each opening</source>
+        <translation type="unfinished">Kraft des Geräts bei jeder Öffnung</translation>
+    </message>
+    <message>
+        <source>Model card</source>
+        <translation type="unfinished">Modellblatt</translation>
+    </message>
+    <message>
+        <source>Search this chapter</source>
+        <translation type="unfinished">In diesem Kapitel suchen</translation>
+    </message>
+    <message>
+        <source>Table of this chapter</source>
+        <translation type="unfinished">Tabelle dieses Kapitels</translation>
+    </message>
+    <message>
+        <source>Run the fast checks now</source>
+        <translation type="unfinished">Die schnellen Prüfungen jetzt ausführen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Halt</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation type="unfinished">Ich habe das gelesen</translation>
+    </message>
+    <message>
+        <source>Text to read</source>
+        <translation type="unfinished">Text zum Lesen</translation>
+    </message>
+    <message>
+        <source>Hands counted for this choice</source>
+        <translation type="unfinished">Gezählte Hände für diese Wahl</translation>
+    </message>
+    <message>
+        <source>Find an action</source>
+        <translation type="unfinished">Eine Aktion finden</translation>
+    </message>
+    <message>
+        <source>Type words: cut, print, larger, answers …</source>
+        <translation type="unfinished">Wörter eingeben: Schnitt, drucken, größer, Antworten …</translation>
+    </message>
+    <message>
+        <source>Words of the action</source>
+        <translation type="unfinished">Wörter der Aktion</translation>
+    </message>
+    <message>
+        <source>Actions found</source>
+        <translation type="unfinished">Gefundene Aktionen</translation>
+    </message>
+    <message>
+        <source>No action has these words. Try fewer, or one of the menus.</source>
+        <translation type="unfinished">Keine Aktion hat diese Wörter. Weniger versuchen, oder eines der Menüs.</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished">Tasten</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation type="unfinished">Alle Tasten</translation>
+    </message>
+    <message>
+        <source>Force of the tips over their opening</source>
+        <translation type="unfinished">Kraft der Spitzen über ihrer Öffnung</translation>
+    </message>
+    <message>
+        <source>No colours</source>
+        <translation type="unfinished">Keine Farben</translation>
+    </message>
+    <message>
+        <source>Ask before the push</source>
+        <translation type="unfinished">Vor dem Druck fragen</translation>
+    </message>
+    <message>
+        <source>Choices for the class; nothing is shown before the lock (A)</source>
+        <translation type="unfinished">Wahl für die Klasse; vor dem Festlegen wird nichts gezeigt (A)</translation>
+    </message>
+    <message>
+        <source>The same moment of the other plan; Page Down goes on</source>
+        <translation type="unfinished">Derselbe Moment des anderen Plans; Bild ab geht weiter</translation>
+    </message>
+    <message>
+        <source>Run it again</source>
+        <translation type="unfinished">Noch einmal ausführen</translation>
+    </message>
+    <message>
+        <source>Solve the plan of this step now</source>
+        <translation type="unfinished">Den Plan dieses Schritts jetzt rechnen</translation>
+    </message>
+    <message>
+        <source>Put the lesson away</source>
+        <translation type="unfinished">Die Lektion weglegen</translation>
+    </message>
+    <message>
+        <source>Plan ›</source>
+        <translation type="unfinished">Plan ›</translation>
+    </message>
+    <message>
+        <source>The plan's cards in this place (K brings the lesson back)</source>
+        <translation type="unfinished">Die Karten des Plans an dieser Stelle (K bringt die Lektion zurück)</translation>
+    </message>
+    <message>
+        <source>Steps of the lesson</source>
+        <translation type="unfinished">Schritte der Lektion</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished">Notizen</translation>
+    </message>
+    <message>
+        <source>Show or hide the notes for the teacher</source>
+        <translation type="unfinished">Die Notizen für die Lehrkraft zeigen oder verbergen</translation>
+    </message>
+    <message>
+        <source>For the teacher</source>
+        <translation type="unfinished">Für die Lehrkraft</translation>
+    </message>
+    <message>
+        <source>Our own rules</source>
+        <translation type="unfinished">Unsere eigenen Regeln</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Zurück</translation>
+    </message>
+    <message>
+        <source>The step before (Page Up)</source>
+        <translation type="unfinished">Der Schritt davor (Bild auf)</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation type="unfinished">Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>The next step (Page Down)</source>
+        <translation type="unfinished">Der nächste Schritt (Bild ab)</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished">Blätter</translation>
+    </message>
+    <message>
+        <source>grey, as a copier prints it</source>
+        <translation type="unfinished">grau, wie ein Kopierer druckt</translation>
+    </message>
+    <message>
+        <source>in colour</source>
+        <translation type="unfinished">in Farbe</translation>
+    </message>
+    <message>
+        <source>1-12, or 3,5,8</source>
+        <translation type="unfinished">1-12, oder 3,5,8</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished">Wörter</translation>
+    </message>
+    <message>
+        <source>Any word you use for it</source>
+        <translation type="unfinished">Jedes Wort, das Sie dafür verwenden</translation>
+    </message>
+    <message>
+        <source>Our own rules, as text</source>
+        <translation type="unfinished">Unsere eigenen Regeln, als Text</translation>
+    </message>
+    <message>
+        <source>Put in force</source>
+        <translation type="unfinished">In Kraft setzen</translation>
+    </message>
+    <message>
+        <source>Model said, metal did</source>
+        <translation type="unfinished">Modell sagte, Metall tat</translation>
+    </message>
+    <message>
+        <source>Seam, metal, latch; no make and no model</source>
+        <translation type="unfinished">Naht, Metall, Schloss; keine Marke und kein Modell</translation>
+    </message>
+    <message>
+        <source>What was surprising; no names</source>
+        <translation type="unfinished">Was überraschte; keine Namen</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation type="unfinished">Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Delete the whole log</source>
+        <translation type="unfinished">Das ganze Protokoll löschen</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation type="unfinished">Als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished">Drucken …</translation>
+    </message>
+    <message>
+        <source>The line on the limits of the model stands on every page.</source>
+        <translation type="unfinished">Die Zeile über die Grenzen des Modells steht auf jeder Seite.</translation>
+    </message>
+    <message>
+        <source>Press again: every line will be gone</source>
+        <translation type="unfinished">Noch einmal drücken: jede Zeile wird gelöscht</translation>
+    </message>
+    <message>
+        <source>Notes for the teacher – Hemline</source>
+        <translation type="unfinished">Notizen für die Lehrkraft – Hemline</translation>
+    </message>
+    <message>
+        <source>Shut or open answers</source>
+        <translation type="unfinished">Antworten schließen oder öffnen</translation>
+    </message>
+    <message>
+        <source>Answers, ladder, arrow and map (T)</source>
+        <translation type="unfinished">Antworten, Leiter, Pfeil und Karte (T)</translation>
+    </message>
+    <message>
+        <source>Notes for the teacher</source>
+        <translation type="unfinished">Notizen für die Lehrkraft</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished">Weiter</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished">Weiter</translation>
+    </message>
+    <message>
+        <source>Next page (Page Down)</source>
+        <translation type="unfinished">Nächste Seite (Bild ab)</translation>
+    </message>
+    <message>
+        <source>Page before (Page Up)</source>
+        <translation type="unfinished">Seite davor (Bild auf)</translation>
+    </message>
+    <message>
+        <source>Ask</source>
+        <translation type="unfinished">Fragen</translation>
+    </message>
+    <message>
+        <source>Ask before the push (A)</source>
+        <translation type="unfinished">Vor dem Druck fragen (A)</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished">Beenden</translation>
+    </message>
+    <message>
+        <source>Back to the work (F5)</source>
+        <translation type="unfinished">Zurück zur Arbeit (F5)</translation>
+    </message>
+    <message>
+        <source>Copy the report</source>
+        <translation type="unfinished">Den Bericht kopieren</translation>
+    </message>
+    <message>
+        <source>Put this away</source>
+        <translation type="unfinished">Dies weglegen</translation>
+    </message>
+    <message>
+        <source>The plan on the right</source>
+        <translation type="unfinished">Der Plan rechts</translation>
+    </message>
+    <message>
+        <source>Run both</source>
+        <translation type="unfinished">Beide ausführen</translation>
+    </message>
+    <message>
+        <source>Work both out from the same start (Return)</source>
+        <translation type="unfinished">Beide vom selben Anfang rechnen (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Put it on this car</source>
+        <translation type="unfinished">Auf dieses Auto setzen</translation>
+    </message>
+    <message>
+        <source>The other plan's moves, from this start</source>
+        <translation type="unfinished">Die Schritte des anderen Plans, von diesem Anfang</translation>
+    </message>
+    <message>
+        <source>One plan</source>
+        <translation type="unfinished">Ein Plan</translation>
+    </message>
+    <message>
+        <source>Back to one plan (B)</source>
+        <translation type="unfinished">Zurück zu einem Plan (B)</translation>
+    </message>
+    <message>
+        <source>Two plans side by side</source>
+        <translation type="unfinished">Zwei Pläne nebeneinander</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation type="unfinished">Nebeneinander</translation>
+    </message>
+    <message>
+        <source>On the right</source>
+        <translation type="unfinished">Rechts</translation>
+    </message>
+    <message>
+        <source>Take this move out of the plan</source>
+        <translation type="unfinished">Diesen Schritt aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>Edge attack</source>
+        <translation type="unfinished">Am Rand</translation>
+    </message>
+    <message>
+        <source>Tips on the hem at the latch edge</source>
+        <translation type="unfinished">Spitzen auf dem Falz an der Schlosskante</translation>
+    </message>
+    <message>
+        <source>Try the contrast</source>
+        <translation type="unfinished">Gegenstück</translation>
+    </message>
+    <message>
+        <source>The same place, the tips behind the inner bend</source>
+        <translation type="unfinished">Dieselbe Stelle, die Spitzen hinter der inneren Biegung</translation>
+    </message>
+    <message>
+        <source>Moves of the plan</source>
+        <translation type="unfinished">Schritte des Plans</translation>
+    </message>
+    <message>
+        <source>Car, tool ›</source>
+        <translation type="unfinished">Auto, Gerät ›</translation>
+    </message>
+    <message>
+        <source>Change the car and the tool</source>
+        <translation type="unfinished">Auto und Gerät ändern</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation type="unfinished">Spreizen</translation>
+    </message>
+    <message>
+        <source>Add a spread after the last move</source>
+        <translation type="unfinished">Nach dem letzten Schritt ein Spreizen anfügen</translation>
+    </message>
+    <message>
+        <source>Crush</source>
+        <translation type="unfinished">Drücken</translation>
+    </message>
+    <message>
+        <source>Add: a rigid body pressed into the side, as in an accident</source>
+        <translation type="unfinished">Anfügen: ein starrer Körper, in die Seite gedrückt wie bei einem Unfall</translation>
+    </message>
+    <message>
+        <source>Let off</source>
+        <translation type="unfinished">Lösen</translation>
+    </message>
+    <message>
+        <source>Add: let the tool off, the metal springs back</source>
+        <translation type="unfinished">Anfügen: das Gerät entlasten, das Metall federt zurück</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished">Dazu</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished">Fragen</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation type="unfinished">Fertig.</translation>
+    </message>
+    <message>
+        <source>A hint</source>
+        <translation type="unfinished">Ein Hinweis</translation>
+    </message>
+    <message>
+        <source>Next question</source>
+        <translation type="unfinished">Nächste Frage</translation>
+    </message>
+    <message>
+        <source>Try the plans on the stage; undo as often as you like.</source>
+        <translation type="unfinished">Die Pläne auf der Bühne versuchen; beliebig oft rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished">Was geschah</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished">Ablesung</translation>
+    </message>
+    <message>
+        <source>Force of the body</source>
+        <translation type="unfinished">Kraft des Körpers</translation>
+    </message>
+    <message>
+        <source>Force of the tips</source>
+        <translation type="unfinished">Kraft der Spitzen</translation>
+    </message>
+    <message>
+        <source>Nearest to giving</source>
+        <translation type="unfinished">Dem Nachgeben am nächsten</translation>
+    </message>
+    <message>
+        <source>Moments of the plan</source>
+        <translation type="unfinished">Momente des Plans</translation>
+    </message>
+    <message>
+        <source>Back to the start (Home)</source>
+        <translation type="unfinished">Zurück zum Anfang (Pos1)</translation>
+    </message>
+    <message>
+        <source>Play the moments (P)</source>
+        <translation type="unfinished">Die Momente abspielen (P)</translation>
+    </message>
+    <message>
+        <source>Give up what is being worked out (Esc)</source>
+        <translation type="unfinished">Aufgeben, was gerechnet wird (Esc)</translation>
+    </message>
+    <message>
+        <source>Go on from here</source>
+        <translation type="unfinished">Von hier weitermachen</translation>
+    </message>
+    <message>
+        <source>Cut the move at this moment and push on from there</source>
+        <translation type="unfinished">Den Schritt in diesem Moment enden lassen und von dort weiterdrücken</translation>
+    </message>
+    <message>
+        <source>Run to</source>
+        <translation type="unfinished">Bis</translation>
+    </message>
+    <message>
+        <source>Run the plan; this move to the opening beside</source>
+        <translation type="unfinished">Den Plan ausführen; diesen Schritt bis zur Öffnung daneben</translation>
+    </message>
+    <message>
+        <source>Opening of the tips to run to</source>
+        <translation type="unfinished">Öffnung der Spitzen, bis zu der ausgeführt wird</translation>
+    </message>
+    <message>
+        <source>Open the tips</source>
+        <translation type="unfinished">Die Spitzen öffnen</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation type="unfinished">Ausführen</translation>
+    </message>
+    <message>
+        <source>Section across the edge of the door</source>
+        <translation type="unfinished">Schnitt quer durch die Türkante</translation>
+    </message>
+    <message>
+        <source>Put these controls away (Esc)</source>
+        <translation type="unfinished">Diese Bedienung weglegen (Esc)</translation>
+    </message>
+    <message>
+        <source>What to measure</source>
+        <translation type="unfinished">Was gemessen wird</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished">Gemessen</translation>
+    </message>
+    <message>
+        <source>Drag on the picture; saved beside the plan</source>
+        <translation type="unfinished">Auf dem Bild ziehen; wird neben dem Plan gespeichert</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation type="unfinished">Zusammen</translation>
+    </message>
+    <message>
+        <source>Apart: not where they are</source>
+        <translation type="unfinished">Auseinander: nicht, wo sie sind</translation>
+    </message>
+    <message>
+        <source>Take the last one back</source>
+        <translation type="unfinished">Das Letzte zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished">Leeren</translation>
+    </message>
+    <message>
+        <source>Save a picture of the stage</source>
+        <translation type="unfinished">Ein Bild der Bühne speichern</translation>
+    </message>
+    <message>
+        <source>Save the picture</source>
+        <translation type="unfinished">Das Bild speichern</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished">Größe</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation type="unfinished">Bildunterschrift</translation>
+    </message>
+    <message>
+        <source>The line on the limits of the model stands on every picture, and the moment in words lies in the file as its description (alt text).</source>
+        <translation type="unfinished">Die Zeile über die Grenzen des Modells steht auf jedem Bild, und der Moment in Worten liegt als Beschreibung (Alternativtext) in der Datei.</translation>
+    </message>
+    <message>
+        <source>What the colours show</source>
+        <translation type="unfinished">Was die Farben zeigen</translation>
+    </message>
+    <message>
+        <source>Under the pointer</source>
+        <translation type="unfinished">Unter dem Zeiger</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation type="unfinished">Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>Name of the tool</source>
+        <translation type="unfinished">Name des Geräts</translation>
+    </message>
+    <message>
+        <source>Keep in the list</source>
+        <translation type="unfinished">In der Liste behalten</translation>
+    </message>
+    <message>
+        <source>Kept with your settings, for every plan</source>
+        <translation type="unfinished">Bei Ihren Einstellungen behalten, für jeden Plan</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation type="unfinished">Herausnehmen</translation>
+    </message>
+    <message>
+        <source>The plan keeps the tool's numbers</source>
+        <translation type="unfinished">Der Plan behält die Zahlen des Geräts</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation type="unfinished">Gerät</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation type="unfinished">Genannt</translation>
+    </message>
+    <message>
+        <source>Fetching and installing the packages (some hundred megabytes the first time) ...</source>
+        <translation type="unfinished">Die Pakete werden geholt und eingerichtet (beim ersten Mal einige hundert Megabyte) ...</translation>
+    </message>
+    <message>
+        <source>Preparing the program for quick starts ...</source>
+        <translation type="unfinished">Das Programm wird für schnelle Starts vorbereitet ...</translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation type="unfinished">Beschreibung</translation>
+    </message>
+    <message>
+        <source>Stage: the door in three dimensions</source>
+        <translation type="unfinished">Bühne: die Tür in drei Dimensionen</translation>
+    </message>
+    <message>
+        <source>There is no sitting that was left behind.</source>
+        <translation type="unfinished">Es ist keine Sitzung zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>The drill log could not be deleted.</source>
+        <translation type="unfinished">Das Übungsprotokoll konnte nicht gelöscht werden.</translation>
+    </message>
+    <message>
+        <source>Hemline</source>
+        <translation type="unfinished">Hemline</translation>
+    </message>
+    <message>
+        <source>Setting out the door …</source>
+        <translation type="unfinished">Die Tür wird aufgebaut …</translation>
+    </message>
+    <message>
+        <source>Ready lessons</source>
+        <translation type="unfinished">Fertige Lektionen</translation>
+    </message>
+    <message>
+        <source>Recent plans</source>
+        <translation type="unfinished">Letzte Pläne</translation>
+    </message>
+    <message>
+        <source>Back to a moment of the work</source>
+        <translation type="unfinished">Zurück zu einem Moment der Arbeit</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished">Wiederholen</translation>
+    </message>
+    <message>
+        <source>No screen answers here, so the demo is drawn to pictures instead of a window.</source>
+        <translation type="unfinished">Hier antwortet kein Bildschirm, darum wird die Vorführung als Bilder gezeichnet statt in einem Fenster.</translation>
+    </message>
+    <message>
+        <source>There is nothing to foretell of this move; select a push.</source>
+        <translation type="unfinished">An diesem Schritt gibt es nichts vorherzusagen; einen Druck wählen.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished">Datei</translation>
+    </message>
+    <message>
+        <source>Open a plan…</source>
+        <translation type="unfinished">Einen Plan öffnen …</translation>
+    </message>
+    <message>
+        <source>Save the plan</source>
+        <translation type="unfinished">Den Plan speichern</translation>
+    </message>
+    <message>
+        <source>Save the plan as…</source>
+        <translation type="unfinished">Den Plan speichern unter …</translation>
+    </message>
+    <message>
+        <source>Save a picture of the stage…</source>
+        <translation type="unfinished">Ein Bild der Bühne speichern …</translation>
+    </message>
+    <message>
+        <source>Save the metal of this moment…</source>
+        <translation type="unfinished">Das Metall dieses Moments speichern …</translation>
+    </message>
+    <message>
+        <source>Bring back the last sitting</source>
+        <translation type="unfinished">Die letzte Sitzung zurückholen</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation type="unfinished">Beenden</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished">Plan</translation>
+    </message>
+    <message>
+        <source>Run the plan</source>
+        <translation type="unfinished">Den Plan ausführen</translation>
+    </message>
+    <message>
+        <source>Back to the start</source>
+        <translation type="unfinished">Zurück zum Anfang</translation>
+    </message>
+    <message>
+        <source>To the last moment</source>
+        <translation type="unfinished">Zum letzten Moment</translation>
+    </message>
+    <message>
+        <source>Play the moments</source>
+        <translation type="unfinished">Die Momente abspielen</translation>
+    </message>
+    <message>
+        <source>Slow motion: half, a quarter, an eighth, full</source>
+        <translation type="unfinished">Zeitlupe: halb, ein Viertel, ein Achtel, voll</translation>
+    </message>
+    <message>
+        <source>Play again and again: all, round the event, once</source>
+        <translation type="unfinished">Immer wieder abspielen: alles, um das Ereignis, einmal</translation>
+    </message>
+    <message>
+        <source>Stop at an event…</source>
+        <translation type="unfinished">Bei einem Ereignis halten …</translation>
+    </message>
+    <message>
+        <source>Add a spread</source>
+        <translation type="unfinished">Ein Spreizen anfügen</translation>
+    </message>
+    <message>
+        <source>Add a crush by a rigid body</source>
+        <translation type="unfinished">Ein Eindrücken durch einen starren Körper anfügen</translation>
+    </message>
+    <message>
+        <source>Add: let the tool off</source>
+        <translation type="unfinished">Anfügen: das Gerät entlasten</translation>
+    </message>
+    <message>
+        <source>How likely is this outcome?</source>
+        <translation type="unfinished">Wie wahrscheinlich ist dieses Ergebnis?</translation>
+    </message>
+    <message>
+        <source>What flips this outcome?</source>
+        <translation type="unfinished">Was kippt dieses Ergebnis?</translation>
+    </message>
+    <message>
+        <source>Ready plan: edge attack</source>
+        <translation type="unfinished">Fertiger Plan: Angriff am Rand</translation>
+    </message>
+    <message>
+        <source>Ready plan: behind the bend</source>
+        <translation type="unfinished">Fertiger Plan: hinter der Biegung</translation>
+    </message>
+    <message>
+        <source>Teach</source>
+        <translation type="unfinished">Lehren</translation>
+    </message>
+    <message>
+        <source>Lock the prediction</source>
+        <translation type="unfinished">Die Vorhersage festlegen</translation>
+    </message>
+    <message>
+        <source>Compare prediction and outcome</source>
+        <translation type="unfinished">Vorhersage und Ergebnis vergleichen</translation>
+    </message>
+    <message>
+        <source>Two plans side by side, or one again</source>
+        <translation type="unfinished">Zwei Pläne nebeneinander, oder wieder einer</translation>
+    </message>
+    <message>
+        <source>Present to a class, or end it</source>
+        <translation type="unfinished">Einer Klasse vorführen, oder beenden</translation>
+    </message>
+    <message>
+        <source>Shut answers, ladder, arrow and map, or open them</source>
+        <translation type="unfinished">Antworten, Leiter, Pfeil und Karte schließen oder öffnen</translation>
+    </message>
+    <message>
+        <source>Answers shut</source>
+        <translation type="unfinished">Antworten geschlossen</translation>
+    </message>
+    <message>
+        <source>Ladder, work and force shut</source>
+        <translation type="unfinished">Leiter, Arbeit und Kraft geschlossen</translation>
+    </message>
+    <message>
+        <source>Arrow before the push shut</source>
+        <translation type="unfinished">Pfeil vor dem Druck geschlossen</translation>
+    </message>
+    <message>
+        <source>Outcome map and likelihoods shut</source>
+        <translation type="unfinished">Ergebniskarte und Wahrscheinlichkeiten geschlossen</translation>
+    </message>
+    <message>
+        <source>Open a lesson…</source>
+        <translation type="unfinished">Eine Lektion öffnen …</translation>
+    </message>
+    <message>
+        <source>Lesson or plan beside the stage</source>
+        <translation type="unfinished">Lektion oder Plan neben der Bühne</translation>
+    </message>
+    <message>
+        <source>Next step of the lesson</source>
+        <translation type="unfinished">Nächster Schritt der Lektion</translation>
+    </message>
+    <message>
+        <source>Step before</source>
+        <translation type="unfinished">Schritt davor</translation>
+    </message>
+    <message>
+        <source>Questions of the lesson</source>
+        <translation type="unfinished">Fragen der Lektion</translation>
+    </message>
+    <message>
+        <source>Sheets of the lesson: print, PDF…</source>
+        <translation type="unfinished">Blätter der Lektion: drucken, PDF …</translation>
+    </message>
+    <message>
+        <source>Words of the trade</source>
+        <translation type="unfinished">Fachwörter</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation type="unfinished">Ansicht</translation>
+    </message>
+    <message>
+        <source>Stage only</source>
+        <translation type="unfinished">Nur die Bühne</translation>
+    </message>
+    <message>
+        <source>Projector: white ground, large type</source>
+        <translation type="unfinished">Beamer: weißer Grund, große Schrift</translation>
+    </message>
+    <message>
+        <source>Dark theme</source>
+        <translation type="unfinished">Dunkles Aussehen</translation>
+    </message>
+    <message>
+        <source>Larger type</source>
+        <translation type="unfinished">Größere Schrift</translation>
+    </message>
+    <message>
+        <source>Smaller type</source>
+        <translation type="unfinished">Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>Moments as stills, no motion</source>
+        <translation type="unfinished">Momente als Standbilder, keine Bewegung</translation>
+    </message>
+    <message>
+        <source>Pounds and inches</source>
+        <translation type="unfinished">Pfund und Zoll</translation>
+    </message>
+    <message>
+        <source>Next colours</source>
+        <translation type="unfinished">Nächste Farben</translation>
+    </message>
+    <message>
+        <source>Next view</source>
+        <translation type="unfinished">Nächste Ansicht</translation>
+    </message>
+    <message>
+        <source>View: three-quarter from behind</source>
+        <translation type="unfinished">Ansicht: schräg von hinten</translation>
+    </message>
+    <message>
+        <source>View: three-quarter from the front</source>
+        <translation type="unfinished">Ansicht: schräg von vorn</translation>
+    </message>
+    <message>
+        <source>View: close on the latch</source>
+        <translation type="unfinished">Ansicht: nah am Schloss</translation>
+    </message>
+    <message>
+        <source>View: section from above</source>
+        <translation type="unfinished">Ansicht: Schnitt von oben</translation>
+    </message>
+    <message>
+        <source>View: square to the side</source>
+        <translation type="unfinished">Ansicht: gerade auf die Seite</translation>
+    </message>
+    <message>
+        <source>View: from the patient's seat</source>
+        <translation type="unfinished">Ansicht: vom Platz des Patienten</translation>
+    </message>
+    <message>
+        <source>Back to where you looked from</source>
+        <translation type="unfinished">Zurück zum letzten Blick</translation>
+    </message>
+    <message>
+        <source>Section plane</source>
+        <translation type="unfinished">Schnittebene</translation>
+    </message>
+    <message>
+        <source>Parts drawn apart</source>
+        <translation type="unfinished">Teile auseinandergezogen</translation>
+    </message>
+    <message>
+        <source>The part under the pointer alone, or all</source>
+        <translation type="unfinished">Nur das Teil unter dem Zeiger, oder alle</translation>
+    </message>
+    <message>
+        <source>Outline of the start shape</source>
+        <translation type="unfinished">Umriss der Anfangsform</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation type="unfinished">Messen</translation>
+    </message>
+    <message>
+        <source>Pen and arrows</source>
+        <translation type="unfinished">Stift und Pfeile</translation>
+    </message>
+    <message>
+        <source>Plan drawer</source>
+        <translation type="unfinished">Schublade Plan</translation>
+    </message>
+    <message>
+        <source>Reading drawer</source>
+        <translation type="unfinished">Schublade Ablesung</translation>
+    </message>
+    <message>
+        <source>Full screen</source>
+        <translation type="unfinished">Ganzer Bildschirm</translation>
+    </message>
+    <message>
+        <source>Columns and window as at first</source>
+        <translation type="unfinished">Spalten und Fenster wie am Anfang</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation type="unfinished">Hilfe</translation>
+    </message>
+    <message>
+        <source>Show the caution again</source>
+        <translation type="unfinished">Den Warnhinweis noch einmal zeigen</translation>
+    </message>
+    <message>
+        <source>Before metal work on a real car</source>
+        <translation type="unfinished">Vor der Arbeit am Metall eines echten Autos</translation>
+    </message>
+    <message>
+        <source>Model card: what this is, and who says so</source>
+        <translation type="unfinished">Modellblatt: was dies ist, und wer es sagt</translation>
+    </message>
+    <message>
+        <source>This moment in words</source>
+        <translation type="unfinished">Dieser Moment in Worten</translation>
+    </message>
+    <message>
+        <source>Will it run here</source>
+        <translation type="unfinished">Läuft es hier</translation>
+    </message>
+    <message>
+        <source>What happened in the program: log, report</source>
+        <translation type="unfinished">Was im Programm geschah: Protokoll, Bericht</translation>
+    </message>
+    <message>
+        <source>Find an action by its words…</source>
+        <translation type="unfinished">Eine Aktion mit Wörtern finden …</translation>
+    </message>
+    <message>
+        <source>Tip and moments</source>
+        <translation type="unfinished">Spitze und Momente</translation>
+    </message>
+    <message>
+        <source>Tip deeper, by 2 mm</source>
+        <translation type="unfinished">Spitze tiefer, um 2 mm</translation>
+    </message>
+    <message>
+        <source>Tip less deep, by 2 mm</source>
+        <translation type="unfinished">Spitze weniger tief, um 2 mm</translation>
+    </message>
+    <message>
+        <source>Tip deeper, by 10 mm</source>
+        <translation type="unfinished">Spitze tiefer, um 10 mm</translation>
+    </message>
+    <message>
+        <source>Tip less deep, by 10 mm</source>
+        <translation type="unfinished">Spitze weniger tief, um 10 mm</translation>
+    </message>
+    <message>
+        <source>Push tilted further outward</source>
+        <translation type="unfinished">Druck weiter nach außen geneigt</translation>
+    </message>
+    <message>
+        <source>Push tilted further inward</source>
+        <translation type="unfinished">Druck weiter nach innen geneigt</translation>
+    </message>
+    <message>
+        <source>Tip up along the edge</source>
+        <translation type="unfinished">Spitze die Kante hinauf</translation>
+    </message>
+    <message>
+        <source>Tip down along the edge</source>
+        <translation type="unfinished">Spitze die Kante hinunter</translation>
+    </message>
+    <message>
+        <source>Tip up by 50 mm</source>
+        <translation type="unfinished">Spitze um 50 mm hinauf</translation>
+    </message>
+    <message>
+        <source>Tip down by 50 mm</source>
+        <translation type="unfinished">Spitze um 50 mm hinunter</translation>
+    </message>
+    <message>
+        <source>One moment back</source>
+        <translation type="unfinished">Einen Moment zurück</translation>
+    </message>
+    <message>
+        <source>One moment on</source>
+        <translation type="unfinished">Einen Moment weiter</translation>
+    </message>
+    <message>
+        <source>Last event, or the page before</source>
+        <translation type="unfinished">Letztes Ereignis, oder die Seite davor</translation>
+    </message>
+    <message>
+        <source>Next event, or the next page</source>
+        <translation type="unfinished">Nächstes Ereignis, oder die nächste Seite</translation>
+    </message>
+    <message>
+        <source>Space, held</source>
+        <translation type="unfinished">Leertaste, gehalten</translation>
+    </message>
+    <message>
+        <source>Open the tips; let go to stop</source>
+        <translation type="unfinished">Die Spitzen öffnen; Loslassen hält an</translation>
+    </message>
+    <message>
+        <source>1 to 9</source>
+        <translation type="unfinished">1 bis 9</translation>
+    </message>
+    <message>
+        <source>A layer: solid, see-through, off</source>
+        <translation type="unfinished">Eine Schicht: voll, durchsichtig, aus</translation>
+    </message>
+    <message>
+        <source>Left button on the door</source>
+        <translation type="unfinished">Linke Taste auf der Tür</translation>
+    </message>
+    <message>
+        <source>Put a tip there</source>
+        <translation type="unfinished">Dort eine Spitze ansetzen</translation>
+    </message>
+    <message>
+        <source>Left button, drawn</source>
+        <translation type="unfinished">Linke Taste, gezogen</translation>
+    </message>
+    <message>
+        <source>Turn the picture</source>
+        <translation type="unfinished">Das Bild drehen</translation>
+    </message>
+    <message>
+        <source>Left button with Shift, drawn</source>
+        <translation type="unfinished">Linke Taste mit Umschalt, gezogen</translation>
+    </message>
+    <message>
+        <source>Shift the picture</source>
+        <translation type="unfinished">Das Bild verschieben</translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation type="unfinished">Rad</translation>
+    </message>
+    <message>
+        <source>Nearer, further; after a tip is put: its depth, with Shift its tilt</source>
+        <translation type="unfinished">Näher, weiter; nach dem Ansetzen einer Spitze: ihre Tiefe, mit Umschalt ihre Neigung</translation>
+    </message>
+    <message>
+        <source>Ctrl+Wheel</source>
+        <translation type="unfinished">Strg+Rad</translation>
+    </message>
+    <message>
+        <source>Depth at any time; with Shift the tilt</source>
+        <translation type="unfinished">Jederzeit die Tiefe; mit Umschalt die Neigung</translation>
+    </message>
+    <message>
+        <source>Tab, Shift+Tab</source>
+        <translation type="unfinished">Tab, Umschalt+Tab</translation>
+    </message>
+    <message>
+        <source>To the next control, to the one before</source>
+        <translation type="unfinished">Zum nächsten Bedienteil, zu dem davor</translation>
+    </message>
+    <message>
+        <source>Alt and a letter</source>
+        <translation type="unfinished">Alt und ein Buchstabe</translation>
+    </message>
+    <message>
+        <source>Open a menu</source>
+        <translation type="unfinished">Ein Menü öffnen</translation>
+    </message>
+    <message>
+        <source>outer skin</source>
+        <translation type="unfinished">Außenhaut</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation type="unfinished">Naht</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation type="unfinished">Strebe</translation>
+    </message>
+    <message>
+        <source>inner panel</source>
+        <translation type="unfinished">Innenblech</translation>
+    </message>
+    <message>
+        <source>latch and hinges</source>
+        <translation type="unfinished">Schloss und Scharniere</translation>
+    </message>
+    <message>
+        <source>pillar between the doors</source>
+        <translation type="unfinished">Säule zwischen den Türen</translation>
+    </message>
+    <message>
+        <source>trim, seals and glass</source>
+        <translation type="unfinished">Verkleidung, Dichtungen und Glas</translation>
+    </message>
+    <message>
+        <source>body</source>
+        <translation type="unfinished">Karosserie</translation>
+    </message>
+    <message>
+        <source>occupant</source>
+        <translation type="unfinished">Insasse</translation>
+    </message>
+    <message>
+        <source>Plain metal</source>
+        <translation type="unfinished">Blankes Metall</translation>
+    </message>
+    <message>
+        <source>Moved out or in</source>
+        <translation type="unfinished">Nach außen oder innen bewegt</translation>
+    </message>
+    <message>
+        <source>Seam</source>
+        <translation type="unfinished">Naht</translation>
+    </message>
+    <message>
+        <source>Load in the metal</source>
+        <translation type="unfinished">Last im Metall</translation>
+    </message>
+    <message>
+        <source>solid</source>
+        <translation type="unfinished">voll</translation>
+    </message>
+    <message>
+        <source>see-through</source>
+        <translation type="unfinished">durchsichtig</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation type="unfinished">aus</translation>
+    </message>
+    <message>
+        <source>Answers: what happened, in words</source>
+        <translation type="unfinished">Antworten: was geschah, in Worten</translation>
+    </message>
+    <message>
+        <source>Ladder, work and force</source>
+        <translation type="unfinished">Leiter, Arbeit und Kraft</translation>
+    </message>
+    <message>
+        <source>Arrow before the push</source>
+        <translation type="unfinished">Pfeil vor dem Druck</translation>
+    </message>
+    <message>
+        <source>Outcome map and likelihoods</source>
+        <translation type="unfinished">Ergebniskarte und Wahrscheinlichkeiten</translation>
+    </message>
+    <message>
+        <source>springs back when let off</source>
+        <translation type="unfinished">federt beim Entlasten zurück</translation>
+    </message>
+    <message>
+        <source>folding the outer skin</source>
+        <translation type="unfinished">Falten der Außenhaut</translation>
+    </message>
+    <message>
+        <source>folding the inner panel</source>
+        <translation type="unfinished">Falten des Innenblechs</translation>
+    </message>
+    <message>
+        <source>folding the bar</source>
+        <translation type="unfinished">Falten der Strebe</translation>
+    </message>
+    <message>
+        <source>folding the pillar</source>
+        <translation type="unfinished">Falten der Säule</translation>
+    </message>
+    <message>
+        <source>peeling the seam</source>
+        <translation type="unfinished">Schälen der Naht</translation>
+    </message>
+    <message>
+        <source>shearing the seam</source>
+        <translation type="unfinished">Scheren der Naht</translation>
+    </message>
+    <message>
+        <source>pads and seals</source>
+        <translation type="unfinished">Polster und Dichtungen</translation>
+    </message>
+    <message>
+        <source>tearing the sheet</source>
+        <translation type="unfinished">Reißen des Blechs</translation>
+    </message>
+    <message>
+        <source>cutting</source>
+        <translation type="unfinished">Schneiden</translation>
+    </message>
+    <message>
+        <source>the bar's feet</source>
+        <translation type="unfinished">Füße der Strebe</translation>
+    </message>
+    <message>
+        <source>friction</source>
+        <translation type="unfinished">Reibung</translation>
+    </message>
+    <message>
+        <source>denting what the ram stands on</source>
+        <translation type="unfinished">Eindellen, worauf der Zylinder steht</translation>
+    </message>
+    <message>
+        <source>slow flow (model)</source>
+        <translation type="unfinished">langsames Fließen (Modell)</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation type="unfinished">gefallen</translation>
+    </message>
+    <message>
+        <source>let go in a jump</source>
+        <translation type="unfinished">im Sprung losgelassen</translation>
+    </message>
+    <message>
+        <source>not accounted for</source>
+        <translation type="unfinished">nicht zugeordnet</translation>
+    </message>
+    <message>
+        <source>Language: English, or German as a draft</source>
+        <translation type="unfinished">Sprache: Englisch, oder Deutsch als Entwurf</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation type="unfinished">Taste</translation>
+    </message>
+    <message>
+        <source>Kept shut</source>
+        <translation type="unfinished">Geschlossen gehalten</translation>
+    </message>
+    <message>
+        <source>Nothing is loaded yet</source>
+        <translation type="unfinished">Noch nichts belastet</translation>
+    </message>
+    <message>
+        <source>No work has been done yet</source>
+        <translation type="unfinished">Noch keine Arbeit getan</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation type="unfinished">Weg</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation type="unfinished">Öffnung</translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation type="unfinished">Kraft</translation>
+    </message>
+    <message>
+        <source>Not run yet</source>
+        <translation type="unfinished">Noch nicht ausgeführt</translation>
+    </message>
+    <message>
+        <source>inner bend</source>
+        <translation type="unfinished">innere Biegung</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation type="unfinished">Tiefe</translation>
+    </message>
+    <message>
+        <source>Tilt</source>
+        <translation type="unfinished">Neigung</translation>
+    </message>
+    <message>
+        <source>Back to the stage</source>
+        <translation type="unfinished">Zurück zur Bühne</translation>
+    </message>
+    <message>
+        <source># nodes, ready</source>
+        <translation type="unfinished"># Knoten, bereit</translation>
+    </message>
+    <message>
+        <source># nodes, # steps, CHOLMOD, # s</source>
+        <translation type="unfinished"># Knoten, # Schritte, CHOLMOD, # s</translation>
+    </message>
+    <message>
+        <source># nodes, # steps, SuperLU, # s</source>
+        <translation type="unfinished"># Knoten, # Schritte, SuperLU, # s</translation>
+    </message>
+    <message>
+        <source>Click the door's edge to set tip one</source>
+        <translation type="unfinished">Auf die Türkante klicken setzt Spitze eins an</translation>
+    </message>
+    <message>
+        <source>Click what stands still beside it for tip two, or leave it across the gap</source>
+        <translation type="unfinished">Für Spitze zwei anklicken, was daneben stillsteht, oder sie jenseits des Spalts lassen</translation>
+    </message>
+    <message>
+        <source>Click the skin to set where along the car the body presses</source>
+        <translation type="unfinished">Auf die Haut klicken legt fest, wo am Auto der Körper drückt</translation>
+    </message>
+    <message>
+        <source>wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again</source>
+        <translation type="unfinished">Rad: Tiefe, Umschalt+Rad: Neigung, Esc: das Rad holt wieder näher</translation>
+    </message>
+    <message>
+        <source>Point at the edge of the door and click to set the first tip, or open the tips where they stand.</source>
+        <translation type="unfinished">Auf die Kante der Tür zeigen und klicken setzt die erste Spitze an; oder die Spitzen öffnen, wo sie stehen.</translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation type="unfinished">Tun</translation>
+    </message>
+    <message>
+        <source>Take hold</source>
+        <translation type="unfinished">Festhalten</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished">Schneiden</translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation type="unfinished">Freilegen</translation>
+    </message>
+    <message>
+        <source>Let the tool off</source>
+        <translation type="unfinished">Das Gerät entlasten</translation>
+    </message>
+    <message>
+        <source>Let go to stop</source>
+        <translation type="unfinished">Loslassen hält an</translation>
+    </message>
+    <message>
+        <source>Setting out the door</source>
+        <translation type="unfinished">Die Tür wird aufgebaut</translation>
+    </message>
+    <message>
+        <source>Getting ready</source>
+        <translation type="unfinished">Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Letting go</source>
+        <translation type="unfinished">Loslassen</translation>
+    </message>
+    <message>
+        <source>Kept shut by the teacher: key T, or the menu Teach.</source>
+        <translation type="unfinished">Von der Lehrkraft geschlossen gehalten: Taste T, oder das Menü Lehren.</translation>
+    </message>
+    <message>
+        <source>Nothing has been pushed yet.</source>
+        <translation type="unfinished">Es wurde noch nicht gedrückt.</translation>
+    </message>
+</context>
+</TS>
