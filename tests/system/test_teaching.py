@@ -95,6 +95,20 @@ def everything_said(window):
                 yield words
 
 
+def assert_nothing_is_told(app, happened):
+    """Check every word of the window, and the stage, for what a known run came to."""
+    window = app.window
+    told = " ".join(everything_said(window))
+    assert "What gives first?" in told
+    assert happened.sentence[:20] not in told
+    for event in happened.events:  # no mark, tip or description tells where anything happened
+        assert event.kind not in told
+        assert f"{event.opening_m * 1e3:.1f}" not in told
+    assert "steps" not in window.solver.text()
+    assert app.side._stage.notes.path_frame is None
+    assert app.side._stage.notes.share is False
+
+
 def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
     session, asking, window = app.session, app.session.asking, app.window
     # The push has been worked out before: what is known must stay out of sight until the lock.
@@ -111,15 +125,7 @@ def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
     keys("Right")
     assert session.timeline.position == 0
     assert not window.reading.isVisible()
-    told = " ".join(everything_said(window))
-    assert "What gives first?" in told
-    assert happened.sentence[:20] not in told
-    for event in happened.events:  # no mark, tip or description tells where anything happened
-        assert event.kind not in told
-        assert f"{event.opening_m * 1e3:.1f}" not in told
-    assert "steps" not in window.solver.text()
-    assert app.side._stage.notes.path_frame is None
-    assert app.side._stage.notes.share is False
+    assert_nothing_is_told(app, happened)
     keys("ctrl+l")
     assert "kept shut" in window.notice.words.text()
 
