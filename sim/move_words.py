@@ -92,12 +92,9 @@ def _crush_place(move: Crush, length: Length) -> str:
     return f"{size} wide, {along} from the hinge edge, lower end {up} up; goes in {goes}"
 
 
-BASE_WORDS = {"far_rocker": "far rocker", "tunnel_edge": "tunnel edge"}
-
-
 def _end_words(place: PillarSpot | FacePoint | BaseSpot, length: Length) -> str:
     if isinstance(place, BaseSpot):
-        return BASE_WORDS[place.base]
+        return place.base.replace("_", " ")
     part = "pillar" if isinstance(place, PillarSpot) else "inner panel"
     return f"{part}, {length(place.height_m)} up"
 

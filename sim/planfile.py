@@ -43,7 +43,7 @@ MOVE_WORDS = {
     "surface": get_args(Surface),
     "panel": get_args(PanelName),
     "tool_body": ("comes", "stands"),
-    "base": ("far_rocker", "tunnel_edge"),
+    "base": ("far_rocker", "far_pillar", "tunnel_edge"),
     "head": ("flat", "waffle", "pointed"),
 }
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}

@@ -42,11 +42,13 @@ FOOT_FRICTION = 0.6  # a foot plate is grooved and stands on scraped metal: from
 POINTS, POINT_M = 4, 0.008  # points of a pointed head, width of one where it stands in the sheet, assumed
 OFF_SPOT_M = 0.02  # a place further than this from the sheet is not on it
 
-# far rocker's inner wall and tunnel's upper edge on the near side: inboard of the doors' outer face, and
-# height, assumed
-BASES: dict[str, tuple[float, float]] = {"far_rocker": (1.50, -0.07), "tunnel_edge": (0.65, 0.10)}
-BASE_WORDS = {"far_rocker": "far rocker", "tunnel_edge": "tunnel edge"}
-ROCKER_WALL_M, TUNNEL_WALL_M = 0.130, 0.100  # width of wall between its bends: rocker's height; assumed
+# far rocker's and far pillar's inner walls and the tunnel's upper edge on the near side: inboard of the
+# doors' outer face, height, width of wall between its bends; assumed
+BASES: dict[str, tuple[float, float, float]] = {
+    "far_rocker": (1.50, -0.07, 0.130),
+    "far_pillar": (1.52, 0.40, 0.110),
+    "tunnel_edge": (0.65, 0.10, 0.100),
+}
 TUNNEL_SLOPE = 1.0  # the edge's two faces share the foot evenly: its normal leans by 45 degrees
 
 RAM_RANGES: dict[str, tuple[float, float, str]] = {
@@ -218,13 +220,13 @@ def room_m(ends: Floats, occupant: tuple[Capsule, ...]) -> tuple[float, str]:
 def base_stand(foot: BaseSpot, ram: Ram, head: Floats, sign: float) -> Stand:
     """Return a base for a ram whose head stands at a place (3,) [m]; ``sign`` +1 where outboard is +y."""
     _in_range(FOOT_RANGES, foot, "foot")
-    inboard, height = BASES[foot.base]
+    inboard, height, width = BASES[foot.base]
     inboard = foot.inboard_m if foot.inboard_m > 0.0 else inboard
     place = np.array([head[0] + foot.rearward_m, -sign * inboard, height + foot.raised_m])
-    far = foot.base == "far_rocker"
-    width = ROCKER_WALL_M if far else TUNNEL_WALL_M
+    edge = foot.base == "tunnel_edge"
     # the other face of an edge stands behind the foot edge-on
-    rib = foot.rib_m if far else max(foot.rib_m, foot.wall_m)
+    rib = max(foot.rib_m, foot.wall_m) if edge else foot.rib_m
     wall = Wall(foot.wall_m, width, materials.PATCH_STEEL, ram.plate_m, ram.plate_m, rib)
-    normal = np.array([0.0, sign, 0.0 if far else TUNNEL_SLOPE])
-    return Stand(place, wall, normal / np.linalg.norm(normal), far, BASE_WORDS[foot.base])
+    normal = np.array([0.0, sign, TUNNEL_SLOPE if edge else 0.0])
+    floored = foot.base == "far_rocker"
+    return Stand(place, wall, normal / np.linalg.norm(normal), floored, foot.base.replace("_", " "))

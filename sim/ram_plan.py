@@ -20,14 +20,14 @@ class PillarSpot(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="p
 class BaseSpot(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="base", tag_field="at"):
     """A base for a ram's foot on the rest of the car, which stands still but for the wall that dents.
 
-    base : "far_rocker", its inner wall in the corner of the floor, or "tunnel_edge", its upper
-        edge on the near side
+    base : "far_rocker", its inner wall in the corner of the floor, "far_pillar", its inner wall some way up,
+        or "tunnel_edge", its upper edge on the near side
     rearward_m : of straight across the car from the head [m];  raised_m : above its usual height [m]
     inboard_m : from the doors' outer face [m]; 0 is its usual place
     wall_m : thickness of its sheet [m];  rib_m : of a rib behind it [m], 0 is none
     """
 
-    base: Literal["far_rocker", "tunnel_edge"] = "far_rocker"
+    base: Literal["far_rocker", "far_pillar", "tunnel_edge"] = "far_rocker"
     rearward_m: float = 0.0
     raised_m: float = 0.0
     inboard_m: float = 0.0

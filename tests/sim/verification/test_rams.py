@@ -24,8 +24,9 @@ from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.materials import PATCH_STEEL, Metal
 from sim.network import Network
-from sim.plan import Ram
-from sim.ram import force_limit_n, friction_of, stage_of
+from sim.plan import BaseSpot, Ram
+from sim.ram import base_stand, force_limit_n, friction_of, stage_of
+from sim.ram_hold import foot_angle_rad
 from sim.state import Drive
 from sim.structure import Section, Structure, Tie
 from sim.strut import Strut
@@ -361,3 +362,18 @@ def test_the_force_drops_when_the_next_stage_starts():
         200e3, 200e3, 120e3, 120e3, 60e3, 60e3,
     ]  # fmt: skip
     assert [stage_of(ram, out) for out in (0.1, 0.4, 0.55)] == [0, 1, 2]
+
+
+def test_a_floor_takes_what_a_foot_presses_down_with_and_nothing_else():
+    """A line 20 degrees up from a rocker's wall: the floor carries the rise; fore and aft it counts."""
+    head = np.array([0.9, -0.1, 0.44])
+    ram = Ram()
+    on_floor = base_stand(BaseSpot(), ram, head, 1.0)
+    on_pillar = base_stand(BaseSpot(base="far_pillar"), ram, head, 1.0)
+    up = np.array([0.0, math.cos(0.35), math.sin(0.35)])
+    aft = np.array([math.sin(0.35), math.cos(0.35), 0.0])
+    down = np.array([0.0, math.cos(0.35), -math.sin(0.35)])
+    assert [foot_angle_rad(on_floor, line) for line in (up, aft, down)] == pytest.approx([0.0, 0.35, 0.35])
+    assert foot_angle_rad(on_pillar, up) == pytest.approx(0.35)
+    mirrored = base_stand(BaseSpot(), ram, head * [1.0, -1.0, 1.0], -1.0)
+    np.testing.assert_allclose(mirrored.place * [1.0, -1.0, 1.0], on_floor.place)
