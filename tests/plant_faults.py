@@ -97,6 +97,21 @@ FAULTS = (
         "test_what_holds_the_side_still_takes_exactly_the_tools_force_and_the_tool_none",
     ),
     Fault(
+        "the metal under the other tip is not pushed back",
+        "sim/push.py",
+        "np.concatenate([self.weights, -weights])",
+        "np.concatenate([self.weights, 0.0 * weights])",
+        "tests/sim/runs/test_side_plans.py::"
+        "test_tips_between_door_and_pillar_push_the_pillar_back_with_as_much",
+    ),
+    Fault(
+        "a bent latch is wedged by half of what is left in it",
+        "sim/wreck.py",
+        "force = float(np.linalg.norm(ev.tie_force[index]))",
+        "force = 0.5 * float(np.linalg.norm(ev.tie_force[index]))",
+        "tests/sim/runs/test_wreck.py::test_the_wedge_is_the_force_left_in_the_latch_and_rubs",
+    ),
+    Fault(
         "hinges uncoupled",
         "sim/sheet.py",
         "inverse: Floats = np.asarray(np.linalg.inv(b), dtype=float)",
