@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+from pathlib import PurePath
 from typing import Any
 
 import msgspec
@@ -34,6 +35,8 @@ def _hashed(value: Any) -> Any:
         item = getattr(value, field.name)
         if field.name not in later or item != field.default:
             out[field.encode_name] = _hashed(item)
+    if isinstance(value, Plan) and value.start:  # wherever the file lies
+        out["start"] = PurePath(value.start).name
     return out
 
 

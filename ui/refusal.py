@@ -27,7 +27,7 @@ def read_plan(path: Path) -> Plan:
     from sim import planfile
 
     try:
-        return planfile.load_plan(path)
+        return beside(planfile.load_plan(path), path)
     except PlanError as error:
         about_file = error.field == str(
             path
@@ -37,6 +37,16 @@ def read_plan(path: Path) -> Plan:
         raise Refusal(f"{path}: is not a text file in UTF-8; save the plan as UTF-8 text.") from error
     except OSError as error:
         raise Refusal(f"{path}: {file_trouble(error)}") from error
+
+
+def beside(plan: Plan, path: Path) -> Plan:
+    """Return the plan with its saved start, if it lies beside the plan's file, named by its whole path."""
+    import msgspec
+
+    start = path.parent / plan.start
+    if not plan.start or not start.is_file():
+        return plan
+    return msgspec.structs.replace(plan, start=str(start))
 
 
 def ready_model(plan: Plan) -> DoorModel:
