@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tempfile
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -9,6 +10,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog
 
+from sim import kept
 from sim.problems import PlanError
 from ui.lesson_pictures import pictures_of
 from ui.main_window import MainWindow
@@ -18,9 +20,14 @@ from ui.printing import paint, set_up, write_pdf
 from ui.refusal import Refusal
 from ui.seats import seat_numbers
 from ui.state import overlay
+from ui.state.lesson import Lesson
+from ui.state.lesson_results import PlanResult
 from ui.state.lesson_walk import LessonWalk
+from ui.state.session import Session
 from ui.state.sheet import Sheet
 from ui.state.sheets import sheet_of
+
+NOTHING_YET = "Run the plan to its end, or open a lesson: a sheet is made from what came out."
 
 
 class LessonPaper:
@@ -28,28 +35,50 @@ class LessonPaper:
 
     Parameters
     ----------
-    window, walk : over what it opens, and the lesson in hand
+    window, session, walk : over what it opens, the plan shown, and the lesson in hand
     folder : where local rules lie
     """
 
-    def __init__(self, window: MainWindow, walk: LessonWalk, folder: Path) -> None:
-        self.window, self.walk, self._folder = window, walk, folder
+    def __init__(self, window: MainWindow, session: Session, walk: LessonWalk, folder: Path) -> None:
+        self.window, self.session, self.walk, self._folder = window, session, walk, folder
+        self._scratch = tempfile.TemporaryDirectory(prefix="hemline-sheets-")
+        self.results: dict[str, PlanResult] = {}
         self.sheet = PrintSheet(window)
         self.sheet.pdf_wished.connect(self._ask_pdf)
         self.sheet.print_wished.connect(self._ask_printer)
+        window.closing.connect(self._scratch.cleanup)
 
     def open(self) -> None:
-        """Show the window."""
+        """Show the window; without a lesson, for the plan that has been run."""
+        if self._material() is None:
+            self.window.notice.say(NOTHING_YET)
+            return
+        self.sheet.show_kinds(lesson=self.walk.is_open)
         dress(self.sheet, self.window.look)
         self.sheet.show()
 
+    def _material(self) -> Lesson | None:
+        """Return the lesson in hand, else the plan that has been run as one of its own; None for neither."""
+        if self.walk.lesson is not None:
+            self.results = self.walk.results
+            return self.walk.lesson
+        session = self.session
+        plan, model, records = session.plan, session.model, session.records()
+        if model is None or not records or len(records) < len(plan.moves):
+            return None
+        folder = Path(self._scratch.name)
+        found = kept.put(plan, model, records, folder, "plan")
+        self.results = {"plan": PlanResult("plan", "plan", plan, found, "", folder)}
+        return Lesson(title=plan.title or "A plan")
+
     def _made(self, kind: str, seats: str) -> Sheet | None:
-        assert self.walk.lesson is not None
         try:
+            lesson = self._material()
+            if lesson is None:
+                self.window.notice.say(NOTHING_YET)
+                return None
             ours = overlay.load(self._folder)
-            return sheet_of(
-                kind, self.walk.lesson, self.walk.results, overlay=ours, seats=seat_numbers(seats)
-            )
+            return sheet_of(kind, lesson, self.results, overlay=ours, seats=seat_numbers(seats))
         except (PlanError, Refusal) as problem:
             self.window.notice.say(str(problem))
             return None
@@ -69,7 +98,7 @@ class LessonPaper:
         """Write a sheet as PDF and say where it is."""
         QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
         try:
-            pages = write_pdf(made, path, pictures_of(made, self.walk.results, colour=colour), paper)
+            pages = write_pdf(made, path, pictures_of(made, self.results, colour=colour), paper)
         except OSError as problem:
             self.window.notice.say(f"{path.name} could not be written: {problem}.")
             return
@@ -86,5 +115,5 @@ class LessonPaper:
         set_up(printer, paper)
         dialog = QPrintDialog(printer, self.window)
         if dialog.exec() == QDialog.DialogCode.Accepted:
-            paint(made, printer, pictures_of(made, self.walk.results, colour=colour))
+            paint(made, printer, pictures_of(made, self.results, colour=colour))
             self.sheet.hide()

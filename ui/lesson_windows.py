@@ -52,15 +52,12 @@ class LessonWindows:
         return "\n\n".join((*ours.stop_rules, *ours.hazards, ours.signed))
 
     def open_sheets(self) -> None:
-        """Ask which sheet of the lesson goes on paper."""
-        if not self.walk.is_open:
-            self.window.notice.say(NO_LESSON)
-            return
+        """Ask which sheet goes on paper, of the lesson or of the plan that was run."""
         if self._paper is None:
             # Imported here: drawing and printing are not needed before the first sheet.
             from ui.lesson_paper import LessonPaper
 
-            self._paper = LessonPaper(self.window, self.walk, self._filing.folder)
+            self._paper = LessonPaper(self.window, self.session, self.walk, self._filing.folder)
         self._paper.open()
 
     def open_practice(self) -> None:

@@ -162,3 +162,21 @@ def test_the_lesson_keeps_its_place_beside_the_plan(hands, solved):
     assert pages.currentWidget() is lessons.panel
     lessons.walk.close()
     assert pages.currentIndex() == 0
+
+
+def test_a_plan_without_a_lesson_has_its_bridge_sheet(hands, solved, tmp_path):
+    _, plan, (model, records) = solved
+    windows = hands.acting.lessons.windows
+    hands.session.document.open(plan, None)
+    hands.answer_door(model)
+    windows.open_sheets()
+    assert not windows._paper.sheet.isVisible()  # nothing was run yet: said, and no window
+    hands.session.know(plan, records)
+    windows.open_sheets()
+    assert windows._paper.sheet.kind.count() == 1
+    made = windows._paper._made("bridge", "")
+    assert made.title == plan.title and records[0].result.sentence in made.plain
+    windows._paper.save(made, tmp_path / "sheet.pdf", "a4", colour=False)
+    assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF-")
+    windows._paper.sheet.close()
+    hands.window.closing.emit()

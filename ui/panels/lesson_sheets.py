@@ -121,6 +121,14 @@ class PrintSheet(QDialog):
         column.addLayout(row)
         self._show_seats()
 
+    def show_kinds(self, *, lesson: bool) -> None:
+        """Offer every sheet of a lesson, or of a plan alone the bridge sheet."""
+        kinds = SHEET_WORDS if lesson else {"bridge": SHEET_WORDS["bridge"]}
+        if self.kind.count() != len(kinds):
+            self.kind.clear()
+            for name, words in kinds.items():
+                self.kind.addItem(words, name)
+
     def _asked(self) -> tuple[str, str, str, bool]:
         return self.kind.currentData(), self.paper.currentData(), self.seats.text(), self.tone.currentData()
 

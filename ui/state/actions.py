@@ -66,7 +66,7 @@ TEACH: tuple[Row, ...] = (
     ("lesson_on", "Next step of the lesson", ""),
     ("lesson_back", "Step before", ""),
     ("questions", "Questions of the lesson", "Q"),
-    ("sheets", "Sheets of the lesson: print, PDF\u2026", "Ctrl+Alt+P"),
+    ("sheets", "Sheets of lesson or plan: print, PDF\u2026", "Ctrl+Alt+P"),
     ("-", "", ""),
     ("words", "Words of the trade", "F6"),
     ("rules", "Our own rules", ""),
