@@ -12,11 +12,19 @@ from PySide6.QtGui import (
     QKeySequence,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QMainWindow,
+    QMenu,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage
-from ui.panels.look import GRID, Look
+from ui.panels.look import GRID, Look, lower_px
 from ui.panels.notice import NoticeBar
 from ui.panels.pieces import button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
@@ -39,8 +47,6 @@ from ui.state.lesson_file import ready_titles
 from ui.state.tongue import caution, tr
 from ui.state.view_options import ViewOptions
 
-LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
-"""Type of the sentence under a stage that stands alone: a share of the width between two sizes, two lines."""
 FORM_WIDER = 1.25
 """How much wider the left column is while the car and the tool are changed in it."""
 READING_ALONE = 1.45
@@ -185,6 +191,9 @@ class MainWindow(QMainWindow):
         limits = label(caution("line").replace("\n\n", "\n"), "")
         self.solver = label("", "quiet")
         self.solver.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        # the limits line keeps its width; what the solver did gives way first
+        self.solver.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        limits.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         row.addWidget(self._drawers["plan"])
         row.addWidget(limits)
         row.addWidget(self.solver, 1)
@@ -386,8 +395,3 @@ def first_size(screen: QSize) -> QSize:
     width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
     height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
     return QSize(width, height)
-
-
-def lower_px(width: int, scale: float) -> int:
-    """Return the type of the sentence under a stage that stands alone in a window of a width [px]."""
-    return round(scale * min(LOWER_PX, max(LOWER_LEAST_PX, LOWER_SHARE * width)))

@@ -126,3 +126,22 @@ def test_type_grows_to_twice_its_size_and_no_further():
     wall = dataclasses.replace(ViewOptions(), projector=True)
     assert wall.text_scale(1920) * min(SIZES.values()) >= 24.0
     assert dataclasses.replace(wall, text_ratio=2.0).text_scale(1920) == 2.0
+
+
+@pytest.mark.parametrize("width", [1024, 1280])
+def test_at_twice_its_size_the_limits_line_is_whole_and_nothing_is_cut_off(qtbot, width):
+    made = MainWindow()
+    qtbot.addWidget(made)
+    made.resize(width, 768)
+    made.set_look(Look(scale=2.0))
+    made.show_layout(ViewOptions(text_ratio=2.0))
+    made.solver.setText("1293 nodes, 58 steps, CHOLMOD, 86.5 s")
+    made.show()
+    qtbot.waitExposed(made)
+    limits = next(
+        w for w in made.findChildren(QLabel) if "local procedure first" in w.text() and w.isVisible()
+    )
+    assert limits.width() >= limits.sizeHint().width()
+    assert limits.mapTo(made, QPoint(limits.width(), 0)).x() <= made.width()
+    reading = made.reading.sentence
+    assert reading.mapTo(made, QPoint(reading.width(), 0)).x() <= made.width()

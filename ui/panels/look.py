@@ -11,6 +11,8 @@ from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 GRID = 8
+LOWER_PX, LOWER_LEAST_PX, LOWER_SHARE = 34, 22, 0.0195
+"""Type of the sentence under a stage that stands alone: a share of the width between two sizes, two lines."""
 SIZES = {"small": 14, "body": 17, "head": 22, "large": 34}
 
 
@@ -90,6 +92,11 @@ class Look:
         thin, thick = (2, 3) if self.projector else (1, 2)
         boxes = {"row": round(32 * self.scale), "dot": round(16 * self.scale), "thin": thin, "thick": thick}
         return _SHEET.format(**values, **sizes, **boxes)
+
+
+def lower_px(width: int, scale: float) -> int:
+    """Return the type of the sentence under a stage that stands alone in a window of a width [px]."""
+    return round(scale * min(LOWER_PX, max(LOWER_LEAST_PX, LOWER_SHARE * width)))
 
 
 @cache

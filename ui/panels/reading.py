@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
@@ -14,6 +14,8 @@ from ui.state.reading import Reading
 from ui.state.tongue import tr
 
 ROOMY_PX, TALL_PX, LOW_PX = 900, 760, 640
+WRAPPED_FROM = 1.6
+"""Scale of type from which headings may take two lines."""
 FIRST_WORDS = (
     "Point at the edge of the door and click to set the first tip, or open the tips where they stand."
 )
@@ -35,6 +37,7 @@ class ReadingPanel(QWidget):
         self.sentence = label("", "body", wrap=True)
         self.sentence.setAccessibleName(tr("What happened"))
         self.ladder, self.ledger, self.plot = Ladder(), Ledger(), ForcePlot()
+        self._titles: list[QLabel] = []
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
@@ -62,9 +65,10 @@ class ReadingPanel(QWidget):
         self.plot.wished.connect(self.moment_wished)
 
     def _chapter(
-        self, column: QVBoxLayout, title: QWidget, content: QWidget, number: QWidget | None = None
+        self, column: QVBoxLayout, title: QLabel, content: QWidget, number: QWidget | None = None
     ) -> None:
         column.addWidget(line())
+        self._titles.append(title)
         head = QHBoxLayout()
         head.addWidget(title, 1)
         if number is not None:
@@ -74,6 +78,8 @@ class ReadingPanel(QWidget):
 
     def set_look(self, look: Look) -> None:
         """Take on another look (the parts below do so themselves)."""
+        for title in self._titles:  # at large type a heading and its number no longer fit beside each other
+            title.setWordWrap(look.scale >= WRAPPED_FROM)
 
     def set_room(self, height: float) -> None:
         """Fit a window of a height [px at scale 1]: larger type where it is tall, fewer rows where low."""
