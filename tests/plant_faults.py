@@ -20,6 +20,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 COPIED = ("sim", "meshes", "assets", "tests", "ui", "pyproject.toml")
 BOOKS = "tests/sim/runs/test_books.py"
+ASKING = "tests/ui/state/test_asking.py"
 FACTS = "tests/sim/trade/test_facts.py"
 WEIGHT = "tests/sim/verification/test_weight.py"
 SURROUND = "tests/sim/properties/test_surround.py"
@@ -218,6 +219,34 @@ FAULTS = (
         "np.where(has, np.maximum(work, 0.0), 0.0) / (cuts.cost_j_per_m * along_m)",
         "np.where(has, np.maximum(work, 0.0), 0.0) / (1.0e-3 * cuts.cost_j_per_m * along_m)",
         "tests/sim/verification/test_tearing.py::test_a_cut_strip_runs_where_its_energy_pays[0.04]",
+    ),
+    Fault(
+        "moments seen before the lock",
+        "ui/state/session.py",
+        "if not self.asking.hides(k)",
+        "if not self.asking.hides(-1)",
+        f"{ASKING}::TestNothingIsSeenBeforeTheLock::test_no_moment_no_record_no_word_of_a_run_in_store",
+    ),
+    Fault(
+        "a run not settled is compared",
+        "ui/state/verdict.py",
+        "settled = all(",
+        "settled = any(",
+        f"{ASKING}::TestVerdict::test_an_earlier_move_that_is_not_settled_unsettles_it_too",
+    ),
+    Fault(
+        "another car passes for the same start",
+        "ui/state/beside.py",
+        'digest = hashlib.sha256(msgspec.json.encode(bare, order="deterministic"))',
+        "digest = hashlib.sha256()",
+        "tests/ui/state/test_beside.py::TestStart::test_the_same_car_and_state_hash_alike_whatever_the_car_is_called",
+    ),
+    Fault(
+        "a branch is lost by undo",
+        "ui/state/history.py",
+        "self._steps.append(Step(label, plan, self._position))",
+        "self._steps[self._position + 1 :] = [Step(label, plan, self._position)]",
+        "tests/ui/state/test_history.py::test_a_commit_after_undo_begins_a_branch_and_loses_none",
     ),
 )
 
