@@ -62,10 +62,9 @@ class LoadPath:
     """Flows over one door model."""
 
     def __init__(self, model) -> None:
-        surface = model.mesh.surface
-        self.whole = np.asarray(surface.triangles)
+        self.whole = np.asarray(model.structure.triangles)
         self.start = np.asarray(model.start.points)
-        self.cells = _cells(self.start, surface)
+        self.cells = _cells(self.start, _sheet_of(model))
 
     def cells_of(self, frame: Frame) -> Ints:
         """Return the cell of every node there is now, shape (nodes,); a torn node stays in its cell."""
@@ -98,12 +97,24 @@ def radius_of(force_n: float, whole_n: float) -> float:
     return float(max(LEAST_RADIUS_M, push * RADIUS_M * np.sqrt(share)))
 
 
-def _cells(points: Floats, surface) -> Ints:
-    """Return the cell of each node, shape (nodes,): a box of the start shape in one part of the door."""
-    skin = np.zeros(len(points), dtype=np.int64)
-    skin[surface.nodes_of(("outer_skin",))] = 1
+def _sheet_of(model) -> Ints:
+    """Return a number for what each node belongs to: an outer skin, or all else of a door, or the pillar."""
+    sheet = np.zeros(len(model.start.points), dtype=np.int64)
+    side = getattr(model, "side", None)
+    doors = {"front": model.mesh} if side is None else {"front": side.front, "rear": side.rear}
+    for index, (name, mesh) in enumerate(doors.items()):
+        first = 0 if side is None else model.first[name]
+        sheet[first : first + mesh.surface.node_count] = 2 * index
+        sheet[first + mesh.surface.nodes_of(("outer_skin",))] = 2 * index + 1
+    if side is not None:
+        sheet[model.first["pillar"] :] = 2 * len(doors)
+    return sheet
+
+
+def _cells(points: Floats, sheet: Ints) -> Ints:
+    """Return the cell of each node, shape (nodes,): a box of the start shape in one sheet."""
     box = np.floor(points / CELL_M).astype(np.int64)
-    _, cell = np.unique(np.column_stack((box, skin)), axis=0, return_inverse=True)
+    _, cell = np.unique(np.column_stack((box, sheet)), axis=0, return_inverse=True)
     return np.asarray(cell, dtype=np.int64).reshape(-1)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 
@@ -97,3 +99,32 @@ def test_what_hangs_on_the_pillar_goes_with_it(stage):
     assert gone[0] < 1e-9  # the latch stays on the door
     assert gone[1] == pytest.approx(0.10, abs=1e-9)  # its striker went with the pillar
     assert max(gone[2:]) < 1e-9  # the front door's hinges hang on the front pillar
+
+
+def test_a_torn_side_moves_is_painted_and_has_its_load_path(stage):
+    """A node of the rear door's skin split: every part takes its own rows, and the path finds its cells."""
+    model = stage.door.model
+    whole = np.asarray(model.structure.triangles)
+    start = model.start.points
+    skin = stage.door.doors["rear"].skin_sheet
+    node = int(skin.nodes[np.argmin(np.linalg.norm(start[skin.nodes] - [1.5, 0.0, 0.3], axis=1))])
+    fan = np.flatnonzero((whole == node).any(axis=1))
+    torn = whole.copy()
+    for row in fan[: len(fan) // 2]:
+        torn[row][torn[row] == node] = len(start)
+    points = np.vstack((start, start[node] + [0.0, 0.05, 0.0]))
+    seam = model.structure.bonds.of("seam") | model.structure.bonds.of("weld")
+    frame = SimpleNamespace(
+        points=points, triangles=torn, seam_damage=np.zeros(int(seam.sum())), load=np.zeros(len(whole)),
+        barrier=None, opening_m=0.02, force_n=3000.0, drive_points=start[node][None], state=None,
+        path_pairs=np.array([[node, int(skin.nodes[0])], [int(skin.nodes[0]), int(skin.nodes[5])]]),
+        path_flow_n=np.array([2500.0, 2500.0]),
+    )  # fmt: skip
+    stage.show_points(points, frame)
+    stage.show_path(frame)
+    stage.set_colour_mode("load")
+    pixels(stage)
+    assert "raw_edges" in stage.cast and "path" in stage.cast
+    assert np.abs(np.asarray(stage.door.doors["rear"].skin.points)[:, 1] - points[-1, 1]).min() < 1e-6
+    stage.show_points(start)
+    assert "raw_edges" not in stage.cast
