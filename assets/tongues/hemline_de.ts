@@ -857,8 +857,8 @@
         <translation type="unfinished">Fragen der Lektion</translation>
     </message>
     <message>
-        <source>Sheets of the lesson: print, PDF…</source>
-        <translation type="unfinished">Blätter der Lektion: drucken, PDF …</translation>
+        <source>Sheets of lesson or plan: print, PDF…</source>
+        <translation type="unfinished">Blätter zu Lektion oder Plan: drucken, PDF …</translation>
     </message>
     <message>
         <source>Words of the trade</source>
