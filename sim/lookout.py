@@ -113,7 +113,7 @@ def rigid_of(model: DoorModel) -> Metal:
     return tuple((np.asarray(s.points), np.asarray(s.triangles)) for s in model.rigid.values())
 
 
-_made: deque[tuple[object, Lookout]] = deque(maxlen=4)
+_made: deque[tuple[object, Lookout]] = deque(maxlen=2)
 
 
 def foot_room(model: DoorModel, network: Network, state: State, opening_m: float) -> bool:
