@@ -228,5 +228,5 @@ def base_stand(foot: BaseSpot, ram: Ram, head: Floats, sign: float) -> Stand:
     rib = max(foot.rib_m, foot.wall_m) if edge else foot.rib_m
     wall = Wall(foot.wall_m, width, materials.PATCH_STEEL, ram.plate_m, ram.plate_m, rib)
     normal = np.array([0.0, sign, TUNNEL_SLOPE if edge else 0.0])
-    floored = foot.base == "far_rocker"
+    floored = foot.base == "far_rocker" and foot.raised_m <= 0.5 * ram.plate_m
     return Stand(place, wall, normal / np.linalg.norm(normal), floored, foot.base.replace("_", " "))
