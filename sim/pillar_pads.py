@@ -15,34 +15,38 @@ from sim.side import SideModel
 from sim.tip import Footprint
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
 
 SAMPLES = 7
 
 
-def pillar_of(model: DoorModel, field: str) -> tuple[PillarMesh, int]:
-    """Return the pillar and where its nodes begin; PlanError naming a field on a car without one."""
+def pillar_of(model: DoorModel, field: str) -> tuple[PillarMesh, Ints]:
+    """Return the pillar and its triangles' rows in the structure; PlanError naming a field without one."""
     if not isinstance(model, SideModel):
         raise PlanError(
             field,
             "stands on the pillar between the doors, which this car is not built with; "
             "set car.extent to 'side', or choose a place on the door",
         )
-    return model.side.pillar, model.first["pillar"]
+    side = model.side
+    before = len(side.front.surface.triangles) + len(side.rear.surface.triangles)
+    return side.pillar, before + np.arange(len(side.pillar.surface.triangles))
 
 
 def wall_pad(model: DoorModel, place: PillarSpot, tool: Tool, wall: str) -> Footprint:
     """Return the pad of a tip flat on a pillar's "inner" or "outer" wall, tip width up and down."""
-    pillar, first = pillar_of(model, "on")
+    pillar, rows = pillar_of(model, "on")
     x, z = pillar_middle(pillar, place, "on")
     share = (np.arange(SAMPLES) + 0.5) / SAMPLES - 0.5
     # sought in the wall's own plane, however far inboard it stands there
     grid = np.array([[x + tool.tip_depth_m * a, 0.0, z + tool.tip_width_m * b] for a in share for b in share])
-    triangles = pillar.surface.triangles_of(wall)
-    row, part, _ = nearest_on_triangles(grid, pillar.surface.points * [1.0, 0.0, 1.0], triangles)
-    nodes, slot = np.unique(triangles[row], return_inverse=True)
+    surface = pillar.surface
+    own = np.flatnonzero(surface.triangle_part == surface.part_index(wall))
+    row, part, _ = nearest_on_triangles(grid, surface.points * [1.0, 0.0, 1.0], surface.triangles[own])
+    corners = model.structure.triangles[rows[own[row]]]
+    nodes, slot = np.unique(corners, return_inverse=True)
     weights = np.bincount(slot.ravel(), part.ravel())
     kept = weights > 1.0e-12
-    whole = nodes[kept] + first
-    spots = np.einsum("kc,kci->ki", part, model.start.points[triangles[row] + first])
-    word = f"pillar {wall}"
-    return Footprint(whole, weights[kept] / weights[kept].sum(), 0.0, spots, word, "pillar", None)
+    spots = np.einsum("kc,kci->ki", part, model.start.points[corners])
+    total = weights[kept] / weights[kept].sum()
+    return Footprint(nodes[kept].astype(np.int64), total, 0.0, spots, f"pillar {wall}", "pillar", None)

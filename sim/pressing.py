@@ -52,8 +52,8 @@ def spot_of(model: DoorModel, place: PillarSpot | FacePoint, path: str) -> Spot:
     """Return a place on the metal as a spot; PlanError naming ``path`` where there is none."""
     try:
         if isinstance(place, PillarSpot):
-            pillar, first = pillar_of(model, "head")
-            return on_pillar(pillar, first, place)
+            pillar, rows = pillar_of(model, "head")
+            return on_pillar(pillar, rows, model.structure.triangles, place)
         return _on_panel(model, place)
     except PlanError as error:
         raise PlanError(error.field.replace("head", path, 1), error.message) from error
@@ -69,8 +69,11 @@ def _on_panel(model: DoorModel, place: FacePoint) -> Spot:
     mesh = panel.mesh
     surface = mesh.surface
     target = np.array([place.along_m, -mesh.shape.shut_face_depth_m * mesh.outboard_sign, place.height_m])
-    triangles = np.concatenate([surface.triangles_of(part) for part in FACING])
-    return on_sheet(surface.points, triangles, panel.first, target, "inner panel")
+    facing = np.isin(surface.triangle_part, [surface.part_index(part) for part in FACING])
+    own = np.flatnonzero(facing)
+    rows = own + panel.first_triangle
+    triangles = model.structure.triangles
+    return on_sheet(surface.points, surface.triangles[own], rows, triangles, target, "inner panel")
 
 
 @dataclass(frozen=True)

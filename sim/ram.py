@@ -78,10 +78,12 @@ LONGEST_M = 1.0  # of one press
 class Spot:
     """A place on the metal.
 
-    triangles : shape (m, 3), the sheets an end there may touch
+    rows : shape (m,), where the triangles an end there may touch stand in the structure
+    triangles : shape (m, 3), these triangles, as torn and cut so far
     nodes, shares : shape (3,), the metal under its middle;  word : the part
     """
 
+    rows: Ints
     triangles: Ints
     nodes: Ints
     shares: Floats
@@ -184,29 +186,42 @@ def pillar_middle(pillar: PillarMesh, place: PillarSpot, path: str) -> tuple[flo
     return 0.5 * (low + high) + place.off_m, place.height_m
 
 
-def on_pillar(pillar: PillarMesh, first: int, place: PillarSpot) -> Spot:
-    """Return a place on the inner wall of a pillar whose nodes begin at ``first``; PlanError off it."""
+def on_pillar(pillar: PillarMesh, rows: Ints, triangles: Ints, place: PillarSpot) -> Spot:
+    """Return a place on a pillar's inner wall; PlanError off it.
+
+    Parameters
+    ----------
+    rows : shape (m,), where the pillar's triangles stand in the structure
+    triangles : shape (k, 3), the structure's, as torn and cut so far
+    """
     aft, up = pillar_middle(pillar, place, "head")
     # where the wall stands at that height and width, however far inboard: sought in its own plane
     surface, flat = pillar.surface, np.array([1.0, 0.0, 1.0])
-    target = np.array([aft, 0.0, up])
-    inner = surface.triangles_of("inner")
-    row, shares, _ = nearest_on_triangles(target[None], surface.points * flat, inner)
-    return Spot(surface.triangles + first, inner[int(row[0])] + first, shares[0], "pillar")
+    inner = np.flatnonzero(surface.triangle_part == surface.part_index("inner"))
+    target = np.array([[aft, 0.0, up]])
+    row, shares, _ = nearest_on_triangles(target, surface.points * flat, surface.triangles[inner])
+    return Spot(rows, triangles[rows], triangles[rows[inner[int(row[0])]]], shares[0], "pillar")
 
 
-def on_sheet(points: Floats, triangles: Ints, first: int, target: Floats, word: str) -> Spot:
-    """Return the place on some triangles nearest to a point (3,) [m]; in the whole they begin at ``first``.
+def on_sheet(
+    points: Floats, sheet: Ints, rows: Ints, triangles: Ints, target: Floats, word: str
+) -> Spot:  # fmt: skip
+    """Return the place on a sheet nearest to a point (3,) [m].
+
+    Parameters
+    ----------
+    points, sheet : of the part at rest, shape (n, 3) [m] and (m, 3)
+    rows, triangles : as `on_pillar`
 
     Raises
     ------
     PlanError
         When the point lies off the sheet.
     """
-    row, shares, distance = nearest_on_triangles(target[None], points, np.asarray(triangles))
+    row, shares, distance = nearest_on_triangles(target[None], points, sheet)
     if float(distance[0]) > OFF_SPOT_M:
         raise PlanError("head", f"lies {1e3 * float(distance[0]):.0f} mm off the {word}: it is in the air")
-    return Spot(np.asarray(triangles) + first, np.asarray(triangles[int(row[0])]) + first, shares[0], word)
+    return Spot(rows, triangles[rows], triangles[rows[int(row[0])]], shares[0], word)
 
 
 def room_m(ends: Floats, occupant: tuple[Capsule, ...]) -> tuple[float, str]:

@@ -38,6 +38,7 @@ Ints = NDArray[np.int64]
 
 SLIDE_STEP_M = 0.004  # a head that slips is followed in steps of this
 SLIDE_STEPS = 60
+SQUARE = 1.0e-9  # a line this near to square points no way to slide
 GIVES_M = 0.005  # less is the give of the seat itself: common practice, no source
 RAM_N_PER_M = 2.0e7  # stiffness of a ram, as of a spreader's tips
 
@@ -176,9 +177,8 @@ class RamHold:
         weight = np.zeros(len(structure.points))
         weight[held.nodes] = held.weights
         share = weight[self.spot.triangles].sum(axis=1)
-        rows = _rows_of(structure, self.spot.triangles)
         strength = SHEAR_ULTIMATE_RATIO * TENSILE_OVER_YIELD
-        sections = (structure.sections[k] for k in structure.triangle_section[rows])
+        sections = (structure.sections[k] for k in structure.triangle_section[self.spot.rows])
         per_m = np.array([strength * s.metal.yield_pa * s.thickness_m for s in sections])
         sheet = float(share @ per_m / share.sum())
         return POINTS * sheet * cut_length_m(POINT_M, POINT_M), POINTS * sheet * math.pi * POINT_M
@@ -213,6 +213,11 @@ class RamHold:
     def torn(self, structure: Structure, drive: Drive) -> None:
         """Take over structure and nodes after a sheet has torn."""
         self._structure, self.drive = structure, drive
+        self.spot = replace(self.spot, triangles=structure.triangles[self.spot.rows])
+        foot = self.ready.foot
+        if isinstance(foot, Spot):
+            foot = replace(foot, triangles=structure.triangles[foot.rows])
+            self.ready = replace(self.ready, foot=foot)
 
     def _holds_rad(self, force_n: float) -> float:
         """Return the angle up to which the head holds at a force [rad]."""
@@ -257,6 +262,8 @@ class RamHold:
     def _next_spot(self, points: Floats, now: RamNow) -> bool:
         """Move the head on along the metal the way its line points; False where it runs off the part."""
         way = now.line - (now.line @ now.normal) * now.normal
+        if float(np.linalg.norm(way)) < SQUARE:
+            return False
         way = way / np.linalg.norm(way)
         here = self.spot.middle(points)
         row, shares, _ = nearest_on_triangles((here + SLIDE_STEP_M * way)[None], points, self.spot.triangles)
@@ -289,12 +296,6 @@ def _base_of(ready: ReadyRam) -> tuple[Floats, Wall | None, Floats | None]:
     if isinstance(foot, Stand):
         return foot.place, foot.wall, foot.normal
     return np.zeros(3), None, None
-
-
-def _rows_of(structure: Structure, triangles: Ints) -> Ints:
-    """Return the rows of some triangles in a structure, found by their corners."""
-    key = {tuple(sorted(t)): k for k, t in enumerate(structure.triangles.tolist())}
-    return np.array([key[tuple(sorted(t))] for t in triangles.tolist()], dtype=np.int64)
 
 
 def _with_drive(network: Network, drive: Drive) -> Network:

@@ -73,7 +73,9 @@ class Pillar:
     def hold(self, head="waffle", surface="bare", height_m=0.45, off_m=0.0, foot=None, level=True):
         """Return a ram set on the inner wall; ``level`` puts its foot at the head's height."""
         ram, foot = Ram(head=head), BaseSpot() if foot is None else foot
-        spot = on_pillar(self.mesh, 0, PillarSpot(height_m=height_m, off_m=off_m))
+        rows = np.arange(len(self.mesh.surface.triangles))
+        place = PillarSpot(height_m=height_m, off_m=off_m)
+        spot = on_pillar(self.mesh, rows, self.structure.triangles, place)
         place = spot.middle(self.point.state.points)
         stand = base_stand(foot, ram, place, 1.0)
         if level:
