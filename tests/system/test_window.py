@@ -7,6 +7,7 @@ document. There is no window manager, so the window is placed at the corner and 
 import shutil
 import subprocess
 import time
+from importlib import resources
 
 import numpy as np
 import pytest
@@ -344,3 +345,36 @@ def test_the_picture_is_taken_apart_and_put_together_by_keys_and_mouse(hand, tmp
     app.filing.show_ready("edge")
     assert app.filing.open(path)
     assert see.marks.now == drawn
+
+
+def test_a_whole_side_is_shown_named_and_pointed_at_door_by_door(hand, tmp_path):
+    app = hand.app
+    ready = resources.files("assets").joinpath("plans", "edge-at-latch.toml").read_text(encoding="utf-8")
+    path = tmp_path / "side.toml"
+    path.write_text(ready.replace("[car]\n", '[car]\nextent = "side"\nlattice_spacing_m = 0.06\n', 1))
+    assert app.filing.open(path)
+    hand.qtbot.waitUntil(lambda: hasattr(app.session.model, "side"), timeout=60_000)
+    hand.settle()
+    model = app.session.model
+    hand.do("key", "ctrl+5")  # square to the side
+    spots = {
+        "Front door, outer skin": (0.45, 0.05, 0.30),
+        "Rear door, outer skin": (1.60, 0.05, 0.30),
+        "Pillar between the doors: the pillar's outside": tuple(_middle(model)),
+        "Rocker": (0.5, 0.0, -0.08),
+    }
+    for words, place in spots.items():
+        hand.point(app.side.view, hand.on_stage(place))
+        assert app.window.readout.words.text().startswith(words)
+    layers = app.window.layers
+    assert all(layers._buttons[name].isVisible() for name in ("pillar", "trim_glass"))
+    hand.do("key", "6")  # the pillar see-through, then off
+    hand.do("key", "6")
+    assert not app.side.view.stage.door.pillar.metal.shown
+
+
+def _middle(model):
+    """Return a place on the outside of the pillar between the doors [m]."""
+    points = model.start.points[model.pillar_triangles].reshape(-1, 3)
+    low = points[(points[:, 2] > 0.2) & (points[:, 2] < 0.4)]
+    return low[:, 0].mean(), low[:, 1].max(), 0.3

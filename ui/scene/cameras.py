@@ -50,7 +50,7 @@ SHOTS["front"] = Shot((-1.45, 2.35, 1.05), (0.46, -0.02, 0.44), 27.0)
 SHOTS["square"] = Shot((0.52, 3.6, 0.50), (0.52, 0.0, 0.40), 25.0)
 WIDE = ("three_quarter", "front", "square", "top", "home")
 """Views of the side that have to show all of it."""
-WIDE_ASPECT = 1.75
+WIDE_ASPECT = 1.3
 """Width over height of the picture that these views fill; in a narrower one they look from further off."""
 
 

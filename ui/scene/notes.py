@@ -165,9 +165,9 @@ class Notes:
         self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0) + ABOVE_M, ink, theme)
 
     def mind_the_cut(self, keeps: Callable[[Floats], bool]) -> None:
-        """Leave out the load path, which would cover the cut faces, and a clearance that is cut away."""
+        """Leave out load path and line of action, which would cover the faces, and a clearance cut away."""
         cut = not (keeps(np.full(3, -1e3)) and keeps(np.full(3, 1e3)))
-        for name in ("path", "path_covered"):
+        for name in ("path", "path_covered", "rod"):
             if name in self.cast:
                 self.cast[name].show(not cut)
         if self.clearance is None or "clearance" not in self.cast:
