@@ -14,21 +14,19 @@ from collections.abc import Callable
 from dataclasses import replace
 from weakref import WeakKeyDictionary
 
+import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
 from sim.elastic import Elastic, elastic
-from sim.grips import just_set
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.model import DoorModel
-from sim.newton import equilibrate
 from sim.plan import Spread, Squeeze
 from sim.problems import PlanError
 from sim.push import Push, make_push
 from sim.record import Aim, Touch
-from sim.regrip import FIRST_PARTS, Hold
-from sim.run import STEP_M, Begin, let_off, never
+from sim.run import STEP_M, Begin, MoveRun, let_off, never
 
 Floats = NDArray[np.float64]
 
@@ -127,9 +125,7 @@ def touch(
     travel_m: float = STEP_M,
     cancelled: Callable[[], bool] = never,
 ) -> Touch:
-    """Return what one increment of a push does, from a beginning with no tool on it; nothing is kept.
-
-    It is solved whole: no snap is pinned down, no latch or hinge lets go in it.
+    """Return what the first millimetres of a push do, run as the push itself; nothing is kept.
 
     Raises
     ------
@@ -140,16 +136,14 @@ def touch(
     """
     now = model if begin.model is None else begin.model
     push: Push = make_push(now, move)
-    travel, state = min(travel_m, push.limit_m), just_set(begin.state)
-    network = now.network.with_drives([Hold(now, push, state, travel).drive])
-    stepper = Stepper(network, cancelled)
-    start, pad = state.points, push.pads[0]
-    # in the doubling parts of a first step: what a pad may hold across grows with what presses it
-    for part in range(FIRST_PARTS - 1, -1, -1):
-        load = stepper.load(travel / 2**part, state)
-        ev = equilibrate(network, state, load, state.points, cancelled=cancelled).evaluation
-        state = network.commit(state, ev)
-    return Touch(travel, float(ev.drive_force.max(initial=0.0)), pad.point(ev.points) - pad.point(start))
+    travel, pad = min(travel_m, push.limit_m), push.pads[0]
+    reach = "closing_m" if isinstance(move, Squeeze) else "opening_m"
+    run = MoveRun(
+        model, msgspec.structs.replace(move, **{reach: travel, "stop_at": ()}), begin, cancelled=cancelled
+    )
+    first, *_, last = run
+    way = pad.point(last.points) - pad.point(first.points)
+    return Touch(last.opening_m, last.force_n, way)
 
 
 def tried(model: DoorModel, move: Spread | Squeeze) -> Aim:

@@ -52,6 +52,7 @@ def flip_m(kinds, depths):
 
 
 @pytest.mark.slow
+@pytest.mark.timeout(1800)  # two dozen pushes
 def test_first_event_changes_once_from_the_lip_to_behind_the_bend():
     depths = FINE_M + COARSE_M
     low, high = flip_m(kinds_by_depth(CAR.hem_width_m, depths), depths)
@@ -60,6 +61,7 @@ def test_first_event_changes_once_from_the_lip_to_behind_the_bend():
 
 
 @pytest.mark.slow
+@pytest.mark.timeout(1800)  # two dozen pushes
 def test_the_change_moves_with_the_hem_where_tips_bite():
     """With tips that slide it does not: a pad set deeper slides out onto the lip before the latch is free."""
     depths, bite = FINE_M[8:15], tool(friction_ratio=2.0)
