@@ -1,0 +1,76 @@
+"""Rams and squeezes on the pillar of a whole side, one move from the metal the last one left.
+
+Sources
+-------
+A smooth head wants a flat spot, which squeezing makes; a ram goes on where the pillar has been cut free:
+common practice, no source.
+"""
+
+import msgspec
+import pytest
+
+from sim.plan import BaseSpot, Car, Cut, Ease, PillarSpot, Plan, Press, Ram, Squeeze
+from sim.problems import PlanError
+from sim.run import solve_plan
+from sim.whole_side import WholeSide
+
+SOFT = WholeSide(
+    pillar_pressed_m=0.0012,
+    pillar_closing_m=0.001,
+    pillar_pressed_yield_pa=350.0e6,
+    head_held=False,
+    rear_latch="open",
+)
+CAR = Car(extent="side", latch="open", lattice_spacing_m=0.06, whole_side=SOFT)
+SPOT = PillarSpot(height_m=0.3, off_m=0.01)
+
+
+def on(**fields):
+    return msgspec.structs.replace(CAR, whole_side=msgspec.structs.replace(SOFT, **fields))
+
+
+def solved(car, *moves):
+    records = solve_plan(Plan(car=car, moves=moves))[1]
+    for record in records:
+        assert record.result.solver.failed_count == 0
+        assert abs(record.result.ledger_j["gap"]) < 0.02 * max(
+            record.result.ledger_j["work of the tips"], 10.0
+        )
+    return records
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(600)
+def test_a_smooth_head_slips_on_a_bowed_wall_and_holds_where_it_has_been_squeezed():
+    """From the far pillar at the head's height, so that only the wall's own shape turns the angle."""
+    level = BaseSpot(base="far_pillar", raised_m=-0.1)
+    press = Press(head=SPOT, foot=level, ram=Ram(head="flat"), surface="painted", extension_m=0.01)
+    bowed = on(pillar_bow_m=0.02)
+    (slipped,) = solved(bowed, press)
+    assert "seat slipping" in {event.kind for event in slipped.result.events}
+    squeeze, ease, held = solved(bowed, Squeeze(on=SPOT, closing_m=0.03), Ease(), press)
+    assert held.result.start_sha256 == ease.end_state.sha256()
+    assert "across the pillar" in squeeze.result.sentence
+    assert held.frames[0].ram.angle_rad < 0.75 * slipped.frames[0].ram.angle_rad
+    assert "seat slipping" not in {event.kind for event in held.result.events}
+    assert held.frames[-1].opening_m == pytest.approx(0.01)
+    assert held.frames[-1].force_n > 3.0e3
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(600)
+def test_a_ram_stands_on_the_pillar_that_has_been_cut():
+    """Cut near its head, held there before: the ram moves it out as one whose head is free from the start."""
+    press = Press(head=PillarSpot(height_m=0.35), extension_m=0.01)
+    _, after = solved(on(head_held=True), Cut(), press)
+    (free,) = solved(CAR, press)
+    (stiff,) = solved(on(head_held=True), press)
+    force = [record.frames[-1].force_n for record in (after, free, stiff)]
+    assert force[0] == pytest.approx(force[1], rel=0.1)
+    assert force[0] < force[2]
+
+
+def test_a_squeeze_on_a_pillar_needs_a_car_with_one():
+    with pytest.raises(PlanError) as told:
+        solve_plan(Plan(car=Car(lattice_spacing_m=0.09), moves=(Squeeze(on=SPOT),)))
+    assert told.value.field == "moves[0].on"
