@@ -189,7 +189,7 @@ class AskCard(QWidget):
             self._body.addWidget(label(item.asked, "quiet", wrap=True))
             self._body.addLayout(self._pair("Foretold", item.said, strong=False))
             self._body.addLayout(self._pair("Happened", item.came, strong=item.agrees is not None))
-            words = ", ".join(part for part in (item.word, item.hands) if part)
+            words = "; ".join(part for part in (item.word, item.hands) if part)
             if words:
                 self._body.addWidget(label(words[0].upper() + words[1:] + ".", "heading", wrap=True))
             self._body.addWidget(line())
