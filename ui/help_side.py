@@ -12,7 +12,8 @@ from PySide6.QtWidgets import QWidget
 
 from ui.listening import new_log
 from ui.machine import facts_here, versions
-from ui.main_window import MainWindow, first_size
+from ui.main_window import MainWindow
+from ui.panels.room import first_size
 from ui.panels.told_sheet import ToldSheet
 from ui.state.describing import described
 from ui.state.machine import report

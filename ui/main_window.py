@@ -29,6 +29,7 @@ from ui.panels.notice import NoticeBar
 from ui.panels.pieces import button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
+from ui.panels.room import first_size
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
 from ui.panels.see_row import SeeRow
@@ -54,10 +55,8 @@ READING_ALONE = 1.45
 PAIR_PX = 1600
 """Below this width [px at scale 1] the plan gives its room to the second of two views."""
 STEPS_LISTED = 30
-FIRST_SHARE = 0.85
-"""Share of the screen that the window opens with."""
-FIRST_PX = (1280, 720)
-"""The least it opens with, where the screen is large enough."""
+WRAPPED_FROM = 1.75
+"""From this scale of type on the line on the limits takes two lines rather than be cut."""
 
 
 class MainWindow(QMainWindow):
@@ -188,14 +187,13 @@ class MainWindow(QMainWindow):
         }
         for name, made in self._drawers.items():
             made.clicked.connect(lambda _=False, name=name: self.acted.emit(f"drawer_{name}"))
-        limits = label(caution("line").replace("\n\n", "\n"), "")
+        self._limits = limits = label(caution("line").replace("\n\n", "\n"), "")
         self.solver = label("", "quiet")
         self.solver.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        # the limits line keeps its width; what the solver did gives way first
+        # the line on the limits is never cut: what the solver says takes the room that is left
         self.solver.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        limits.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         row.addWidget(self._drawers["plan"])
-        row.addWidget(limits)
+        row.addWidget(limits, 4)
         row.addWidget(self.solver, 1)
         row.addWidget(self._drawers["reading"])
         return footer
@@ -273,6 +271,7 @@ class MainWindow(QMainWindow):
     def set_look(self, look: Look) -> None:
         """Give every part the look."""
         self.look = look
+        self._limits.setWordWrap(look.scale >= WRAPPED_FROM)
         self.setStyleSheet(look.sheet())
         dress(self, look)
 
@@ -285,7 +284,10 @@ class MainWindow(QMainWindow):
         left = left and not (paired and width < PAIR_PX * scale)
         share = min(1.35, max(1.0, width / 1500))
         wide = 1.0 if self.left_pages.currentIndex() == 0 else FORM_WIDER
-        self._left.setFixedWidth(round(min(272 * wide * share * (1 + 0.45 * (scale - 1)), 0.34 * width)))
+        # a drawer that stands alone beside the stage may grow with the type
+        shown = right or self.right_pages.currentWidget() is not self.reading
+        growth, most = (0.45, 0.34) if shown or paired else (0.9, 0.58)
+        self._left.setFixedWidth(round(min(272 * wide * share * (1 + growth * (scale - 1)), most * width)))
         beside = 1.0 if left or paired else READING_ALONE
         self._right.setFixedWidth(
             round(
@@ -296,7 +298,7 @@ class MainWindow(QMainWindow):
             )
         )
         self._left.setVisible(left)
-        self._right.setVisible(right or self.right_pages.currentWidget() is not self.reading)
+        self._right.setVisible(shown)
         alone = options.stage_only
         for part in (self.layers, self.readout, self.scrub):
             part.setVisible(not alone)
@@ -388,10 +390,3 @@ class MainWindow(QMainWindow):
             self._stages.close_views()
             self._stage = None
         super().closeEvent(event)
-
-
-def first_size(screen: QSize) -> QSize:
-    """Return the size a window opens with: most of the screen, with room for both columns if there is."""
-    width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
-    height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
-    return QSize(width, height)

@@ -234,7 +234,7 @@
     </message>
     <message>
         <source>Next step</source>
-        <translation type="unfinished">Nächster Schritt</translation>
+        <translation type="unfinished">Weiter</translation>
     </message>
     <message>
         <source>The next step (Page Down)</source>
@@ -502,7 +502,7 @@
     </message>
     <message>
         <source>Nearest to giving</source>
-        <translation type="unfinished">Dem Nachgeben am nächsten</translation>
+        <translation type="unfinished">Nah am Nachgeben</translation>
     </message>
     <message>
         <source>Moments of the plan</source>
@@ -542,7 +542,7 @@
     </message>
     <message>
         <source>Open the tips</source>
-        <translation type="unfinished">Die Spitzen öffnen</translation>
+        <translation type="unfinished">Spitzen öffnen</translation>
     </message>
     <message>
         <source>Run</source>

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QMenu, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from sim.units import Units, length, length_si
@@ -21,6 +21,10 @@ SNAP_PX = 9
 STOPS_TIP = "Stop at an event: none chosen (J)"
 HOLD_TIP = "Hold to open the tips, let go to stop (hold Space)"
 LET_OFF_TIP = "The tool is drawn back and the metal springs back (Space)"
+
+
+LINE_LEAST_PX = 120
+"""What the line of moments keeps of the row."""
 
 
 @dataclass(frozen=True)
@@ -183,6 +187,7 @@ class ScrubBar(QWidget):
         self.opening.setKeyboardTracking(False)
         self.opening.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)
+        self._narrow = False
         self.now = label("", "")
         self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row = QHBoxLayout()
@@ -258,6 +263,7 @@ class ScrubBar(QWidget):
         """Show the row of moments and where it stands in words."""
         self.line.show_moments(moments)
         self.now.setText(now)
+        self._fit()
 
     def show_able(self, *, can_open: bool, can_run: bool, can_stop: bool, can_go_on: bool, verb: str) -> None:
         """Enable what can be done."""
@@ -266,6 +272,7 @@ class ScrubBar(QWidget):
         self.go.setEnabled(can_run)
         self.stop.setVisible(can_stop)
         self.go_on.setVisible(can_go_on)
+        self._fit()
 
     def show_playing(self, playing: bool) -> None:
         """Show whether the moments are being played."""
@@ -311,4 +318,18 @@ class ScrubBar(QWidget):
 
     def set_narrow(self, narrow: bool) -> None:
         """Leave out what the room does not allow."""
-        self.now.setVisible(not narrow)
+        self._narrow = narrow
+        self._fit()
+
+    def _fit(self) -> None:
+        """Say where it stands only where buttons and line leave room for it: cut words say nothing."""
+        parts = (self.open, self.go, self.opening, self.halt, self.stop, self.back, self.play, self.pace,
+                 self.loop, self.go_on, self.now)  # fmt: skip
+        held = [part for part in parts if part is self.now or not part.isHidden()]
+        need = sum(part.sizeHint().width() + GRID for part in held) + LINE_LEAST_PX + 4 * GRID
+        self.now.setVisible(not self._narrow and need <= self.width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again what there is room for."""
+        super().resizeEvent(event)
+        self._fit()

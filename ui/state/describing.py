@@ -48,7 +48,8 @@ def _move(session: Session) -> str:
     with_tool = (
         "" if tool is None else f", with a {tool.name}, tips {length_text(tool.tip_width_m, units)} wide"
     )
-    return f"Move {index + 1} of {len(moves)}: {title_of(move)}{with_tool}. {place_of(move, units)}."
+    place = place_of(move, units)
+    return f"Move {index + 1} of {len(moves)}: {title_of(move)}{with_tool}. {place[:1].upper()}{place[1:]}."
 
 
 def _moment(session: Session) -> str:

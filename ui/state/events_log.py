@@ -9,6 +9,8 @@ from pathlib import Path
 
 KEPT = 500
 _PATH = re.compile(r"(?:[A-Za-z]:)?[\\/](?:[^\n\\/:;,'\"<>|]+[\\/])+[^\s\\/:;,'\"<>|()]*")
+_FILE = re.compile(r"(?<!\S)[^\s\"'()]+(\.(?:toml|png|pdf|csv|json|html|md|vtu|glb|stl|inp))\b")
+"""Names of files that people give; those of the program's own text end otherwise."""
 _ENDING = re.compile(r"\.[A-Za-z0-9]{1,5}$")
 _HOME = Path.home()
 
@@ -29,7 +31,7 @@ def impersonal(text: str, ours: tuple[str, ...]) -> str:
         ending = _ENDING.search(path)
         return f"(a file{' ending in ' + ending[0] if ending else ''})"
 
-    text = _PATH.sub(put, text)
+    text = _FILE.sub(lambda found: f"(a file ending in {found[1]})", _PATH.sub(put, text))
     name = _HOME.name
     return re.sub(rf"\b{re.escape(name)}\b", "(a person)", text) if len(name) > 3 else text
 

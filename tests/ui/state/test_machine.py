@@ -53,6 +53,7 @@ def test_the_log_names_no_person_and_no_folder():
     said = (
         f"plan.toml could not be written to {home}/Jane Roe/Station 4/plan.toml: no room",
         r"C:\Users\jane\Documents\crew-red.toml was not opened",
+        "jane-roe.toml was not opened: name a plan",
         'File "/opt/program/ui/app.py", line 3, in start',
     )
     log = EventsLog(("/opt/program",))

@@ -1,0 +1,17 @@
+"""How large the window opens on the screen at hand."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize
+
+FIRST_SHARE = 0.85
+"""Share of the screen that the window opens with."""
+FIRST_PX = (1280, 720)
+"""The least it opens with, where the screen is large enough."""
+
+
+def first_size(screen: QSize) -> QSize:
+    """Return the size a window opens with: most of the screen, with room for both columns if there is."""
+    width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
+    height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
+    return QSize(width, height)
