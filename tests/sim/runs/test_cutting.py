@@ -17,7 +17,9 @@ import msgspec
 import numpy as np
 import pytest
 
+from sim.blades import line, section
 from sim.bond import END
+from sim.cut_place import blades_of
 from sim.cut_plan import Cut, DoorCut, FittingCut, PillarCut, Strip
 from sim.door_model import build_model
 from sim.hidden import CAUTION
@@ -137,6 +139,28 @@ def test_blades_too_weak_stall_and_part_nothing():
 def test_the_same_plan_gives_the_same_answer_bit_for_bit():
     first = solve_plan(Plan(car=SIDE, moves=(TOP, UNDER)))[1]
     assert first[-1].end_state.sha256() == solved(TOP, UNDER)[1][-1].end_state.sha256()
+
+
+def test_a_tilted_cut_crosses_more_metal_and_goes_with_the_car():
+    """Tilted by 0.4 rad about the blades' way the section grows by 1 / cos; moved as a body it is alike."""
+    model = build_model(SIDE)
+    whole = blades_of(model, model.start, Cut(PillarCut(0.45)))
+    tilted = blades_of(model, model.start, Cut(PillarCut(0.45), angle_rad=0.4))
+    assert float(whole.normal @ tilted.normal) == pytest.approx(np.cos(0.4), rel=1e-6)
+    np.testing.assert_allclose(whole.way, tilted.way, atol=1e-12)
+    found = section(model.network, model.start.points, whole)
+    slanted = section(model.network, model.start.points, tilted)
+    # 3 %: the pillar tapers by a fifth of its depth over its height
+    assert slanted.width_m == pytest.approx(found.width_m / np.cos(0.4), rel=0.03)
+    turn, _ = np.linalg.qr(np.random.default_rng(5).normal(size=(3, 3)))
+    turn *= np.sign(np.linalg.det(turn))
+    moved = replace(model.start, points=model.start.points @ turn.T + [0.3, -0.2, 0.5])
+    there = blades_of(model, moved, Cut(PillarCut(0.45), angle_rad=0.4))
+    np.testing.assert_allclose(there.normal, turn @ tilted.normal, atol=1e-9)
+    np.testing.assert_allclose(there.place, turn @ tilted.place + [0.3, -0.2, 0.5], atol=1e-9)
+    here = line(model.network, model.start.points, tilted, slanted)
+    same = line(model.network, moved.points, there, section(model.network, moved.points, there))
+    assert {tuple(e) for e in here.edges.tolist()} == {tuple(e) for e in same.edges.tolist()}
 
 
 def test_left_side_mirrors():
