@@ -366,4 +366,14 @@ def press_sentence(course: PressCourse) -> str:
     elif last.ram is not None:
         left = math.degrees(min(last.ram.margin_rad, last.ram.foot_margin_rad))
         why = f"Both ends held, with {left:.0f} degrees to spare."
-    return f"{what}; {outcome.clearance_words(first, last)}. {why}"
+    return f"{what}, {_let_go_words(course)}; {outcome.clearance_words(first, last)}. {why}"
+
+
+def _let_go_words(course: PressCourse) -> str:
+    """Return what let go during a press, in words."""
+    first, last = course.run.ends
+    gone = [outcome.rung_words(e.part, e.kind) for e in course.run.events if e.kind.endswith(" free")]
+    spots = last.spots_gone - first.spots_gone
+    if spots > 0:
+        gone.append(f"{spots} {'spot' if spots == 1 else 'spots'} of the pillar popped")
+    return ", ".join(gone) if gone else "nothing let go"

@@ -41,6 +41,8 @@ def test_a_push_back_from_inside_makes_room_and_holds(back):
     assert press.result.plan_effect == "gained"
     assert all(frame.ram.margin_rad > 0.0 for frame in press.frames)
     assert "folding out" in {event.kind for event in press.result.events}
+    assert "nothing let go" in press.result.sentence
+    assert press.result.seats == ("waffle head on the inner panel", "foot on the far rocker")
 
 
 def test_its_books_close_and_its_work_is_force_times_change_of_length(back):
