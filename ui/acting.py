@@ -69,6 +69,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
+        self.teaching.before_asking = self.beside.away
         self.teaching.lesson_path = lambda: self.lessons.walk.path
         self.lessons.walk.changed.connect(self.teaching.page_turned)
         self.tools = ToolSide(window, filing.folder)

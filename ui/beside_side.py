@@ -106,6 +106,8 @@ class BesideSide:
 
     def away(self) -> None:
         """Show one plan again."""
+        if not self.page_on:
+            return
         self.session.beside.show(None)
         self._refused = ""
         self.window.right_pages.setCurrentWidget(self.window.reading)

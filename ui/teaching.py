@@ -40,6 +40,8 @@ class Teaching:
         self.card = AskCard()
         self.changed: Callable[[], object] = lambda: None
         """Called when what may be seen has changed."""
+        self.before_asking: Callable[[], object] = lambda: None
+        """Called before a card is opened: takes a second plan and its moments away."""
         self.lesson_path: Callable[[], Path | None] = lambda: None
         """Returns where the lesson lies that is open, so that predictions are kept beside it."""
         window.right_pages.addWidget(self.card)
@@ -85,6 +87,7 @@ class Teaching:
             self.window.notice.say("There is nothing to foretell of this move; select a push.")
             return
         session.stop()
+        self.before_asking()
         self.window.notice.say("")
         self._ask_now()
         session.show_again()

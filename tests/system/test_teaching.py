@@ -222,6 +222,14 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
     keys("b")
     assert not beside.on
     assert not views[1].isVisible()
+    # A card takes the second plan away: its moments would tell.
+    keys("b")
+    assert beside.on
+    keys("a")
+    assert session.asking.open
+    assert not beside.on
+    assert not views[1].isVisible()
+    assert len(session.line) == 1
 
 
 def test_a_class_is_led_through_by_page_keys_and_the_window_is_as_before_afterwards(app, qtbot, keys):
