@@ -73,6 +73,11 @@ def test_eased_it_springs_back_a_little_and_the_next_ram_starts_from_there(back)
     assert again.frames[1].force_n > 2.0 * press.frames[1].force_n  # in line and no longer slack
 
 
+def test_the_same_plan_gives_the_same_metal_bit_for_bit(back):
+    (again,) = solved(PUSH_BACK)
+    assert again.end_state.sha256() == back[0].end_state.sha256()
+
+
 def test_the_left_side_is_the_mirror_image(back):
     (left,) = solved(PUSH_BACK, car=changed(CAR, side="left"))
     for a, b in zip(left.frames, back[0].frames, strict=True):
