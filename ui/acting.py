@@ -48,6 +48,8 @@ WHILE_READING = (
     "log",
 )
 """Actions that also work while a text covers the stage."""
+TELLING = ("questions", "sheets", "figures")
+"""Actions whose windows tell what a run came to: not before the lock."""
 
 
 class Acting:
@@ -85,6 +87,9 @@ class Acting:
     def act(self, name: str) -> None:
         """Do what an action says; most keep out of the way while a text is being read."""
         if not self.window.at_work and name not in WHILE_READING:
+            return
+        if name in TELLING and self.session.asking.open:
+            self.teaching.remind()
             return
         getattr(self, f"_do_{name}", lambda: self._do_named(name))()
 

@@ -126,6 +126,8 @@ def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
     assert session.timeline.position == 0
     assert not window.reading.isVisible()
     assert_nothing_is_told(app, happened)
+    app.acting.act("sheets")
+    assert "Lock the prediction first" in window.notice.words.text()
     keys("ctrl+l")
     assert "kept shut" in window.notice.words.text()
 
