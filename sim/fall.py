@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 Floats = NDArray[np.float64]
 
 FIRST_M = 0.004  # how far the first step lets a free body fall
-LEAST_M, MOST_M = 1.0e-5, 2.0  # the same of the shortest and the longest step
+LEAST_M, MOST_M = 1.0e-5, 0.2  # the same of the shortest and the longest step
 FAR_M, LITTLE_M = (
     0.04,
     0.012,

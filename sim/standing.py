@@ -22,6 +22,7 @@ from sim.surround import (
     GRAVITY_M_S2,
     Body,
     Carried,
+    Check,
     Edges,
     Ground,
     Lying,
@@ -209,7 +210,8 @@ def _with_body(
 ) -> tuple[Structure, Body]:
     """Return the structure with the body's four nodes, held rigid by six bars, and the body."""
     first = len(structure.points)
-    arms = np.concatenate([np.zeros((1, 3)), BODY_ARM_M * np.eye(3)])
+    arm = BODY_ARM_M * np.array([1.0, structure.outboard_sign, 1.0])
+    arms = np.concatenate([np.zeros((1, 3)), np.diag(arm)])
     nodes = first + np.arange(4)
     fixed = np.zeros(structure.points.shape, bool) if structure.fixed is None else structure.fixed
     bars = tuple(
@@ -223,7 +225,7 @@ def _with_body(
         fixed=np.concatenate([fixed, np.zeros((4, 3), bool)]),
         beams=(*structure.beams, *bars),
     )
-    return grown, Body(nodes, origin, mass_kg, stands)
+    return grown, Body(nodes, origin, arm, mass_kg, stands)
 
 
 def _ground(lying: Lying, sign: float, ground_z_m: float, outermost_m: float) -> Ground:
@@ -304,8 +306,18 @@ def side_among(
         structure, body = _with_body(structure, car_kg, stands_of(support, car_kg, sign, z), middle)
     outermost = float((sign * structure.points[np.unique(structure.triangles), 1]).max())
     ground = _ground(lying, sign, mesh.shape.ground_z_m, outermost)
-    around = Surround(gravity(lying, sign), tuple(loads), ground, body, edges=edges)
+    checks = tuple(
+        _check(door, first[word], "" if word == "front" else f"{word} ") for word, door, _ in doors
+    )
+    around = Surround(gravity(lying, sign), tuple(loads), ground, body, checks=checks, edges=edges)
     return replace(structure, surround=around)
+
+
+def _check(mesh: DoorMesh, first: int, word: str) -> Check:
+    """Return a door's check, felt at its latch end."""
+    nodes = np.unique(mesh.surface.nodes["latch_plate"]) + first
+    hinges = f"{word}lower hinge", f"{word}upper hinge"
+    return Check(nodes, np.full(len(nodes), 1.0 / len(nodes)), hinges)
 
 
 def _row_parts(structure: Structure, first: Mapping[str, int]) -> Ints:

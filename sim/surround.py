@@ -23,6 +23,8 @@ GRAVITY_M_S2 = 9.81  # standard value, rounded
 GROUND_N_PER_M = 2.0e6  # penalty per node: 265 N on one node sinks 0.13 mm
 GROUND_FRICTION_RATIO = 0.5  # steel edge on asphalt or concrete, 0.4-0.7, from memory
 EDGE_N_PER_M = 2.0e6  # penalty of an edge on a neighbour, per node, as sheet on sheet
+CHECK_N_M = 25.0  # moment that moves an open door: checks and hinges 15 to 50 N m, from memory
+CHECK_N_PER_M = 2.0e4  # give of a check seen at the latch end, assumed
 BODY_ARM_M = 1.0  # from the body's origin to its other three nodes
 
 
@@ -74,17 +76,19 @@ class Body:
     """The car's body as a rigid one on its stands.
 
     nodes : shape (4,), origin and one point along each axis;  origin : shape (3,) [m]
+    arm_m : shape (3,), how far along its axis each of the three stands, below zero on a left-hand side's y
     mass_kg : of the car without what is modelled as sheet
     """
 
     nodes: Ints
     origin: Floats
+    arm_m: Floats
     mass_kg: float
     stands: tuple[Stand, ...]
 
     def weights(self, places: Floats) -> Floats:
         """Return the weights of the body nodes whose sum moves as the body does at places, shape (k, 4)."""
-        arms = (np.atleast_2d(places) - self.origin) / BODY_ARM_M
+        arms = (np.atleast_2d(places) - self.origin) / self.arm_m
         out: Floats = np.column_stack([1.0 - arms.sum(axis=1), arms])
         return out
 
@@ -109,6 +113,20 @@ class Prop:
     place: Floats
     stiffness_n_per_m: float
     way: Floats | None = None
+
+
+@dataclass(frozen=True)
+class Check:
+    """A door's check: dry friction that keeps it where it has been opened to (`sim.check`).
+
+    nodes, weights : the latch end it acts on, weights summing to one;  hinges : names of the door's hinges
+    """
+
+    nodes: Ints
+    weights: Floats
+    hinges: tuple[str, str]
+    moment_n_m: float = CHECK_N_M
+    stiffness_n_per_m: float = CHECK_N_PER_M
 
 
 @dataclass(frozen=True)
@@ -163,6 +181,7 @@ class Surround:
     ground: Ground | None = None
     body: Body | None = None
     props: tuple[Prop, ...] = ()
+    checks: tuple[Check, ...] = ()
     edges: Edges | None = None
     near: Near | None = field(default=None, repr=False)
 

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim import search
+from sim.check import Checks
 from sim.edging import EDGE_ROWS as EDGE_ROWS
 from sim.edging import Edging, chosen, pressing
 from sim.grounds import OnGround, Props, Stands
@@ -36,6 +37,8 @@ def surround_laws(structure: Structure) -> tuple[Law, ...]:
         laws.append(OnGround(structure))
     if around.body is not None:
         laws.append(Stands(structure))
+    if around.checks:
+        laws.append(Checks(structure))
     if around.props:
         laws.append(Props(structure))
     return tuple(laws)

@@ -22,7 +22,6 @@ from sim.law import Into
 from sim.materials import BAR_STEEL
 from sim.state import Evaluation, Load, State
 from sim.structure import Structure
-from sim.surround import BODY_ARM_M
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -34,7 +33,8 @@ NAME = "weight"
 def node_mass_kg(structure: Structure) -> Floats:
     """Return the mass of every node [kg], shape (n,): thirds of triangles, halves of links, what is carried.
 
-    Beams are steel: their section is their E A over steel's modulus.
+    Beams are steel: their section is their E A over steel's modulus.  A chain that stands on a sheet with one
+    node at an end is a hinge there, as a window frame on a coarse lattice: its mass is on its feet.
     """
     s = structure
     out = np.zeros(len(s.points))
@@ -50,6 +50,10 @@ def node_mass_kg(structure: Structure) -> Floats:
             continue
         per_m = beam.axial_n / BAR_STEEL.young_pa * BAR_STEEL.density_kg_per_m3
         half = 0.5 * per_m * np.linalg.norm(np.diff(s.points[beam.nodes], axis=0), axis=1)
+        feet = np.isin(beam.nodes, s.triangles)
+        if feet[[0, -1]].all() and not (feet[1] and feet[-2]):
+            out[beam.nodes[[0, -1]]] += half.sum()
+            continue
         np.add.at(out, beam.nodes[:-1], half)
         np.add.at(out, beam.nodes[1:], half)
     if s.surround is not None:
@@ -87,10 +91,11 @@ class Gravity:
         if self._body is not None:
             nodes = self._body.nodes
             tilt = (points[nodes] - self._rest[nodes])[1:] - (points[nodes] - self._rest[nodes])[0]
-            turned = tilt @ g / BODY_ARM_M
+            turned = tilt @ g / self._body.arm_m
             energy -= float(moved @ turned)
-            ev.forces[nodes[1:]] -= moved[:, None] * g / BODY_ARM_M
-            ev.forces[nodes[0]] += moved.sum() * g / BODY_ARM_M
+            share = moved / self._body.arm_m
+            ev.forces[nodes[1:]] -= share[:, None] * g
+            ev.forces[nodes[0]] += share.sum() * g
             g = g + turned
         ev.forces -= self.mass[:, None] * g
         ev.stored[self.name] = energy

@@ -207,6 +207,13 @@ FAULTS = (
         f"{WEIGHT}::test_a_push_from_the_ground_lifts_the_car_as_a_rigid_body_on_four_springs[22000.0]",
     ),
     Fault(
+        "a check that holds nothing",
+        "sim/check.py",
+        "way / arm, one.moment_n_m / arm",
+        "way / arm, 1.0e-3 * one.moment_n_m / arm",
+        f"{WEIGHT}::test_a_check_holds_a_door_up_to_its_moment_and_no_further[0.7-False]",
+    ),
+    Fault(
         "hands of any strength",
         "sim/handling.py",
         "if float(np.linalg.norm(force)) > most_n:",

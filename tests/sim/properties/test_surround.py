@@ -44,7 +44,7 @@ def everything():
     if not up:
         s = replace(s, triangles=s.triangles[:, ::-1])
     load = Carried("glass", 2.0, np.array([1, 20]), np.array([0.25, 0.75]))
-    return replace(s, surround=Surround(G, (load,), ground, body, (prop, hold), edges))
+    return replace(s, surround=Surround(G, (load,), ground, body, (prop, hold), edges=edges))
 
 
 @pytest.fixture(scope="module")

@@ -14,6 +14,7 @@ import pytest
 
 from sim.door_model import build_model
 from sim.ledger import Ledger
+from sim.network import Load
 from sim.plan import BeltPoint, BodyPoint, Car, Crush, Ease, EdgePoint, Plan, Spread
 from sim.problems import PlanError
 from sim.push import make_push
@@ -52,14 +53,22 @@ def test_the_same_plan_gives_the_same_answer_and_undo_restores_the_state(answer)
 
 
 def test_the_left_side_is_the_mirror_image(answer):
-    _, records = answer
+    model, records = answer
     _, left = solve_plan(PLAN.with_car(msgspec.structs.replace(CAR, side="left")))
     for here, there in zip(records, left, strict=True):
         assert there.frames[-1].force_n == pytest.approx(here.frames[-1].force_n, rel=1e-3, abs=1.0)
         moved = there.end_state.points - here.end_state.points * [1.0, -1.0, 1.0]
         rigid = np.abs(here.end_state.points[:, 1] - 1.0) < 1e-9  # a rigid node along +y stays where it is
-        # the first push to round-off; a door that swings free takes up what the solver leaves over
-        assert np.abs(moved[~rigid]).max() < (1.0e-7 if here is records[0] else 1.0e-4)
+        # the first push to round-off; a door that swings free takes up what the solver leaves over, and so
+        # does a window frame on a lattice so coarse that it stands on single nodes
+        frames = np.concatenate([
+            model.mesh.surface.chains["frame"],
+            model.side.rear.surface.chains["frame"] + model.first["rear"],
+        ])  # fmt: skip
+        stiff = ~rigid
+        stiff[frames] = False
+        assert np.abs(moved[~rigid]).max() < 1.0e-4
+        assert here is not records[0] or np.abs(moved[stiff]).max() < 1.0e-7
         for part, value in here.frames[-1].part_clearance_m.items():
             assert there.frames[-1].part_clearance_m[part] == pytest.approx(value, abs=1e-5)
 
@@ -94,6 +103,11 @@ def test_what_holds_the_side_still_takes_no_force_of_tips_that_push_on_each_othe
         total -= force if tie.name in ("upper hinge", "lower hinge", "rear latch") else 0.0
     total[1] += s.outboard_sign * ev.rim_push.sum()
     total -= run.stepper.viscous_n_per_m * (point.state.points - point.before).sum(axis=0)
+    for law in network.laws:  # what weight, checks and the car's stands put on it from outside
+        if law.name in ("weight", "check", "stands"):
+            alone = network.blank()
+            law.forces(point.state.points, point.state, Load(), alone)
+            total -= alone.forces.sum(axis=0)
     assert np.abs(total).max() < 2e-3 * float(point.force_n[0])
 
 

@@ -24,7 +24,7 @@ from sim.plan import Car
 from sim.problems import PlanError
 from sim.standing import _with_body, door_among, stands_of
 from sim.structure import Section, Structure, Tie
-from sim.surround import Carried, Ground, Stand, Surround
+from sim.surround import Carried, Check, Ground, Stand, Surround
 from sim.weight import node_mass_kg
 
 G = 9.81
@@ -317,3 +317,27 @@ def test_a_doors_latch_end_weighs_about_150_n_where_it_is_held_up(door):
     turn = np.cross(centre - pin, weight) + np.cross(grip.at(x) - pin, pull)
     np.testing.assert_allclose(turn, 0.0, atol=0.02 * kg(s) * G)
     assert pull[2] == pytest.approx(150.0, rel=0.2)
+
+
+@pytest.mark.parametrize(("share", "swings"), [(0.7, False), (1.5, True)])
+def test_a_check_holds_a_door_up_to_its_moment_and_no_further(door, share, swings):
+    """Moment of a sideways pull about the hinges: m g_y x against the check's; statics."""
+    model, s = door
+    grip = grasp(s, s.points, model.mesh.surface.nodes["latch_plate"])
+    check = Check(grip.nodes, grip.weights, ("lower hinge", "upper hinge"), 25.0)
+    mass = node_mass_kg(s)
+    arm = float((mass @ s.points / mass.sum() - grip.axis.mean(axis=0))[0])
+    sideways = share * 25.0 / (mass.sum() * arm)
+    around = replace(
+        s.surround, edges=None, ground=None, checks=(check,), gravity_m_s2=np.array([0.0, sideways, -G])
+    )
+    stepper = Stepper(Network(replace(s, surround=around)), lambda: False)
+    point = stepper.first_point(stepper.network.initial_state(), Ledger())
+    for count, step in enumerate(settle(stepper, point)):
+        point = step.point
+        if count > 12:
+            break
+    moved = float(grip.at(point.state.points)[1] - grip.at(s.points)[1])
+    assert step.at_rest != swings
+    assert (moved > 0.05) if swings else (abs(moved) < 5e-3)
+    assert (point.ledger.lines["friction"] > 0.5) == swings
