@@ -149,7 +149,8 @@ QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border
 QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
 QPushButton#choice:hover {{ background: {raised}; }}
 QPushButton#bare:focus, QToolButton#bare:focus {{ border: 2px solid {ink}; padding: 2px 4px; }}
-QPushButton#choice:focus {{ background: {raised}; border: 2px solid {ink}; border-radius: 4px; padding: 4px 0 5px 0; }}
+QPushButton#choice:focus {{ background: {raised}; border: 2px solid {ink}; border-radius: 4px;
+  padding: 4px 0 5px 0; }}
 QPushButton#primary:focus {{ border: 3px double {on_strong}; padding: 4px 14px; }}
 QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
 QScrollArea:focus, QAbstractItemView:focus {{ border: 2px solid {ink}; }}
