@@ -225,10 +225,16 @@ def test_a_plan_is_saved_opened_again_and_listed(hand, tmp_path):
 
 def test_the_window_is_idle_when_nothing_happens(hand):
     """No timer runs and nothing is drawn while nobody does anything: at most 2 % of one core."""
-    hand.qtbot.wait(500)
-    began, used = time.perf_counter(), time.process_time()
-    hand.qtbot.wait(1500)
-    share = (time.process_time() - used) / (time.perf_counter() - began)
+
+    def share_of(span_ms):
+        began, used = time.perf_counter(), time.process_time()
+        hand.qtbot.wait(span_ms)
+        return (time.process_time() - used) / (time.perf_counter() - began)
+
+    for _ in range(40):  # the push that is aimed at is still being tried, on a busy machine for seconds
+        if share_of(500) < 0.02:
+            break
+    share = share_of(1500)
     assert share < 0.02, share
 
 
