@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
@@ -98,6 +99,7 @@ class SeeRow(QWidget):
         for name, word in words.items():
             made[name] = button(word, "choice")
             made[name].setCheckable(True)
+            made[name].setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
             made[name].clicked.connect(lambda _=False, name=name: wish(name))
             group.addButton(made[name])
             row.addWidget(made[name])
@@ -147,6 +149,12 @@ class SeeRow(QWidget):
     def sizeHint(self) -> QSize:
         """Return room for one line of controls."""
         return QSize(240, super().sizeHint().height())
+
+    def set_look(self, look: Look) -> None:
+        """Leave room for the chosen word, which stands bold."""
+        bold = QFontMetrics(look.font("small", strong=True))
+        for made in (*self._ways.values(), *self._strokes.values()):
+            made.setMinimumWidth(bold.horizontalAdvance(made.text()) + GRID)
 
     # showing ----------------------------------------------------------------------------------------------
 

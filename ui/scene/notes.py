@@ -164,6 +164,11 @@ class Notes:
         ink = rgb(theme.plate_text)
         self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0) + ABOVE_M, ink, theme)
 
+    def hush(self) -> None:
+        """Hide the words, as long as the metal is not drawn where they stand."""
+        self._way.hide()
+        self._gap.hide()
+
     def mind_the_cut(self, keeps: Callable[[Floats], bool]) -> None:
         """Leave out load path and line of action, which would cover the faces, and a clearance cut away."""
         cut = not (keeps(np.full(3, -1e3)) and keeps(np.full(3, 1e3)))

@@ -198,6 +198,8 @@ class Stage(Viewer):
     def _said(self) -> None:
         """Hide what was just said while the metal is drawn elsewhere or cut away, and ask for a frame."""
         self.asunder.hush()
+        if self.asunder.ratio > 0.0:
+            self.notes.hush()
         if self.cutting.plane is not None:
             self.notes.mind_the_cut(self.cutting.keeps)
         self.request_frame()
@@ -310,10 +312,12 @@ class Stage(Viewer):
 
     def set_asunder(self, ratio: float) -> None:
         """Draw the parts apart, 0 (together) .. 1."""
-        self.asunder.ratio = float(np.clip(ratio, 0.0, 1.0))
+        was, self.asunder.ratio = self.asunder.ratio, float(np.clip(ratio, 0.0, 1.0))
         self._picker_is_stale = True
+        if was > 0.0 and self.asunder.ratio == 0.0:
+            self._say_again()
         self._apply_asunder()
-        self.request_frame()
+        self._said()
 
     def _apply_asunder(self) -> None:
         self.asunder.apply(self._layer_things, self._modes, self._sign, self.theme)

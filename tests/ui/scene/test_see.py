@@ -10,7 +10,7 @@ import pytest
 import trimesh
 from scipy.spatial import ConvexHull
 
-from tests.ui.scene.conftest import moved, pixels
+from tests.ui.scene.conftest import aim_at, moved, pixels
 from tests.ui.scene.side_car import side_model
 from ui.scene import section
 from ui.scene.hem_fold import BOND_M, folds
@@ -201,3 +201,14 @@ def test_the_load_path_and_what_is_cut_away_do_not_cover_the_faces(stage, model)
     assert not stage.cast["clearance"].shown
     stage.set_cut(None)
     assert stage.cast["path"].shown and stage.cast["clearance"].shown and stage.notes._gap.words
+
+
+def test_words_about_the_metal_are_silent_while_it_is_drawn_elsewhere(stage, model):
+    stage.show_aim(aim_at(model, 0.7))
+    stage.show_clearance(moved(model).clearance)
+    assert stage.notes._way.words and stage.notes._gap.words
+    stage.set_asunder(0.5)
+    stage.show_aim(aim_at(model, 0.7))
+    assert not stage.notes._way.words and not stage.notes._gap.words
+    stage.set_asunder(0.0)
+    assert stage.notes._way.words and stage.notes._gap.words
