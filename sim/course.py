@@ -165,6 +165,11 @@ class UnderWay:
         return bool(set(getattr(self.move, "stop_at", ())) & {event.kind for event in events})
 
     @property
+    def frames(self) -> tuple[Frame, ...]:
+        """The frames so far."""
+        return tuple(self._frames)
+
+    @property
     def ends(self) -> tuple[Frame, Frame]:
         """The first frame and the last so far."""
         return self._frames[0], self._frames[-1]

@@ -47,11 +47,6 @@ class MoveRun(UnderWay):
         """Let go: the move ends at the increment under way and keeps that opening."""
         self.stopping = True
 
-    @property
-    def frames(self) -> tuple[Frame, ...]:
-        """The frames so far."""
-        return tuple(self._frames)
-
     def __iter__(self) -> Iterator[Frame]:
         """Yield the start, every grid increment and the end."""
         return self.course.frames()

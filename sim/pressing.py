@@ -153,6 +153,10 @@ def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> Rea
     return ready
 
 
+IDLE_N = 50.0
+"""A ram that pushes with less bears on nothing."""
+
+
 class PressCourse:
     """Drive a ram out."""
 
@@ -364,9 +368,21 @@ def press_sentence(course: PressCourse) -> str:
     elif "stalled" in kinds:
         why = "The ram has no more force at this stage."
     elif last.ram is not None:
-        left = math.degrees(min(last.ram.margin_rad, last.ram.foot_margin_rad))
-        why = f"Both ends held, with {left:.0f} degrees to spare."
+        why = _held_words(course)
     return f"{what}, {_let_go_words(course)}; {outcome.clearance_words(first, last)}. {why}"
+
+
+def _held_words(course: PressCourse) -> str:
+    """Return by how much both ends held, at the last moment at which the ram pressed on anything."""
+    pressing = [f for f in course.run.frames if f.ram is not None and f.force_n > IDLE_N]
+    if not pressing or pressing[-1].ram is None:
+        return "The ram never pressed on anything."
+    ram = pressing[-1].ram
+    left = math.degrees(min(ram.margin_rad, ram.foot_margin_rad))
+    words = f"Both ends held, with {left:.0f} degrees to spare"
+    return (
+        f"{words}." if pressing[-1] is course.run.ends[1] else f"{words}; then the part ran ahead of the ram."
+    )
 
 
 def _let_go_words(course: PressCourse) -> str:

@@ -5,6 +5,7 @@ import time
 import numpy as np
 import pytest
 
+from sim.aim import TOUCH_M
 from sim.door_model import build_model
 from sim.plan import EdgePoint, Plan, Spread, Tool
 from sim.push import make_push
@@ -201,7 +202,7 @@ def test_a_touch_says_the_elastic_answer_first_and_changes_no_later_run(worker):
     assert [type(answer) for answer in found] == [ElasticReady, Touched]
     model, rest = build_model(plan.car), found[0].elastic
     assert np.isfinite(rest.way(make_push(model, plan.moves[1]))).all()
-    assert found[1].touch.opening_m == 0.0025 and found[1].touch.force_n > 0.0
+    assert found[1].touch.opening_m == pytest.approx(TOUCH_M) and found[1].touch.force_n > 0.0
     answers = wait(worker, ask(worker, Job.SOLVE, plan, first=1, last=1), is_last)
     ready = next(answer for answer in answers if isinstance(answer, MoveReady))
     _, alone = solve_plan(plan)
