@@ -14,9 +14,8 @@ from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
-from scipy.spatial import Delaunay, cKDTree
 
-from meshes.lattice import Lattice, bilinear
+from meshes.lattice import Lattice, bilinear, delaunay
 from meshes.part import FloatArray, IntArray, MeshError
 
 Size = Callable[[FloatArray], FloatArray]
@@ -99,7 +98,7 @@ def graded_unit(corners: FloatArray, sides: Sides, size: Size, kept: FloatArray 
     held = rim if kept is None else np.concatenate((rim, kept))
     for seed in range(SEED, SEED + TRIES):
         unit = _relaxed(corners, size, held, _interior(corners, size, rim, held, seed))
-        triangles = Delaunay(_flat(corners, unit)).simplices.astype(np.int64)
+        triangles = delaunay(_flat(corners, unit))
         triangles = _anticlockwise(_flat(corners, unit), triangles)
         if not _fans(triangles, boundary).any():
             break
@@ -193,6 +192,8 @@ def _beside(corners: FloatArray, rim: FloatArray) -> FloatArray:
 
 def _away(flat: FloatArray, others: FloatArray) -> FloatArray:
     """Return the distance of each point to the nearest of the others [m], shape (n,)."""
+    from scipy.spatial import cKDTree
+
     return np.asarray(cKDTree(others).query(flat)[0])
 
 
@@ -216,7 +217,7 @@ def _relaxed(corners: FloatArray, size: Size, held: FloatArray, interior: FloatA
     for _ in range(ROUNDS):
         wanted = size(flat)
         if np.max(np.linalg.norm(flat - joined, axis=1) / wanted) > REJOIN_SHARE:
-            triangles = Delaunay(flat).simplices
+            triangles = delaunay(flat)
             ends = np.sort(np.concatenate((triangles[:, :2], triangles[:, 1:], triangles[:, ::2])), axis=1)
             bars = np.unique(ends, axis=0)
             joined = flat.copy()

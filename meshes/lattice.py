@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
-from scipy.spatial import Delaunay
 
 from meshes.part import FloatArray, Frozen, IntArray, MeshError, NamedIds, frozen_floats, frozen_ids
 
@@ -130,6 +129,14 @@ def bilinear(corners: FloatArray, s: FloatArray, t: FloatArray) -> FloatArray:
 # --- flat shapes
 
 
+def delaunay(flat: FloatArray) -> IntArray:
+    """Return Delaunay's triangles of flat points of shape (n, 2), as scipy finds them, shape (m, 3)."""
+    from scipy.spatial import Delaunay  # half a second: a window stands before its first lattice
+
+    triangles: IntArray = Delaunay(flat).simplices.astype(np.int64)
+    return triangles
+
+
 def rectangle(length_m: float, width_m: float, spacing_m: float, angle_rad: float = 0.0) -> Lattice:
     """Return the rectangle (0..length, 0..width, 0) filled with an equilateral lattice turned by `angle_rad`.
 
@@ -142,7 +149,7 @@ def rectangle(length_m: float, width_m: float, spacing_m: float, angle_rad: floa
     rim, boundary = _rectangle_rim(length_m, width_m, across, up)
     inside = _turned_lattice(length_m, width_m, spacing_m, angle_rad)
     flat = np.concatenate((rim, inside))
-    triangles = Delaunay(flat).simplices.astype(np.int64)
+    triangles = delaunay(flat)
     triangles = _without_slivers(flat, triangles, spacing_m)
     return Lattice(_lifted(flat), _anticlockwise(flat, triangles), boundary)
 

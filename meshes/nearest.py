@@ -5,7 +5,6 @@ from __future__ import annotations
 import itertools
 
 import numpy as np
-from scipy.spatial import cKDTree
 
 from meshes.part import FloatArray, IntArray, MeshError
 
@@ -54,6 +53,8 @@ def _candidates(queries: FloatArray, corner: FloatArray) -> tuple[IntArray, IntA
     """
     centre = corner.mean(axis=1)
     reach = np.sqrt(((corner - centre[:, None]) ** 2).sum(axis=2).max(axis=1))
+    from scipy.spatial import cKDTree  # half a second: a window stands before anything is sought
+
     tree = cKDTree(centre)
     bound = np.atleast_1d(tree.query(queries)[0]) * (1.0 + 1.0e-9) + 1.0e-12
     near = tree.query_ball_point(queries, bound + reach.max(), return_sorted=True)

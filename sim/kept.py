@@ -8,12 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 import msgspec
 
-from sim import kept_frames
-from sim.door_model import DoorModel
 from sim.likely import NOT_SETTLED
 from sim.many import GIVES, NOTHING_GAVE, first_give
 from sim.plan import BeltPoint, Ease, EdgePoint, Plan, Spread
@@ -21,14 +19,16 @@ from sim.planfile import plan_sha256
 from sim.problems import PlanError
 from sim.record import Frame, MoveRecord, MoveResult
 from sim.results import LIMITS_LINE, MODEL_VERSION
-from sim.run import solve_plan
+
+if TYPE_CHECKING:
+    from sim.door_model import DoorModel
 
 NEIGHBOUR_M = 0.010
 """How far a tip is moved to see whether the place decides: the width of a hem."""
 COARSE_M = 0.060
 """The lattice on which a run is repeated, to see whether the lattice decides."""
 
-Solve = Callable[[Plan], tuple[DoorModel, tuple[MoveRecord, ...]]]
+Solve: TypeAlias = "Callable[[Plan], tuple[DoorModel, tuple[MoveRecord, ...]]]"
 
 
 class Told(msgspec.Struct, frozen=True):
@@ -159,7 +159,7 @@ def keep(
     folder: Path,
     name: str,
     *,
-    solve: Solve = solve_plan,
+    solve: Solve | None = None,
     with_neighbours: bool = True,
     reach_m: float | None = None,
 ) -> Kept:
@@ -176,9 +176,12 @@ def keep(
     PlanError
         When a move cannot be made, or the folder cannot be written.
     """
-    model, records = solve(plan)
+    from sim.run import solve_plan  # who only reads kept figures needs no mechanics
+
+    solver: Solve = solve or solve_plan
+    model, records = solver(plan)
     beside = tuple(
-        Neighbour(words, told(solve(other)[1]))
+        Neighbour(words, told(solver(other)[1]))
         for words, other in neighbours_of(plan, reach_m)
         if with_neighbours
     )
@@ -203,6 +206,8 @@ def put(
         neighbours=neighbours,
         results=tuple(_timeless(record) for record in records),
     )
+    from sim import kept_frames
+
     text = msgspec.json.format(msgspec.json.encode(kept), indent=1)
     moments = kept_frames.packed(model, records)
     _put(folder, {f"{name}.json": text + b"\n", f"{name}.npz": moments})
@@ -261,6 +266,8 @@ def moments(folder: Path, name: str, kept: Kept, model: DoorModel) -> tuple[Move
     A kept moment holds places to a tenth of a millimetre and no state of the metal: it is to be looked
     at, and what is pushed on from it is solved again.
     """
+    from sim import kept_frames
+
     try:
         frames = kept_frames.unpacked(folder / f"{name}.npz", model)
         results = [msgspec.convert(raw, MoveResult) for raw in kept.results]

@@ -14,8 +14,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from scipy import stats
-
 CONFIDENCE = 0.95
 
 # word, from this share on; each band ends where the one above it begins
@@ -53,6 +51,8 @@ def band(share: float) -> str:
 
 def interval(count: int, total: int) -> tuple[float, float]:
     """Return the interval in which the true share lies with the confidence asked."""
+    from scipy import stats  # half a second, and only a sitting with many runs asks for it
+
     found = stats.binomtest(count, total).proportion_ci(CONFIDENCE, method="exact")
     return float(found.low), float(found.high)
 

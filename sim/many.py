@@ -9,19 +9,20 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import msgspec
 
 from meshes.part import MeshError
-from sim import warm
 from sim.likely import NOT_SETTLED, Likelihood, tally
 from sim.move_words import is_driven
 from sim.plan import Plan
 from sim.problems import PlanError
 from sim.record import Event, MoveRecord
-from sim.run import solve_plan
-from sim.vary import Draw, draws, preview
 from sim.workers import Fault, Workers
+
+if TYPE_CHECKING:
+    from sim.vary import Draw
 
 RUNS = 64
 """Runs of a door: all 64 alike put the true share above 0.94."""
@@ -132,8 +133,17 @@ def first_give(events: Sequence[Event]) -> Event | None:
     return next((event for event in events if event.kind in GIVES), None)
 
 
+def warmed() -> None:
+    """Compile every kernel once; what a worker does before its first job."""
+    from sim import warm
+
+    warm.main()
+
+
 def try_draw(draw: Draw) -> Tried:
     """Return one run in few numbers; the job of a worker."""
+    from sim.run import solve_plan  # who only reads kept figures needs no mechanics
+
     try:
         _, records = solve_plan(draw.plan)
     except (PlanError, MeshError) as error:
@@ -204,8 +214,10 @@ class Many:
         coarse: bool = False,
         cancelled: Callable[[], bool] = bool,
         job: Callable[[Draw], Tried] = try_draw,
-        prepare: Callable[[], None] = warm.main,
+        prepare: Callable[[], None] = warmed,
     ) -> None:
+        from sim.vary import draws, preview
+
         self.plan, self.coarse = plan, coarse
         self.move_index = judged(plan)
         self.draws = draws(preview(plan) if coarse else plan, count)

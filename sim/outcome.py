@@ -6,9 +6,12 @@ Every word follows from a measured quantity; the limits stand in one table with 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
-from sim.push import Push
 from sim.record import OFF, SLIPPING, Event, Frame, Rung
+
+if TYPE_CHECKING:
+    from sim.push import Push
 
 SLIPS_RATIO = 0.99  # of what friction holds: the force across stays a little under it, for the lag of a step
 LIMITS = {

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.network import State
 from sim.plan import BeltPoint, EdgePoint
-from sim.rigid import Barrier
+
+if TYPE_CHECKING:
+    from sim.network import State
+    from sim.rigid import Barrier
 
 Floats = NDArray[np.float64]
 

@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QTimer
 
-from sim import aim as aims
 from sim.plan import Move, Plan, Spread, Squeeze
 from ui.filing import Filing
 from ui.main_window import MainWindow
@@ -333,6 +332,8 @@ class BesideSide:
         if key not in self._aims or self._aims[key][0] is not frame:
             if len(self._aims) >= AIMS_KEPT:
                 self._aims.clear()
+            from sim import aim as aims  # the mechanics come when the window stands
+
             line = aims.line(session.model, as_now(session.model, move, frame), frame.points)
             self._aims[key] = frame, aim_now(line, frame, session.model.outboard_sign)
         aim = self._aims[key][1]

@@ -12,7 +12,6 @@ import numpy as np
 from sim.outcome import limit
 from sim.plan import EdgePoint, Move, Spread
 from sim.record import Aim, Frame
-from sim.seat import axes_of
 
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
@@ -26,6 +25,8 @@ def as_now(model: DoorModel, move: Move, frame: Frame) -> Move:
     place, tilt = seat.place, move.tilt_rad
     if isinstance(place, EdgePoint):
         place = msgspec.structs.replace(place, depth_m=max(place.depth_m, 0.0))
+        from sim.seat import axes_of  # by now the mechanics are there
+
         axes = axes_of(model, place)
         tilt = math.atan2(float(seat.line @ axes.outboard), float(seat.line @ axes.into))
     return msgspec.structs.replace(move, door=place, tilt_rad=tilt)
