@@ -133,11 +133,6 @@ def _mean(value: Callable[[Done], float], car: Car, tool: Tool = WIDE) -> float:
     return sum(value(done(car, through(along, tool))) for along in LATCH_SEATS) / len(LATCH_SEATS)
 
 
-STICK = (
-    "the highest force is the tip's first stick on the lip: friction and the seat set it, not the tip's width"
-)
-
-
 def wide_needs_more() -> Row:
     """Return the peak force of wide tips on the lip against that of narrow ones, mean of three seats."""
     return Row(
@@ -148,7 +143,6 @@ def wide_needs_more() -> Row:
         "kN",
         relation="at least",
         spacing=SPACING,
-        known=STICK,
     )
 
 

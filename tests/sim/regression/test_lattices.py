@@ -76,7 +76,9 @@ def deeps():
 
 
 def _order(answer):
+    """Return what the metal and the tips did, in order; a mark to stop at is no event of theirs."""
     events = sorted(answer.result.events, key=lambda event: event.opening_m)
+    events = [event for event in events if event.kind != "stop here"]
     return tuple(dict.fromkeys(event.kind for event in events))
 
 

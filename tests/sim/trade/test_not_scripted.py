@@ -325,10 +325,18 @@ def half_way(answer):
 
 
 @pytest.mark.slow
-@pytest.mark.xfail(
-    strict=True, reason="since tips slide: 18 of 25 one increment before, 12 of 23 at half way"
+@pytest.mark.parametrize(
+    "look",
+    [
+        increment_before,
+        pytest.param(
+            half_way,
+            marks=pytest.mark.xfail(
+                strict=True, reason="since tips slide, about half at half way: what leads changes"
+            ),
+        ),
+    ],
 )
-@pytest.mark.parametrize("look", [increment_before, half_way])
 def test_ladder_foretells_what_gives_first(look):
     rows = ladder_hits(look)
     hits, kinds = sum(hit for _, hit in rows), [kind for kind, _ in rows]

@@ -159,7 +159,7 @@ def test_a_plate_lies_on_a_slope_below_the_angle_of_friction_and_slides_above_it
     held, rest = on_slope(0.9 * np.arctan(friction), friction)
     assert rest and abs(held) < 1e-4
     slid, rest = on_slope(1.1 * np.arctan(friction), friction)
-    assert not rest and slid > 0.1
+    assert not rest and slid > 0.05  # and it would go on
 
 
 # --- the car on its stands
