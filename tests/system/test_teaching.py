@@ -210,7 +210,6 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
     assert (beside.position, session.timeline.position) == (0, 0)
     keys("End")
     assert beside.at_end
-    qtbot.wait(600)
     renders = [0, 0]
 
     def note(index, view):
@@ -218,6 +217,11 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
 
     for index, view in enumerate(views):
         view.ren_win.AddObserver("EndEvent", lambda *_, index=index, view=view: note(index, view))
+    still = None
+    while still != renders:  # what the end asked for has been drawn
+        still = list(renders)
+        qtbot.wait(800)
+    renders[:] = [0, 0]
     keys("Left")
     assert renders == [1, 1]
     assert session.timeline.position == beside.place(0)

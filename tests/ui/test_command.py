@@ -125,7 +125,7 @@ def test_a_disk_that_cannot_be_written_leaves_nothing(refuse, monkeypatch, numbe
             raise OSError(number, os.strerror(number))
         return write(self, *args, **options)
 
-    def solved(plan):
+    def solved(_plan, _folder):
         from types import SimpleNamespace
 
         return None, (SimpleNamespace(frames=(), result=None),)
@@ -247,7 +247,7 @@ def test_stopping_leaves_nothing(tmp_path, capsys, monkeypatch):
     plan = tmp_path / "plan.toml"
     plan.write_text(HEAD + CAR + MOVE)
 
-    def stop(_plan):
+    def stop(_plan, _folder):
         raise KeyboardInterrupt
 
     monkeypatch.setattr(command, "solve", stop)

@@ -141,7 +141,7 @@ def test_stopped_in_the_middle_it_leaves_no_file_and_no_process(how, plan, tmp_p
             children = children_of(process.pid)
         assert children
         process.send_signal(how)
-        assert process.wait(timeout=20) == (130 if how == signal.SIGINT else -signal.SIGKILL)
+        assert process.wait(timeout=60) == (130 if how == signal.SIGINT else -signal.SIGKILL)
     finally:
         process.kill()
         process.wait()

@@ -114,7 +114,9 @@ def test_a_control_with_the_focus_looks_otherwise(app, qtbot):
         before = control.grab().toImage()
         control.setFocus()
         qtbot.wait(1)
-        assert control.hasFocus()
+        if not control.isEnabled():
+            continue  # the work in hand has shut it meanwhile
+        qtbot.waitUntil(control.hasFocus, timeout=5000)
         if control.grab().toImage() == before:
             same.append(control.accessibleName() or getattr(control, "text", str)())
     assert same == []
