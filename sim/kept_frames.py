@@ -17,8 +17,15 @@ import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
+from sim import record as told
 from sim.door_model import DoorModel
+from sim.network import State
 from sim.record import Frame, MoveRecord
+from sim.rigid import Barrier
+
+# a frame's annotations name these two, which `sim.record` itself leaves out so as to stay light; whoever
+# reads frames back needs them there
+vars(told).update(State=State, Barrier=Barrier)
 
 GRID_M = 1.0e-4
 LOAD_STEP = 0.02
