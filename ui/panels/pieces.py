@@ -136,7 +136,9 @@ def fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> 
     menu.clear()
     actions = []
     for index, word in enumerate(words):
-        action = menu.addAction(word)
+        # made here: an action that Qt makes can come back as the wrapper of something else that died
+        action = QAction(word, menu)
+        menu.addAction(action)
         action.triggered.connect(lambda _=False, index=index: wish(index))
         actions.append(action)
     menu.setEnabled(bool(words))
