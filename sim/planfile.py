@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, get_args
 
@@ -69,18 +69,19 @@ def check_plan(plan: Plan) -> Plan:
     return plan
 
 
-def _check_version(raw: dict[str, Any]) -> None:
+def check_version(raw: Mapping[str, Any], latest: int = SCHEMA_VERSION) -> None:
+    """Raise PlanError when a file names no version of its form, or one that is not known yet."""
     version = raw.get("schema_version")
     if version is None:
         raise PlanError(
-            "schema_version", f"is missing; put 'schema_version = {SCHEMA_VERSION}' at the top of the file"
+            "schema_version", f"is missing; put 'schema_version = {latest}' at the top of the file"
         )
     if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise PlanError("schema_version", f"is {version!r}; use the whole number {SCHEMA_VERSION}")
-    if version > SCHEMA_VERSION:
+        raise PlanError("schema_version", f"is {version!r}; use the whole number {latest}")
+    if version > latest:
         raise PlanError(
             "schema_version",
-            f"is {version}, from a newer Hemline; this one reads up to {SCHEMA_VERSION}: update the program",
+            f"is {version}, from a newer Hemline; this one reads up to {latest}: update the program",
         )
 
 
@@ -159,7 +160,7 @@ def loads_plan(text: str) -> Plan:
         raw = tomlkit.parse(text).unwrap()
     except ParseError as error:
         raise PlanError("plan", f"is not valid TOML: {error}; mend that line") from error
-    _check_version(raw)
+    check_version(raw)
     _degrees_to_radians(raw)
     _start_from_build(raw)
     try:

@@ -16,6 +16,7 @@ import msgspec.inspect
 import tomlkit
 from tomlkit.exceptions import ParseError
 
+from sim.planfile import check_version
 from sim.problems import PlanError
 from ui.state.lesson import FIGURE, SCHEMA_VERSION, Lesson, Phase
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
@@ -80,18 +81,7 @@ def loads_lesson(text: str) -> Lesson:
         Syntax, missing or newer version, a value that cannot be, a name that leads nowhere.
     """
     raw = _raw(text)
-    version = raw.get("schema_version")
-    if version is None:
-        raise PlanError(
-            "schema_version", f"is missing; put 'schema_version = {SCHEMA_VERSION}' at the top of the file"
-        )
-    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise PlanError("schema_version", f"is {version!r}; use the whole number {SCHEMA_VERSION}")
-    if version > SCHEMA_VERSION:
-        raise PlanError(
-            "schema_version",
-            f"is {version}, from a newer Hemline; this one reads up to {SCHEMA_VERSION}: update the program",
-        )
+    check_version(raw, SCHEMA_VERSION)
     try:
         lesson = msgspec.convert(raw, Lesson, strict=True, str_keys=True)
     except msgspec.ValidationError as error:
