@@ -9,6 +9,7 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import msgspec
@@ -55,6 +56,7 @@ class Tried(msgspec.Struct, frozen=True):
     metal, effect : the outcome in words;  first : what gave first, "nothing gave" when nothing did
     first_part, first_opening_m, first_force_n : where and at what
     peak_force_n, peak_latch_ratio : most during the judged move
+    force_drops_n : what the force loses in jerks, see `force_drops`
     why : of a run that failed, in a sentence
     """
 
@@ -78,6 +80,7 @@ class Tried(msgspec.Struct, frozen=True):
     ledger_closure_ratio: float = 0.0
     failed_increments: int = 0
     why: str = ""
+    force_drops_n: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -133,6 +136,12 @@ def first_give(events: Sequence[Event]) -> Event | None:
     return next((event for event in events if event.kind in GIVES), None)
 
 
+def force_drops(force_n: Sequence[float]) -> float:
+    """Return the sum of the falls from one increment to the next that are above 15 % of the peak [N]."""
+    falls = [a - b for a, b in pairwise(force_n)]
+    return sum(fall for fall in falls if fall > 0.15 * max(force_n))
+
+
 def warmed() -> None:
     """Compile every kernel once; what a worker does before its first job."""
     from sim import warm
@@ -178,6 +187,7 @@ def summed_up(draw: Draw, records: Sequence[MoveRecord], move_index: int) -> Tri
         result.clearance_m["least"],
         result.ledger_closure_ratio,
         failed,
+        force_drops_n=force_drops([frame.force_n for frame in record.frames]),
     )
 
 

@@ -17,6 +17,7 @@ from sim.builds import BUILDS
 from sim.checks.row import TRADE, Row
 from sim.door_model import build_model
 from sim.ledger import Ledger
+from sim.many import force_drops
 from sim.plan import BeltPoint, Car, EdgePoint, Spread, Tool
 from sim.record import MoveResult
 from sim.run import Begin, MoveRun
@@ -54,8 +55,7 @@ class Done:
     @property
     def drops_n(self) -> float:
         """Return the sum of force drops above 15 % of the peak [N]."""
-        falls = [a - b for a, b in zip(self.force_n, self.force_n[1:], strict=False)]
-        return sum(fall for fall in falls if fall > 0.15 * max(self.force_n))
+        return force_drops(self.force_n)
 
 
 @cache

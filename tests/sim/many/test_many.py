@@ -11,7 +11,7 @@ import msgspec
 import pytest
 
 from sim import likely, many, workers
-from sim.many import FAILED, SETTLED, UNSETTLED, Many, Tried, answered
+from sim.many import FAILED, SETTLED, UNSETTLED, Many, Tried, answered, force_drops
 from sim.plan import Car, Ease, EdgePoint, Plan, Spread
 from sim.problems import PlanError
 from sim.vary import draws
@@ -201,3 +201,9 @@ class TestDoor:
         run = many.try_draw(draws(bad, 1)[0])
         assert run.standing == FAILED
         assert "tip_width_m" in run.why
+
+
+def test_jerks_of_the_force_are_summed_and_steady_falls_are_not():
+    # peak 4: 15 % of it is 0.6, so of the falls 2.0, 0.5 and 1.0 two count
+    assert force_drops([0.0, 4.0, 2.0, 3.0, 2.5, 2.5, 1.5]) == pytest.approx(3.0)
+    assert force_drops([1.0, 2.0, 3.0]) == 0.0
