@@ -6,7 +6,7 @@ Two files a plan: words and figures as JSON, which reads and compares well, and 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeAlias
 
@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 
 NEIGHBOUR_M = 0.010
 """How far a tip is moved to see whether the place decides: the width of a hem."""
+CLOSE_RATIO = 0.15
+"""Nearer than this to giving, the second part may as well have been the first (assumed)."""
 COARSE_M = 0.060
 """The lattice on which a run is repeated, to see whether the lattice decides."""
 
@@ -91,7 +93,7 @@ def _told(record: MoveRecord) -> Told:
     assert result is not None
     start, end = frames[0], frames[-1]
     give = first_give(result.events)
-    rival, margin = _rival(frames, None if give is None else give.kind)
+    rival, margin = rival_of(frames, () if give is None else (give.kind,))
     return Told(
         first=NOTHING_GAVE if give is None else give.kind,
         effect=result.plan_effect,
@@ -116,14 +118,17 @@ def _told(record: MoveRecord) -> Told:
     )
 
 
-def _rival(frames: Sequence[Frame], first: str | None) -> tuple[str, float]:
-    """Return what else was nearest to giving in the last moment before anything gave, and its distance."""
+def rival_of(frames: Sequence[Frame], first: Collection[str]) -> tuple[str, float]:
+    """Return what else was nearest to giving in the last moment before anything gave, and its distance.
+
+    ``first`` holds the kinds of event that count as what gave first.
+    """
     before = frames[0]
     for frame in frames:
         if any(event.kind in GIVES for event in frame.events):
             break
         before = frame
-    others = [rung for rung in before.ladder if rung.event in GIVES and rung.event != first]
+    others = [rung for rung in before.ladder if rung.event in GIVES and rung.event not in first]
     if not others:
         return "", 1.0
     top = max(others, key=lambda rung: rung.demand_ratio)

@@ -15,6 +15,7 @@ from ui.branch_side import BranchSide
 from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
+from ui.map_side import MapSide
 from ui.panels.finder import Finder, KeySheet
 from ui.player import Player
 from ui.presenter import Presenter
@@ -68,10 +69,12 @@ class Acting:
         self.teaching = Teaching(session, window, filing, self.player.play_from)
         self.beside = BesideSide(session, window, filing)
         self.branches = BranchSide(session, window)
+        self.maps = MapSide(session, window, filing.folder)
+        self.maps.before_opening = self.beside.away
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
-        self.teaching.before_asking = self.beside.away
+        self.teaching.before_asking = lambda: (self.beside.away(), self.maps.away())
         self.teaching.lesson_path = lambda: self.lessons.walk.path
         self.lessons.walk.changed.connect(self.teaching.page_turned)
         self.tools = ToolSide(window, filing.folder)
@@ -97,7 +100,7 @@ class Acting:
         session, side = self.session, self.side
         line = session.line
         plain: dict[str, Callable[[], object]] = {}
-        for part in (self.teaching, self.lessons, self.branches, self.player, self.presenter):
+        for part in (self.teaching, self.lessons, self.branches, self.player, self.presenter, self.maps):
             plain |= part.actions()
         plain |= {
             "beside": self.beside.turn,
@@ -150,7 +153,7 @@ class Acting:
         elif self.chances.busy:
             self.chances.stop()
             self.window.notice.say("")
-        elif self.see is not None and self.see.put_away():
+        elif self.maps.stop() or (self.see is not None and self.see.put_away()):
             pass
         elif self.session.view.options.stage_only:
             self.set_view(stage_only=False)

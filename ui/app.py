@@ -178,6 +178,7 @@ class App:
         view.frameSwapped.connect(self._drawn)
         self.window.set_stage(view)
         self.acting.beside.stage_ready(self.side, self.showing)
+        self.acting.maps.stage_ready(self.side)
         self.keeping.begin(self.side, self._path)
         self.help.watch(view)
         self.showing.later("options", "layout", "plan", "moment")

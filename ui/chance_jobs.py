@@ -78,7 +78,7 @@ class ChanceWorker(QObject):
         runs = many.Many(
             request.plan,
             request.count,
-            worker_count=_worker_count(),
+            worker_count=worker_count(),
             coarse=request.coarse,
             cancelled=lambda: self._newest != request.number,
         )
@@ -97,7 +97,7 @@ class ChanceWorker(QObject):
 
         search = flip.FlipSearch(
             request.plan,
-            worker_count=_worker_count(),
+            worker_count=worker_count(),
             coarse=request.coarse,
             cancelled=lambda: self._newest != request.number,
         )
@@ -117,6 +117,6 @@ class ChanceWorker(QObject):
         self.ready.emit()
 
 
-def _worker_count() -> int:
+def worker_count() -> int:
     """Return how many processes: one core is left for the window."""
     return max(1, (os.cpu_count() or 1) - 1)

@@ -80,7 +80,7 @@ def many(
 
     line = Line()
     with fresh_folder(out) as folder:
-        under_way = model.Many(asked, runs, worker_count=_worker_count(workers), coarse=preview)
+        under_way = model.Many(asked, runs, worker_count=worker_count(workers), coarse=preview)
         try:
             for progress in under_way:
                 line.say(_progress_words(progress), progress.done / progress.total)
@@ -131,7 +131,7 @@ def flip(
             raise Refusal(f"--only {path}: is not varied on this plan; use one of {', '.join(known)}.")
     line = Line()
     with fresh_folder(out) as folder:
-        search = model.FlipSearch(asked, only=only, worker_count=_worker_count(workers), coarse=preview)
+        search = model.FlipSearch(asked, only=only, worker_count=worker_count(workers), coarse=preview)
         try:
             for step in search:
                 words = f"{step.round_words}: {step.done} of {step.total} runs"
@@ -163,7 +163,8 @@ def _asked(path: Path) -> Plan:
     return plan
 
 
-def _worker_count(asked: int | None) -> int:
+def worker_count(asked: int | None) -> int:
+    """Return how many processes: as asked, or as many as there are cores; Refusal for fewer than one."""
     if asked is None:
         return max(1, os.cpu_count() or 1)
     if asked < 1:

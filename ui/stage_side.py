@@ -82,6 +82,8 @@ class StageSide(TipSteering):
         self.arrived: Callable[[str], object] = _nothing
         self.moment_shown: Callable[[], object] = _nothing
         """Called before a saved view is gone to, with its name once it is, and when another moment shows."""
+        self.map: Any = None
+        """The outcome map's side, once there is one: it says what lies under the pointer on its band."""
         view.wheel_filter = self.wheel
 
     # --- showing -----------------------------------------------------------------------------------------
@@ -283,7 +285,10 @@ class StageSide(TipSteering):
         """Name the part and the seat under the pointer, and show the push that a click would aim."""
         before = self._hovered
         self._hovered, words = None, self._last_said()
-        if pointed is not None:
+        mapped = "" if self.map is None else self.map.hover(pointed)
+        if mapped:
+            words = mapped
+        elif pointed is not None:
             words = self._name(pointed)
         self._window.readout.show_words(words)
         if before is not self._hovered:
@@ -323,6 +328,8 @@ class StageSide(TipSteering):
         if pointed is None:
             session.selection.let_wheel_go()
             return
+        if self.map is not None and self.map.click(pointed):
+            return
         try:
             self._say(self._set_tip(pointed))
         except CannotSteer as problem:
@@ -348,6 +355,29 @@ class StageSide(TipSteering):
         squeeze = isinstance(changed, Squeeze)
         session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
         return f"Tip one: {found.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
+
+    # --- the outcome map on the door ---------------------------------------------------------------------
+
+    def show_map(self, panel: Any, grid: Any, images: Any) -> None:
+        """Draw the map's band on the metal as it is shown; its pictures stay where ``images`` is None."""
+        frame, model = self._session.timeline.frame, self._session.model
+        if frame is None or model is None or model is not self._model:
+            return
+        self._stage.band.set_out(panel, grid, frame.points, model.outboard_sign)
+        if images is not None:
+            self._stage.band.paper(images)
+        self.view.request_frame()
+
+    def hide_map(self) -> None:
+        """Take the band away."""
+        if self._stage.band.shown:
+            self._stage.band.hide()
+            self.view.request_frame()
+
+    def map_cell(self, point: Any) -> int | None:
+        """Return the cell of the band at a place on the metal."""
+        found: int | None = self._stage.band.cell_at(point)
+        return found
 
     # --- views -------------------------------------------------------------------------------------------
 

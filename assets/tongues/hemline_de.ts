@@ -1412,5 +1412,205 @@
         <source>Nothing has been pushed yet.</source>
         <translation type="unfinished">Es wurde noch nicht gedrückt.</translation>
     </message>
+    <message>
+        <source>Outcome map along the door's edges</source>
+        <translation type="unfinished">Ergebniskarte entlang der Türkanten</translation>
+    </message>
+    <message>
+        <source>Outcome map: large chart</source>
+        <translation type="unfinished">Ergebniskarte: große Tafel</translation>
+    </message>
+    <message>
+        <source>Outcome map</source>
+        <translation type="unfinished">Ergebniskarte</translation>
+    </message>
+    <message>
+        <source>Make the map</source>
+        <translation type="unfinished">Karte erstellen</translation>
+    </message>
+    <message>
+        <source>Push at every place of the edges, each by itself</source>
+        <translation type="unfinished">An jeder Stelle der Kanten drücken, jede für sich</translation>
+    </message>
+    <message>
+        <source>What has been worked out is kept (Esc)</source>
+        <translation type="unfinished">Was gerechnet ist, bleibt erhalten (Esc)</translation>
+    </message>
+    <message>
+        <source>Large chart</source>
+        <translation type="unfinished">Große Tafel</translation>
+    </message>
+    <message>
+        <source>The chart over the whole window (Ctrl+Shift+M)</source>
+        <translation type="unfinished">Die Tafel über dem ganzen Fenster (Ctrl+Shift+M)</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation type="unfinished">In Worten</translation>
+    </message>
+    <message>
+        <source>The map in words, to be read or copied</source>
+        <translation type="unfinished">Die Karte in Worten, zum Lesen oder Kopieren</translation>
+    </message>
+    <message>
+        <source>Put the map away</source>
+        <translation type="unfinished">Karte weglegen</translation>
+    </message>
+    <message>
+        <source>Chart of the outcome map</source>
+        <translation type="unfinished">Tafel der Ergebniskarte</translation>
+    </message>
+    <message>
+        <source>Show what changes on another door or with another tool</source>
+        <translation type="unfinished">Zeigen, was sich bei anderer Tür oder anderem Gerät ändert</translation>
+    </message>
+    <message>
+        <source>Latch edge</source>
+        <translation type="unfinished">Schlosskante</translation>
+    </message>
+    <message>
+        <source>Hinge edge</source>
+        <translation type="unfinished">Scharnierkante</translation>
+    </message>
+    <message>
+        <source>lip</source>
+        <translation type="unfinished">Falzkante</translation>
+    </message>
+    <message>
+        <source>belt</source>
+        <translation type="unfinished">Brüstung</translation>
+    </message>
+    <message>
+        <source>sill</source>
+        <translation type="unfinished">Schweller</translation>
+    </message>
+    <message>
+        <source>latch</source>
+        <translation type="unfinished">Schloss</translation>
+    </message>
+    <message>
+        <source>bend</source>
+        <translation type="unfinished">Biegung</translation>
+    </message>
+    <message>
+        <source>behind the bend</source>
+        <translation type="unfinished">hinter der Biegung</translation>
+    </message>
+    <message>
+        <source>upper hinge</source>
+        <translation type="unfinished">oberes Scharnier</translation>
+    </message>
+    <message>
+        <source>lower hinge</source>
+        <translation type="unfinished">unteres Scharnier</translation>
+    </message>
+    <message>
+        <source>seam parting</source>
+        <translation type="unfinished">Naht geht auf</translation>
+    </message>
+    <message>
+        <source>weld broken</source>
+        <translation type="unfinished">Schweißpunkt reißt</translation>
+    </message>
+    <message>
+        <source>latch free</source>
+        <translation type="unfinished">Schloss frei</translation>
+    </message>
+    <message>
+        <source>striker out</source>
+        <translation type="unfinished">Schließkeil frei</translation>
+    </message>
+    <message>
+        <source>hinge free</source>
+        <translation type="unfinished">Scharnier frei</translation>
+    </message>
+    <message>
+        <source>bar foot free</source>
+        <translation type="unfinished">Trägerfuß frei</translation>
+    </message>
+    <message>
+        <source>skin tearing</source>
+        <translation type="unfinished">Blech reißt</translation>
+    </message>
+    <message>
+        <source>tip shearing through</source>
+        <translation type="unfinished">Spitze schneidet durch</translation>
+    </message>
+    <message>
+        <source>tip off</source>
+        <translation type="unfinished">Spitze abgerutscht</translation>
+    </message>
+    <message>
+        <source>tip slipping</source>
+        <translation type="unfinished">Spitze rutscht</translation>
+    </message>
+    <message>
+        <source>stalled</source>
+        <translation type="unfinished">Gerät steht</translation>
+    </message>
+    <message>
+        <source>bending</source>
+        <translation type="unfinished">biegt sich</translation>
+    </message>
+    <message>
+        <source>holding</source>
+        <translation type="unfinished">hält</translation>
+    </message>
+    <message>
+        <source>folding out</source>
+        <translation type="unfinished">faltet nach außen</translation>
+    </message>
+    <message>
+        <source>folding in</source>
+        <translation type="unfinished">faltet nach innen</translation>
+    </message>
+    <message>
+        <source>cannot be set</source>
+        <translation type="unfinished">nicht ansetzbar</translation>
+    </message>
+    <message>
+        <source>not settled</source>
+        <translation type="unfinished">nicht entschieden</translation>
+    </message>
+    <message>
+        <source>Compare with another door or tool…</source>
+        <translation type="unfinished">Mit anderer Tür oder anderem Gerät vergleichen…</translation>
+    </message>
+    <message>
+        <source>A map is made of a spread: select one, or add one to the plan.</source>
+        <translation type="unfinished">Eine Karte entsteht aus einem Spreizen: eines wählen oder dem Plan hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The outcome map is kept shut; key T opens it.</source>
+        <translation type="unfinished">Die Ergebniskarte ist verschlossen; Taste T öffnet sie.</translation>
+    </message>
+    <message>
+        <source>The outcome map is kept shut until prediction and outcome have been compared.</source>
+        <translation type="unfinished">Die Ergebniskarte bleibt verschlossen, bis Vorhersage und Ergebnis verglichen sind.</translation>
+    </message>
+    <message>
+        <source>Point at a place, on the chart or on the door; a click sets the tips there.</source>
+        <translation type="unfinished">Auf eine Stelle zeigen, auf der Tafel oder an der Tür; ein Klick setzt die Spitzen dorthin.</translation>
+    </message>
+    <message>
+        <source>Outcome map in words</source>
+        <translation type="unfinished">Ergebniskarte in Worten</translation>
+    </message>
+    <message>
+        <source>The outcome map in words</source>
+        <translation type="unfinished">Die Ergebniskarte in Worten</translation>
+    </message>
+    <message>
+        <source>From the sill up, edge by edge and depth by depth.</source>
+        <translation type="unfinished">Vom Schweller aufwärts, Kante für Kante und Tiefe für Tiefe.</translation>
+    </message>
+    <message>
+        <source>Copy the words</source>
+        <translation type="unfinished">Worte kopieren</translation>
+    </message>
+    <message>
+        <source>What may happen is kept shut</source>
+        <translation type="unfinished">Was geschehen kann, ist verschlossen</translation>
+    </message>
 </context>
 </TS>

@@ -138,7 +138,7 @@ METAL_MARKS = {
     "tip shearing through": Mark(OKABE_ITO["vermillion"], Pattern.CROSSED),
     "folding out": Mark(OKABE_ITO["blue"], Pattern.FALLING),
     "folding in": Mark(OKABE_ITO["orange"], Pattern.SOLID),
-    "latch free": Mark(OKABE_ITO["bluish green"], Pattern.SOLID),
+    "latch free": Mark(OKABE_ITO["bluish green"], Pattern.FALLING),
     "hinge free": Mark(OKABE_ITO["bluish green"], Pattern.UPRIGHT),
     "bar foot free": Mark(OKABE_ITO["bluish green"], Pattern.DOTS),
     "tip slipping": Mark(OKABE_ITO["yellow"], Pattern.RISING),
@@ -147,6 +147,15 @@ METAL_MARKS = {
     "not converged": Mark(OKABE_ITO["black"], Pattern.DOTS),
 }
 """What the metal did."""
+
+MAP_MARKS = METAL_MARKS | {
+    "striker out": Mark(OKABE_ITO["bluish green"], Pattern.CROSSED),
+    "seat slipping": Mark(OKABE_ITO["yellow"], Pattern.FALLING),
+    "base giving": Mark(OKABE_ITO["orange"], Pattern.LEVEL),
+    "cannot be set": Mark(OKABE_ITO["black"], Pattern.CROSSED),
+    "not settled": PLAN_MARKS["not settled"],
+}
+"""What a cell of an outcome map can say."""
 
 OUT, IN = OKABE_ITO["blue"], OKABE_ITO["vermillion"]
 """Out of the car and into it: the ends of the diverging map, and the arrows before a push."""

@@ -22,6 +22,7 @@ from ui.scene.cutting import Cutting
 from ui.scene.door_scene import DoorScene
 from ui.scene.drawn import Drawn
 from ui.scene.layers import LAYERS, Mode, opacity_of
+from ui.scene.map_band import MapBand
 from ui.scene.marks import DrawnMarks
 from ui.scene.motion import MotionArrows
 from ui.scene.notes import Notes
@@ -67,6 +68,7 @@ class Stage(Viewer):
         self._raw = RawEdges(self.cast)
         self.asunder = Asunder(self.cast)
         self.marks = DrawnMarks(self.cast)
+        self.band = MapBand(self.cast)
         self.alone: str | None = None
         self.frame: Frame | None = None
         self.picked: Ints | None = None
@@ -92,6 +94,7 @@ class Stage(Viewer):
         """Show another door, at its start."""
         first = self.door is None
         self.cast.clear()
+        self.band.hide()
         self.door = SideScene(model) if getattr(model, "side", None) is not None else DoorScene(model)
         self.frame = self.picked = None
         self._picker_is_stale = True
@@ -122,6 +125,7 @@ class Stage(Viewer):
         if isinstance(self.door, SideScene) and frame is not None:
             self.door.take_fittings(frame)
         self.door.move(place, damage, load)
+        self.band.move(place)
         torn = None if frame is None else frame.triangles
         self._raw.show(place, self.door.model.structure.triangles, torn, len(self.door.start))
         self._picker_is_stale = True

@@ -41,6 +41,8 @@ PLAN: tuple[Row, ...] = (
     ("-", "", ""),
     ("likely", "How likely is this outcome?", "Ctrl+L"),
     ("flips", "What flips this outcome?", "Ctrl+Shift+L"),
+    ("map", "Outcome map along the door's edges", "Ctrl+M"),
+    ("map_large", "Outcome map: large chart", "Ctrl+Shift+M"),
     ("-", "", ""),
     ("edge", "Ready plan: edge attack", ""),
     ("contrast", "Ready plan: behind the bend", ""),

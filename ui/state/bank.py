@@ -10,14 +10,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from sim.kept import Told
+from sim.kept import CLOSE_RATIO, Told
 from sim.many import NOTHING_GAVE
 from sim.outcome import limit
 from ui.state.lesson import Choice, Question
 from ui.state.lesson_results import PlanResult
 
-CLOSE_RATIO = 0.15
-"""Nearer than this to giving, the second part may as well have been the first (assumed)."""
 EASY_RATIO = 0.5
 APART = 0.15
 """Two figures that differ by less than this of the larger count as about the same (assumed)."""

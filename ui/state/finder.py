@@ -30,6 +30,8 @@ OTHER_WORDS: dict[str, str] = {
     "form": "edit settings vehicle door metal seam latch spreader numbers side left right",
     "likely": "chance probability sure certain many runs",
     "flips": "sensitive depends decides unknown",
+    "map": "where place best spot overview heat chart edge difference compare doors",
+    "map_large": "where place overview chart whole back row",
     "ask": "predict question guess quiz",
     "lock": "fix commit prediction",
     "compare": "reveal answer show outcome result",
