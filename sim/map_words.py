@@ -101,6 +101,13 @@ def cell_words(told: Told, units: Units = Units.METRIC) -> str:
     return f"{place}: {words}."
 
 
+def cell_brief(told: Told, units: Units = Units.METRIC) -> str:
+    """Return one cell in a few words: where, and its word."""
+    edge = EDGE_WORDS[told.cell.edge].capitalize()
+    up, into = length_text(told.cell.along_m, units), length_text(told.cell.depth_m, units)
+    return f"{edge}, {up} up, {into} in: {told.word}"
+
+
 def described(outcome: OutcomeMap, units: Units = Units.METRIC) -> tuple[str, ...]:
     """Return the map line by line: each edge and depth from the sill up, places alike run together."""
     grid = outcome.ask.grid

@@ -10,27 +10,26 @@ import numpy as np
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 
+from sim.map_words import cell_brief
 from sim.outcome_map import Ask, MapDifference, OutcomeMap, asked
 from sim.plan import EdgePoint, Spread
 from sim.problems import PlanError
 from ui.main_window import MainWindow
 from ui.map_jobs import MapWorker
 from ui.panels.look import Look
-from ui.panels.map_card import MapCard, MapSheet, MapWords
+from ui.panels.map_card import MapCard, MapSheet
 from ui.panels.pieces import dress
 from ui.panels.told_sheet import ToldSheet
 from ui.state import steering
-from ui.state.chances import ChanceProgress, progress_words
 from ui.state.locks import MAP
-from ui.state.maps import Maps, differs_in
+from ui.state.map_telling import MapWords, note, refused, text, told
+from ui.state.maps import Maps
 from ui.state.session import Session
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
 
 KEPT = "maps"
-NO_SPREAD = "A map is made of a spread: select one, or add one to the plan."
-NOTHING = "Compare with another door or tool\u2026"
 SHUT_BY_TEACHER = "The outcome map is kept shut; key T opens it."
 SHUT_BY_PREDICTION = "The outcome map is kept shut until prediction and outcome have been compared."
 
@@ -236,73 +235,19 @@ class MapSide:
         self.show_band()
 
     def _words(self) -> MapWords:
-        from sim.map_words import caption, described, difference_sentence, sentence
-        from sim.results import LIMITS_LINE
-
-        ask, outcome, maps = self.ask, self.outcome, self.maps
+        maps, units = self.maps, self.session.view.options.units
+        ask, outcome = self.ask, self.outcome
         if self.shut:
             return MapWords(note=self.shut)
         if ask is None:
-            return MapWords(note=NO_SPREAD if "spread" in self._ask[2] else f"{self._ask[2]}.")
+            return MapWords(note=refused(self._ask[2]))
         if outcome is None:
-            return MapWords(note=self._note(ask), can_make=not maps.busy, busy=maps.busy)
-        units, apart = self.session.view.options.units, self.apart
-        others = self.maps.others(ask)
-        keys = [one.key for one in others]
-        chosen = keys.index(self._other) + 1 if self._other in keys else 0
-        return MapWords(
-            sentence=sentence(outcome) if apart is None else difference_sentence(apart),
-            cell=self._cell_words(outcome, apart),
-            foot=f"{caption(outcome, units)} {LIMITS_LINE}.",
-            told=f"{caption(outcome, units)} {' '.join(described(outcome, units))}",
-            busy=maps.busy,
-            there=True,
-            others=(NOTHING, *(differs_in(outcome, one) for one in others)),
-            chosen=chosen,
-        )
-
-    def _note(self, ask: Ask) -> str:
-        maps = self.maps
-        if maps.busy:
-            step = maps.progress
-            if step is None:
-                return "Getting ready \u2026"
-            far = ChanceProgress(step.number, step.done, step.total, step.seconds_left)
-            return f"Pushing at every place: {progress_words(far)}. The window goes on meanwhile."
-        if maps.trouble is not None:
-            return maps.trouble.sentence
-        count = len(ask.grid.cells)
-        return (
-            f"Not made yet for this car, tool and tilt: {count} places, each pushed by itself on two "
-            "lattices. It takes some minutes, can be stopped, and goes on later from where it was."
-        )
-
-    def _cell_words(self, outcome: OutcomeMap, apart: MapDifference | None) -> str:
-        from sim.map_words import cell_words
-
-        units = self.session.view.options.units
-        if self._cursor is None:
-            return "Point at a place, on the chart or on the door; a click sets the tips there."
-        words = cell_words(outcome.told[self._cursor], units)
-        if apart is None:
-            return words
-        other = cell_words(apart.after.told[self._cursor], units).partition(": ")[2]
-        changed = any(change.index == self._cursor for change in apart.changes)
-        return f"{words} {'On the other' if changed else 'The same on the other'}: {other}"
+            return MapWords(note=note(maps, ask), can_make=not maps.busy, busy=maps.busy)
+        return told(maps, ask, outcome, self.apart, self._other, self._cursor, units)
 
     def _text(self) -> str:
-        from sim.map_words import caption, change_words, described, difference_sentence, sentence
-        from sim.results import LIMITS_LINE
-
-        outcome, apart = self.outcome, self.apart
-        if outcome is None:
-            return self.shut
-        units = self.session.view.options.units
-        lines = [sentence(outcome), caption(outcome, units), *described(outcome, units)]
-        if apart is not None:
-            lines += ["", difference_sentence(apart), caption(apart.after, units)]
-            lines += [change_words(change, units) for change in apart.changes]
-        return "\n".join((*lines, "", LIMITS_LINE))
+        outcome = self.outcome
+        return self.shut if outcome is None else text(outcome, self.apart, self.session.view.options.units)
 
     # --- painting ----------------------------------------------------------------------------------------
 
@@ -382,7 +327,7 @@ class MapSide:
             self._point(cell)
         if cell is None or self.outcome is None:
             return ""
-        return self._cell_words(self.outcome, self.apart)
+        return cell_brief(self.outcome.told[cell], self.session.view.options.units)
 
     def click(self, pointed: Any) -> bool:
         """Set the tips at the cell that was clicked on the band; return whether there was one."""

@@ -22,6 +22,7 @@ from sim.problems import PlanError
 from sim.record import Aim, Clearance, Frame
 from sim.units import NO_BREAK, Units, length_text
 from ui.main_window import MainWindow
+from ui.map_on_stage import MapOnStage
 from ui.panels.legend import Scale
 from ui.scene.cameras import SHOTS
 from ui.scene.colours import colour_bar
@@ -52,7 +53,7 @@ HINT_CRUSH = "Click the skin to set where along the car the body presses"
 HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
 
 
-class StageSide(TipSteering):
+class StageSide(TipSteering, MapOnStage):
     """Shows the session on a stage and turns pointing into wishes.
 
     Parameters
@@ -82,8 +83,6 @@ class StageSide(TipSteering):
         self.arrived: Callable[[str], object] = _nothing
         self.moment_shown: Callable[[], object] = _nothing
         """Called before a saved view is gone to, with its name once it is, and when another moment shows."""
-        self.map: Any = None
-        """The outcome map's side, once there is one: it says what lies under the pointer on its band."""
         view.wheel_filter = self.wheel
 
     # --- showing -----------------------------------------------------------------------------------------
@@ -355,29 +354,6 @@ class StageSide(TipSteering):
         squeeze = isinstance(changed, Squeeze)
         session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
         return f"Tip one: {found.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
-
-    # --- the outcome map on the door ---------------------------------------------------------------------
-
-    def show_map(self, panel: Any, grid: Any, images: Any) -> None:
-        """Draw the map's band on the metal as it is shown; its pictures stay where ``images`` is None."""
-        frame, model = self._session.timeline.frame, self._session.model
-        if frame is None or model is None or model is not self._model:
-            return
-        self._stage.band.set_out(panel, grid, frame.points, model.outboard_sign)
-        if images is not None:
-            self._stage.band.paper(images)
-        self.view.request_frame()
-
-    def hide_map(self) -> None:
-        """Take the band away."""
-        if self._stage.band.shown:
-            self._stage.band.hide()
-            self.view.request_frame()
-
-    def map_cell(self, point: Any) -> int | None:
-        """Return the cell of the band at a place on the metal."""
-        found: int | None = self._stage.band.cell_at(point)
-        return found
 
     # --- views -------------------------------------------------------------------------------------------
 

@@ -6,7 +6,6 @@ Shows values and asks for changes; what is painted comes from whoever connects i
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
@@ -15,6 +14,7 @@ from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QSizePolicy, QVBo
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label, line
 from ui.state.map_layout import Layout
+from ui.state.map_telling import MapWords
 from ui.state.tongue import tr
 
 Paint = Callable[[QPainter, float, float, Look, bool], Layout | None]
@@ -27,29 +27,6 @@ ARROWS = {
 }
 SHARE = 0.94
 """Share of the window that the large chart takes."""
-
-
-@dataclass(frozen=True)
-class MapWords:
-    """What the page says.
-
-    sentence : the map, or what changes between two;  cell : the cell under the cursor
-    foot : what was pushed and how, and the limits
-    note : why there is no chart, or how far it is;  told : the whole map in words, for screen readers
-    can_make, busy, there : whether a map can be made, is being made, is shown
-    others, chosen : what it can be compared with, the first of them nothing
-    """
-
-    sentence: str = ""
-    cell: str = ""
-    foot: str = ""
-    note: str = ""
-    told: str = ""
-    can_make: bool = False
-    busy: bool = False
-    there: bool = False
-    others: tuple[str, ...] = ()
-    chosen: int = 0
 
 
 class MapCanvas(QWidget):

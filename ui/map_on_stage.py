@@ -1,0 +1,39 @@
+"""The outcome map on the stage: its band on the metal, and which of its cells lies at a place."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ui.state.session import Session
+
+
+class MapOnStage:
+    """What the stage's side knows of the map."""
+
+    view: Any
+    _session: Session
+    _stage: Any
+    _model: object
+    map: Any = None
+    """The outcome map's side, once there is one: it says what lies under the pointer on its band."""
+
+    def show_map(self, panel: Any, grid: Any, images: Any) -> None:
+        """Draw the map's band on the metal as it is shown; its pictures stay where ``images`` is None."""
+        frame, model = self._session.timeline.frame, self._session.model
+        if frame is None or model is None or model is not self._model:
+            return
+        self._stage.band.set_out(panel, grid, frame.points, model.outboard_sign)
+        if images is not None:
+            self._stage.band.paper(images)
+        self.view.request_frame()
+
+    def hide_map(self) -> None:
+        """Take the band away."""
+        if self._stage.band.shown:
+            self._stage.band.hide()
+            self.view.request_frame()
+
+    def map_cell(self, point: Any) -> int | None:
+        """Return the cell of the band at a place on the metal."""
+        found: int | None = self._stage.band.cell_at(point)
+        return found
