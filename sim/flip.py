@@ -15,7 +15,7 @@ from typing import Any, TypeVar
 import msgspec
 
 from sim import warm
-from sim.many import GIVE_WORDS, GIVES, NOTHING_GAVE, SETTLED, Tried, judged, tried_or_failed, try_draw
+from sim.many import GIVE_WORDS, MANY_GIVES, NOTHING_GAVE, SETTLED, Tried, judged, tried_or_failed, try_draw
 from sim.newton import CancelledError
 from sim.plan import Plan
 from sim.vary import Draw, Input, inputs, preview, written
@@ -118,7 +118,7 @@ def shortened(plan: Plan) -> Plan:
     """Return the plan up to its judged move, which ends where a part gives: the verdict is known then."""
     index = judged(plan)
     move: Any = plan.moves[index]
-    stop = tuple(dict.fromkeys((*move.stop_at, *GIVES)))
+    stop = tuple(dict.fromkeys((*move.stop_at, *MANY_GIVES)))
     plan = msgspec.structs.replace(plan, moves=plan.moves[: index + 1])
     return plan.with_move(index, msgspec.structs.replace(move, stop_at=stop))
 

@@ -41,6 +41,8 @@ GIVES = (
     "base giving",
 )
 """Kinds of event in which a part gives; the others tell how metal or tool moved."""
+MANY_GIVES = (*GIVES, "spot popped")
+"""The same where many runs are read: a spot of the pillar's foot or head too."""
 NOTHING_GAVE = "nothing gave"
 EFFECTS = ("gained", "spent", "lost ground", "stop here")
 ALWAYS_TOLD = ("seam parting", "skin tearing", "latch free", "hinge free")
@@ -131,9 +133,9 @@ def judged(plan: Plan) -> int:
     return pushes[-1]
 
 
-def first_give(events: Sequence[Event]) -> Event | None:
+def first_give(events: Sequence[Event], kinds: Sequence[str] = GIVES) -> Event | None:
     """Return the first event in which a part gives."""
-    return next((event for event in events if event.kind in GIVES), None)
+    return next((event for event in events if event.kind in kinds), None)
 
 
 def force_drops(force_n: Sequence[float]) -> float:
@@ -154,7 +156,7 @@ def try_draw(draw: Draw) -> Tried:
     from sim.run import solve_plan  # who only reads kept figures needs no mechanics
 
     try:
-        _, records = solve_plan(draw.plan)
+        _, records = solve_plan(draw.plan, with_residual=False)
     except (PlanError, MeshError) as error:
         return Tried(draw.index, dict(draw.values), FAILED, why=str(error))
     return summed_up(draw, records, judged(draw.plan))
@@ -166,7 +168,7 @@ def summed_up(draw: Draw, records: Sequence[MoveRecord], move_index: int) -> Tri
     result = record.result
     assert result is not None
     failed = sum(r.result.solver.failed_count for r in records[: move_index + 1] if r.result is not None)
-    give = first_give(result.events)
+    give = first_give(result.events, MANY_GIVES)
     return Tried(
         draw.index,
         dict(draw.values),
@@ -184,7 +186,7 @@ def summed_up(draw: Draw, records: Sequence[MoveRecord], move_index: int) -> Tri
         result.torn_length_m,
         result.skin_mid_outboard_m,
         result.inner_mid_outboard_m,
-        result.clearance_m["least"],
+        min(r.result.clearance_m["least"] for r in records[: move_index + 1] if r.result is not None),
         result.ledger_closure_ratio,
         failed,
         force_drops_n=force_drops([frame.force_n for frame in record.frames]),
@@ -293,6 +295,9 @@ GIVE_WORDS: Mapping[str, str] = {
     "bar foot free": "a foot of the bar",
     "skin tearing": "a sheet, by tearing,",
     "tip shearing through": "the sheet under the tip",
+    "seat slipping": "the seat of the ram, by slipping,",
+    "base giving": "the base",
+    "spot popped": "a spot of the pillar",
 }
 
 

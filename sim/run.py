@@ -34,6 +34,7 @@ def solve_plan(
     cancelled: Callable[[], bool] = never,
     on_frame: Callable[[Frame], None] | None = None,
     folder: Path | None = None,
+    with_residual: bool = True,
 ) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
     """Return the model and the record of every move, solved in order, each from where the last one left.
 
@@ -41,6 +42,7 @@ def solve_plan(
     ----------
     on_frame : takes each frame of the plan's own moves
     folder : where a saved start is looked for
+    with_residual : also let the tool off after every move, to tell what shape is left; changes nothing else
 
     Raises
     ------
@@ -58,6 +60,6 @@ def solve_plan(
         for frame in run:
             if on_frame is not None:
                 on_frame(frame)
-        records.append(MoveRecord(run.frames, run.result(), run.end.state))
+        records.append(MoveRecord(run.frames, run.result(with_residual=with_residual), run.end.state))
         begin = run.end
     return model, tuple(records)

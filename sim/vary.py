@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -17,14 +17,19 @@ import msgspec
 import numpy as np
 from scipy import stats
 
+from sim import door_unknowns, side_unknowns
 from sim.carcheck import RANGES, SEED_LIMIT
 from sim.plan import Plan
 from sim.problems import PlanError
-from sim.unknowns import HEM, TABLE, Quantile, Row, even
+from sim.unknowns import HEM, Quantile, Row, even
 from sim.unknowns import SEAT_M as SEAT_M
 from sim.unknowns import UNEVEN as UNEVEN
 from sim.unknowns import peaked as peaked
 from sim.unknowns import peaked_ratio as peaked_ratio
+from sim.whole_side import SIDE_RANGES
+
+TABLE = (*door_unknowns.ROWS, *side_unknowns.ROWS)
+"""Every number that is not known well."""
 
 PREVIEW_SPACING_M = 0.06
 """Lattice of a preview: several times faster, and its verdicts are no answer."""
@@ -93,25 +98,40 @@ def _put(at: Any, steps: list[tuple[str, int | None]], value: float) -> Any:
 
 
 def inputs(plan: Plan) -> tuple[Input, ...]:
-    """Return what is varied on a plan: the rows that play a part, once for the car and once a push."""
+    """Return what is varied on a plan: the rows that play a part, once for the car and once a move.
+
+    On a saved start the car's numbers stay: the start was solved with them, and is true for them alone.
+    """
     out = []
     for row in TABLE:
         if row.path.startswith("car."):
-            if row.applies(plan, None):
+            if not plan.start and row.applies(plan, None):
                 out.append(_input(plan, row, row.path, row.words))
             continue
-        moves = [(k, move) for k, move in enumerate(plan.moves) if isinstance(move, row.of)]
-        for index, move in moves:
-            if row.applies(plan, move):
-                words = row.words if len(moves) == 1 else f"{row.words} in move {index + 1}"
-                out.append(_input(plan, row, f"moves[{index}].{row.path}", words))
+        for name, word in (("wreck", "wreck's move"), ("moves", "move")):
+            moves = [(k, move) for k, move in enumerate(getattr(plan, name)) if isinstance(move, row.of)]
+            for index, move in moves:
+                if row.applies(plan, move) and _has(move, row.path):
+                    alone = len(moves) == 1
+                    words = row.words if alone else f"{row.words} in {word} {index + 1}"
+                    out.append(_input(plan, row, f"{name}[{index}].{row.path}", words))
     return tuple(item for item in out if item.high > item.low)
+
+
+def _has(move: Any, path: str) -> bool:
+    """Tell whether a move has a number at a path: places of one type of move differ in theirs."""
+    for name, _ in _steps(path):
+        if not hasattr(move, name):
+            return False
+        move = getattr(move, name)
+    return True
 
 
 def _input(plan: Plan, row: Row, path: str, words: str) -> Input:
     base = read(plan, path)
     low, high = row.span(base)
-    legal = RANGES.get(path.removeprefix("car."))
+    name = path.removeprefix("car.")
+    legal = RANGES.get(name) or SIDE_RANGES.get(name.removeprefix("whole_side."))
     if path.startswith("car.") and legal is not None:
         low, high = max(low, legal[0]), min(high, legal[1])
     return Input(path, words, row.unit, base, low, high, row.source, row.quantile)
@@ -127,21 +147,47 @@ def draws(plan: Plan, count: int) -> tuple[Draw, ...]:
     PlanError
         When the plan's seed is below 0.
     """
-    if plan.seed < 0:
-        raise PlanError("seed", f"is {plan.seed}; use a whole number from 0 on")
+    return draws_together({"": plan}, count, plan.seed)[""]
+
+
+def draws_together(plans: Mapping[str, Plan], count: int, seed: int) -> dict[str, tuple[Draw, ...]]:
+    """Return many plans out of each of several, by name: what two have in common is drawn alike.
+
+    The sequence has a dimension for every path that any of the plans varies, so the draws of one number
+    stand at the same share of its range in all of them, and so do the hems: run k of one plan may be held
+    against run k of another.
+
+    Raises
+    ------
+    ValueError
+        When ``count`` is below 1.
+    PlanError
+        When the seed is below 0.
+    """
+    if seed < 0:
+        raise PlanError("seed", f"is {seed}; use a whole number from 0 on")
     if count < 1:
         raise ValueError(f"count is {count}; ask for one run or more")
-    varied = inputs(plan)
-    sequence = stats.qmc.Sobol(max(1, len(varied)), scramble=True, rng=plan.seed)
+    varied = {name: inputs(plan) for name, plan in plans.items()}
+    paths = list(dict.fromkeys(item.path for items in varied.values() for item in items))
+    sequence = stats.qmc.Sobol(max(1, len(paths)), scramble=True, rng=seed)
     shares = sequence.random_base2(max(1, math.ceil(math.log2(count))))[:count]
-    out = []
-    for index, row in enumerate(shares):
-        values = {item.path: item.at(float(share)) for item, share in zip(varied, row, strict=False)}
-        changed = plan
-        for path, value in values.items():
-            changed = written(changed, path, value)
-        out.append(Draw(index, values, _own_hem(changed, plan.seed, index)))
-    return tuple(out)
+    place = {path: column for column, path in enumerate(paths)}
+    return {
+        name: tuple(
+            _drawn(plan, varied[name], [float(row[place[item.path]]) for item in varied[name]], index, seed)
+            for index, row in enumerate(shares)
+        )
+        for name, plan in plans.items()
+    }
+
+
+def _drawn(plan: Plan, varied: Sequence[Input], shares: Sequence[float], index: int, seed: int) -> Draw:
+    values = {item.path: item.at(share) for item, share in zip(varied, shares, strict=True)}
+    changed = plan
+    for path, value in values.items():
+        changed = written(changed, path, value)
+    return Draw(index, values, changed if plan.start else _own_hem(changed, seed, index))
 
 
 def _own_hem(plan: Plan, seed: int, index: int) -> Plan:

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, figures, lessons, many_runs, mapping, starting
+from ui import cars, exporting, figures, lessons, many_runs, mapping, scenarios, starting
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -150,6 +150,7 @@ def export(plan: Path, *, out: Path, move: int | None = None, opening: float | N
 app.command(many_runs.many)
 app.command(many_runs.flip)
 app.command(mapping.outcome_map, name="map")
+app.command(scenarios.scenario)
 app.command(cars.builds)
 app.command(starting.start)
 app.command(cars.contrast)

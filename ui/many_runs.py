@@ -83,7 +83,7 @@ def many(
         under_way = model.Many(asked, runs, worker_count=worker_count(workers), coarse=preview)
         try:
             for progress in under_way:
-                line.say(_progress_words(progress), progress.done / progress.total)
+                line.say(progress_words(progress), progress.done / progress.total)
         finally:
             under_way.workers.end()
             line.end()
@@ -172,7 +172,8 @@ def worker_count(asked: int | None) -> int:
     return asked
 
 
-def _progress_words(progress: Progress) -> str:
+def progress_words(progress: Progress) -> str:
+    """Return how far many runs are, in words."""
     done, total = progress.done, progress.total
     words = f"runs: {done} of {total}"
     if progress.seconds_left is not None and done < total:

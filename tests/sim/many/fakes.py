@@ -5,6 +5,9 @@ import random
 import time
 
 from sim.many import SETTLED, UNSETTLED, Tried
+from sim.record import Event
+from sim.scenario_runs import Job
+from sim.traces import MoveTrace, RunTrace
 from sim.vary import Draw
 
 DEPTH = "moves[0].door.depth_m"
@@ -63,3 +66,22 @@ def threads(draw: Draw) -> Tried:
 
 def die() -> None:
     os._exit(3)
+
+
+def trace(job: Job) -> RunTrace:
+    """A run as a trace: the seam parts up to a depth; nothing is solved."""
+    draw = job.draw
+    depth = draw.plan.moves[0].door.depth_m
+    kind = "seam parting" if depth < THRESHOLD_M else "latch free"
+    move = MoveTrace("spread", events=(Event(kind, "part", depth, 1e3),), curves={"opening_m": (0.0, depth)})
+    return RunTrace(draw.index, dict(draw.values), (move,))
+
+
+def never_trace(job: Job) -> RunTrace:
+    raise AssertionError(f"run {job.draw.index} had been kept")
+
+
+def trace_raises_on_third(job: Job) -> RunTrace:
+    if job.draw.index == 2:
+        raise ZeroDivisionError("one number too many")
+    return trace(job)

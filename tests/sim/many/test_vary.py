@@ -8,18 +8,22 @@ import pytest
 from scipy import stats
 
 from sim import vary
+from sim.cut_plan import DoorCut, FittingCut, PillarCut
 from sim.plan import (
     BeltPoint,
     Car,
     Crush,
+    Cut,
     Ease,
     EdgePoint,
     FacePoint,
+    Flex,
     PillarSpot,
     Plan,
     Press,
     Spread,
     Squeeze,
+    WholeSide,
 )
 from sim.planfile import check_plan
 from sim.problems import PlanError
@@ -46,7 +50,8 @@ def test_only_what_plays_a_part_is_varied():
     assert "car.weld_pitch_m" in paths(welded) - paths(EDGE)
     assert "moves[0].door.along_m" in paths(belt)
     assert "moves[0].door.depth_m" not in paths(belt)
-    assert not [p for p in paths(Plan(moves=(Squeeze(), Ease()))) if p.startswith("moves")]
+    assert not [p for p in paths(Plan(moves=(Squeeze(on=PillarSpot()), Ease()))) if p.startswith("moves")]
+    assert {"moves[0].along_m", "moves[0].height_m"} <= paths(Plan(moves=(Squeeze(),)))
     assert "moves[0].tool.friction_ratio" in paths(belt)
 
 
@@ -69,6 +74,89 @@ def test_a_rams_grip_place_and_base_are_varied_and_no_other_moves():
     assert not {"moves[0].grip_ratio", "moves[2].head.off_m", "moves[2].foot.wall_m"} & found
     (wall,) = [item for item in vary.inputs(plan) if item.path == "moves[1].foot.wall_m"]
     assert (wall.low, wall.high) == (0.001, 0.002)
+
+
+def test_a_wreck_before_the_plan_is_varied_too():
+    wrecked = msgspec.structs.replace(EDGE, wreck=(Crush(travel_m=0.18), Ease()))
+    found = {item.path: item for item in vary.inputs(wrecked)}
+    bow = found["wreck[0].travel_m"]
+    assert (bow.low, bow.base, bow.high) == pytest.approx((0.17, 0.18, 0.19))
+    draw = vary.draws(wrecked, 1)[0]
+    assert draw.plan.wreck[0].travel_m == draw.values["wreck[0].travel_m"] != 0.18
+    assert draw.plan.wreck[1] == Ease()
+
+
+def test_on_a_saved_start_the_car_stays_and_the_moves_vary():
+    started = msgspec.structs.replace(EDGE, start="wreck.npz")
+    assert paths(started) == {path for path in paths(EDGE) if path.startswith("moves")} != set()
+    assert all(draw.plan.car == EDGE.car for draw in vary.draws(started, 4))
+
+
+class TestSide:
+    SIDE = Car(extent="side", whole_side=WholeSide(soft_foot_m=0.3))
+
+    def test_the_pillars_numbers_are_varied_on_a_side_alone(self):
+        names = {"spot_sheet_m", "pillar_pressed_m", "pillar_closing_m", "pillar_pressed_yield_pa"}
+        side = {f"car.whole_side.{name}" for name in (*names, "soft_foot_yield_pa")}
+        assert side <= paths(Plan(car=self.SIDE, moves=(Press(),)))
+        assert not side & paths(Plan(moves=(Press(),)))
+        plain = Plan(car=Car(extent="side"), moves=(Press(),))
+        assert "car.whole_side.soft_foot_yield_pa" not in paths(plain)
+
+    def test_ranges_stay_within_what_a_side_may_be(self):
+        strong = WholeSide(spot_sheet_m=0.004, pillar_pressed_yield_pa=1.5e9)
+        plan = Plan(car=Car(extent="side", whole_side=strong), moves=(Press(),))
+        found = {item.path: item for item in vary.inputs(plan)}
+        assert found["car.whole_side.spot_sheet_m"].high == 0.004
+        assert found["car.whole_side.pillar_pressed_yield_pa"].high == 1.6e9
+        for draw in vary.draws(plan, 16):
+            check_plan(draw.plan)
+
+    def test_cuts_are_set_by_eye_and_end_by_eye_where_they_end_within_the_metal(self):
+        through, short = Cut(), Cut(short_m=0.02)
+        relief = Cut(depth_m=0.06, place=PillarCut(height_m=0.06))
+        door = Cut(place=DoorCut(), depth_m=0.1)
+        striker = Cut(place=FittingCut())
+        plan = Plan(car=self.SIDE, moves=(through, short, relief, door, striker, Press()))
+        of_cuts = {p for p in paths(plan) if p.startswith("moves") and not p.startswith("moves[5]")}
+        assert of_cuts == {
+            "moves[0].place.height_m",
+            "moves[1].place.height_m",
+            "moves[1].short_m",
+            "moves[2].place.height_m",
+            "moves[2].depth_m",
+            "moves[3].place.along_m",
+            "moves[3].depth_m",
+        }
+
+    def test_an_entry_bar_s_place_and_the_hand_on_it_are_varied(self):
+        found = {item.path: item for item in vary.inputs(Plan(moves=(Flex(),)))}
+        assert (found["moves[0].bar.hand_n"].low, found["moves[0].bar.hand_n"].high) == (400.0, 700.0)
+        assert "moves[0].on.along_m" in found
+
+
+class TestTogether:
+    PLANS = {"lip": EDGE, "bend": Plan(seed=1, moves=(Spread(door=EdgePoint(depth_m=0.12)), Press()))}
+
+    def test_what_two_plans_have_in_common_is_drawn_alike(self):
+        both = vary.draws_together(self.PLANS, 8, 5)
+        common = set(both["lip"][0].values) & set(both["bend"][0].values)
+        assert "car.latch_strength_ratio" in common and "moves[0].tool.friction_ratio" in common
+        for one, other in zip(both["lip"], both["bend"], strict=True):
+            for path in common - {"moves[0].door.depth_m"}:
+                assert one.values[path] == other.values[path]
+            assert one.plan.car.seam_seed == other.plan.car.seam_seed
+            # the same share of two ranges: 0 to 10 mm, and 115 to 125 mm
+            share = one.values["moves[0].door.depth_m"] / 0.010
+            assert other.values["moves[0].door.depth_m"] == pytest.approx(0.115 + 0.010 * share, abs=1e-12)
+
+    def test_one_plan_alone_is_drawn_as_ever(self):
+        alone = vary.draws_together({"x": EDGE}, 4, EDGE.seed)["x"]
+        assert alone == vary.draws(EDGE, 4)
+
+    def test_more_draws_begin_alike(self):
+        few, more = (vary.draws_together(self.PLANS, count, 5)["bend"] for count in (4, 16))
+        assert more[:4] == few
 
 
 def test_each_push_has_tips_of_its_own():

@@ -1,0 +1,139 @@
+"""Scenarios: some plans of one teaching situation, run many times together, and what is asked of the runs.
+
+A scenario is a TOML file that names plans beside it and asks (`sim.asks`).  Nothing in it tells how anything
+ends; it tells what is counted.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+import msgspec
+import tomlkit
+from tomlkit.exceptions import ParseError
+
+from sim.asks import Ask, check_asks
+from sim.carcheck import RANGES
+from sim.many import judged
+from sim.plan import Plan
+from sim.planfile import check_version, load_plan
+from sim.problems import PlanError
+from sim.vary import Draw, draws_together
+
+SCHEMA_VERSION = 1
+MOST_RUNS = 4096
+_PATH = re.compile(r" - at `\$\.?(.*)`$")
+
+
+class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A teaching situation, its plans, and what is asked of their runs.
+
+    runs : how many of each plan;  seed : draws them
+    lattice_spacing_m : of all plans; None leaves each its own
+    plans : files by a name of their own, beside the scenario's file
+    """
+
+    schema_version: int
+    title: str
+    plans: dict[str, str]
+    asks: tuple[Ask, ...]
+    words: str = ""
+    author: str = ""
+    licence: str = ""
+    seed: int = 1
+    runs: int = 64
+    lattice_spacing_m: float | None = None
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A scenario with its plans read, each on the lattice it is run on."""
+
+    scenario: Scenario
+    plans: Mapping[str, Plan]
+
+    def draws(self, count: int) -> dict[str, tuple[Draw, ...]]:
+        """Return many plans out of each, what they have in common drawn alike."""
+        return draws_together(self.plans, count, self.scenario.seed)
+
+
+def loads_scenario(text: str) -> Scenario:
+    """Return the scenario in a TOML text.
+
+    Raises
+    ------
+    PlanError
+        Syntax, missing or newer version, unknown field, wrong type, an ask that cannot be read.
+    """
+    try:
+        raw = tomlkit.parse(text).unwrap()
+    except ParseError as error:
+        raise PlanError("scenario", f"is not valid TOML: {error}; mend that line") from error
+    check_version(raw, SCHEMA_VERSION)
+    try:
+        scenario = msgspec.convert(raw, Scenario)
+    except msgspec.ValidationError as error:
+        raise _explained(error) from error
+    return _checked(scenario)
+
+
+def _explained(error: msgspec.ValidationError) -> PlanError:
+    text = str(error)
+    found = _PATH.search(text)
+    path = found.group(1) if found else "scenario"
+    text = _PATH.sub("", text)
+    return PlanError(path, f"cannot be read: {text[0].lower()}{text[1:]}; mend that line")
+
+
+def _checked(scenario: Scenario) -> Scenario:
+    if not scenario.plans:
+        raise PlanError("plans", "is empty; name one plan or more")
+    if not scenario.asks:
+        raise PlanError("asks", "is empty; add an [[asks]] table")
+    if not 1 <= scenario.runs <= MOST_RUNS:
+        raise PlanError("runs", f"is {scenario.runs}; use 1 to {MOST_RUNS}")
+    if scenario.seed < 0:
+        raise PlanError("seed", f"is {scenario.seed}; use a whole number from 0 on")
+    low, high, remedy = RANGES["lattice_spacing_m"]
+    spacing = scenario.lattice_spacing_m
+    if spacing is not None and not low <= spacing <= high:
+        raise PlanError("lattice_spacing_m", f"is {spacing}; use {low} to {high} ({remedy})")
+    check_asks(scenario.asks, list(scenario.plans))
+    return scenario
+
+
+def load_scenario(path: Path) -> Asked:
+    """Return the scenario of a file with its plans read.
+
+    Raises
+    ------
+    PlanError
+        When a file cannot be read, or as `loads_scenario`.
+    """
+    try:
+        text = path.read_text(encoding="utf-8")
+    except FileNotFoundError as error:
+        raise PlanError(str(path), "does not exist; check the path") from error
+    except (OSError, UnicodeDecodeError) as error:
+        raise PlanError(str(path), f"cannot be read ({error}); check the file") from error
+    scenario = loads_scenario(text)
+    return Asked(scenario, {name: _plan(scenario, name, path.parent) for name in scenario.plans})
+
+
+def _plan(scenario: Scenario, name: str, folder: Path) -> Plan:
+    file = folder / scenario.plans[name]
+    try:
+        plan = load_plan(file)
+        judged(plan)
+    except PlanError as error:
+        raise error.inside(f"plans.{name}: {file.name}") from error
+    start = file.parent / plan.start
+    if plan.start and start.is_file():
+        plan = msgspec.structs.replace(plan, start=str(start))
+    if scenario.lattice_spacing_m is None or plan.start:
+        return plan
+    car = msgspec.structs.replace(plan.car, lattice_spacing_m=scenario.lattice_spacing_m)
+    return plan.with_car(car)
