@@ -193,7 +193,8 @@ def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
     for name, height in (("upper", shape.upper_hinge_height_m), ("lower", shape.lower_hinge_height_m)):
         leaf = _foot(mesh, "hinge_edge", height)
-        ties.append(Tie(f"{name} hinge", *leaf, FITTING_STIFFNESS_N_PER_M, limit))
+        give = car.fitting_give_m
+        ties.append(Tie(f"{name} hinge", *leaf, FITTING_STIFFNESS_N_PER_M, limit, give_m=give))
     bar = mesh.surface.chains["bar"]
     for end, foot in ((bar[0], "front"), (bar[-1], "rear")):
         seat, share = _bar_foot(mesh, foot)

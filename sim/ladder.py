@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.bond import END
+from sim.giving import used_ratio
 from sim.grips import FORCE
 from sim.model import DoorModel
 from sim.network import Evaluation, Network, State
@@ -34,10 +35,13 @@ def tie_event(name: str) -> str:
 
 
 def tie_ratios(network: Network, state: State, ev: Evaluation) -> Floats:
-    """Return force over limit of every tie on its ellipsoid, shape (ties,); 0 once it has let go."""
+    """Return demand over capacity of every tie, shape (ties,); 0 once it has let go.
+
+    Force over limit on its ellipsoid, or for a tie that bends first what `sim.giving` says.
+    """
     ties = network.structure.ties
     ratio = [float(np.sqrt(np.sum((ev.tie_force[i] / t.limit_n) ** 2))) for i, t in enumerate(ties)]
-    return np.where(state.holding, np.array(ratio), 0.0)
+    return np.where(state.holding, used_ratio(network.structure, state, np.array(ratio)), 0.0)
 
 
 def _slipping(network: Network, ev: Evaluation, push: Push) -> list[Rung]:

@@ -59,7 +59,7 @@ def latch_ties(car: Car, foot: tuple[Ints, Floats]) -> list[Tie]:
         return []
     floor = HALF_LATCH_FLOOR_N if car.latch == "half" else LATCH_FLOOR_N
     limit = np.array(floor) * car.latch_strength_ratio
-    return [Tie("latch", *foot, FITTING_STIFFNESS_N_PER_M, limit)]
+    return [Tie("latch", *foot, FITTING_STIFFNESS_N_PER_M, limit, give_m=car.fitting_give_m)]
 
 
 def latch_sliders(car: Car, foot: tuple[Ints, Floats]) -> tuple[Slider, ...]:

@@ -17,6 +17,7 @@ from sim import kernels, tangent
 from sim.bond import END, LENGTH, OFFSET, RHO, bond_forces, bond_response, bond_stiffness
 from sim.chains import Chains
 from sim.factor import Factor, make_factor
+from sim.giving import Giving
 from sim.grips import Grips
 from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
@@ -41,6 +42,7 @@ Bools = NDArray[np.bool_]
 # a class of `sim.law.Law` in a module of its own, and one line here.
 LAWS: tuple[MakeLaw, ...] = (
     Ties,
+    Giving,
     Rim,
     Tool,
     Grips,

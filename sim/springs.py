@@ -64,7 +64,10 @@ class Ties:
         self._start = np.cumsum([0, *(len(t.nodes) for t in self._ties)]).astype(np.int64)
         self._nodes = np.concatenate([np.zeros(0, np.int64), *(t.nodes for t in self._ties)])
         self._weights = np.concatenate([np.zeros(0), *(t.weights for t in self._ties)])
-        self._stiffness = np.array([t.stiffness_n_per_m for t in self._ties], dtype=float)
+        # what bends before it lets go is a law of its own: `sim.giving`
+        self._stiffness = np.array(
+            [0.0 if t.give_m > 0.0 else t.stiffness_n_per_m for t in self._ties], dtype=float
+        )
         self._rest = np.array([t.weights @ structure.points[t.nodes] for t in self._ties]).reshape(-1, 3)
 
     @property
@@ -92,7 +95,7 @@ class Ties:
         """Add the ties that hold."""
         for i, tie in enumerate(self._ties):
             if state.holding[i]:
-                into.mean(i, tie.weights, tie.stiffness_n_per_m * np.eye(3))
+                into.mean(i, tie.weights, self._stiffness[i] * np.eye(3))
 
     def commit(self, state: State, _: Evaluation) -> State:
         """Return the state as it is: ties let go one at a time, by `Network.release_tie`."""

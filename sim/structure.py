@@ -128,6 +128,7 @@ class Tie:
     ----------
     stiffness_n_per_m : the same in the three directions
     limit_n : shape (3,), the ellipsoid of forces at which it lets go; inf never does
+    give_m : way it bends at that force before it lets go (`sim.giving`) [m]; 0 lets go at once
     """
 
     name: str
@@ -136,6 +137,7 @@ class Tie:
     stiffness_n_per_m: float
     limit_n: Floats
     group: str = "latch and hinges"
+    give_m: float = 0.0
 
 
 @dataclass(frozen=True)

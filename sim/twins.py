@@ -45,6 +45,7 @@ WORDS = {
     "latch_strength_ratio": "latch's strength over the rule's",
     "hinge_strength_ratio": "hinges' strength over the rule's",
     "bar": "bar",
+    "fitting_give_m": "way latch and hinges bend before they let go",
     "bar_foot_strength_n": "strength of the bar's feet",
     "hem_width_m": "width of the hem",
     "shut_face_depth_m": "depth of the shut face",

@@ -141,6 +141,13 @@ FAULTS = (
         f"{BOOKS}::TestLedger::test_damping_takes_little[lip]",
     ),
     Fault(
+        "a fitting that bends spends nothing",
+        "sim/giving.py",
+        "0.5 * float(force @ force) / k, float(force @ on), row",
+        "0.5 * float(force @ force) / k, 0.0, row",
+        "tests/sim/properties/test_giving.py::test_pulled_straight_it_is_the_textbooks_spring_in_few_steps_as_in_many",
+    ),
+    Fault(
         "friction pushes the pad on",
         "sim/grip.py",
         "stiffness * (max(along, 0.0) * bearing + share * across)",

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
-from ui import cars, exporting, figures, lessons, many_runs, mapping, scenarios, starting
+from ui import cars, exporting, figures, lessons, many_runs, mapping, rooms, scenarios, starting
 from ui.folders import check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
@@ -145,6 +145,20 @@ def export(plan: Path, *, out: Path, move: int | None = None, opening: float | N
         The moment at this opening of the tips, in metres; the move's end if left out.
     """
     return exporting.export(plan, out, move, opening, solve)
+
+
+@app.command
+def room(*runs: Path, out: Path) -> int:
+    """Draw how the room to the person changes along plans that begin with one start.
+
+    Parameters
+    ----------
+    runs
+        One to four plans as TOML files, which are solved, or folders that 'hemline run' has written.
+    out
+        The picture, a name ending in .png; a table ending in .csv is written beside it.
+    """
+    return rooms.room(runs, out, solve, version())
 
 
 app.command(many_runs.many)

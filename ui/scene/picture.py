@@ -44,6 +44,7 @@ class PictureWords:
 
     sentence : what happened, in words;  title : above;  caption : below, small
     before, after : over the two halves;  version : of the model, beside the limits line
+    scale : of what is drawn, at the foot; nothing where no metal is drawn
     """
 
     sentence: str = ""
@@ -52,6 +53,7 @@ class PictureWords:
     before: str = "Before"
     after: str = "After"
     version: str = ""
+    scale: str = TRUE_SCALE
 
 
 def picture(
@@ -304,7 +306,7 @@ class Sheet:
         limits = f"{LIMITS}   {words.version}" if words.version else LIMITS
         place = QRectF(self.margin, line, inner, 24 * self.unit)
         painter.drawText(place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, limits)
-        painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, TRUE_SCALE)
+        painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, words.scale)
         if mode is not ColourMode.MATERIAL:
             wide = min(420 * self.unit, 0.3 * self.width)
             right = self.width - self.margin - 130 * self.unit
