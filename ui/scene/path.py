@@ -35,7 +35,7 @@ CELL_M = 0.07
 """Nodes nearer than this are drawn as one."""
 RADIUS_M, LEAST_RADIUS_M = 0.023, 0.0035
 """Of a strand with all of the force of a push, and of the thinnest."""
-FULL_N, THIN_RATIO = 4000.0, 0.7
+FULL_N, THIN_RATIO = 4000.0, 0.4
 """Force of a push that is drawn at full width, and how much thinner the weakest is drawn."""
 RINGS = 3
 """Rings of a tube for each step from cell to cell."""
