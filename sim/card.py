@@ -16,6 +16,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from sim import card_many
 from sim.checks import report, sources
 from sim.checks.row import Row
 
@@ -138,6 +139,8 @@ CHAPTERS = (
     "Where the lattice decides",
     "Every number",
     "Checks",
+    "What is varied in many runs",
+    "What scenarios came to",
 )
 NUMBER_HEADS = ("number", "value", "source")
 SPACING_HEADS = ("push", "what", "60 mm", "45 mm", "30 mm", "verdict")
@@ -191,6 +194,8 @@ def markdown(card: Card, families: Families, version: str) -> str:
                 f"### {family[0].upper()}{family[1:]}",
                 _table(report.HEADINGS, [report.cells(r) for r in members]),
             ]
+    out += [f"## {CHAPTERS[6]}", _table(card_many.VARIED_HEADS, card_many.varied_lines())]
+    out += [f"## {CHAPTERS[7]}", _table(card_many.CAME_HEADS, card_many.came_lines())]
     keys = cited_sources(card, families)
     out += ["## Sources", "\n".join(f"* {sources.short(key)}: {sources.full(key)}" for key in keys)]
     return "\n\n".join(out) + "\n"

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import PurePath
+from typing import TYPE_CHECKING
 
 import msgspec
 
@@ -15,8 +16,10 @@ from sim.answers import Answer
 from sim.asks import DROPS, Reading
 from sim.planfile import plan_sha256
 from sim.results import LIMITS_LINE, MODEL_VERSION
-from sim.scenario import Asked
 from sim.traces import RunTrace
+
+if TYPE_CHECKING:
+    from sim.scenario import Asked  # draws need statistics, and who reads what came out does not
 
 HEADINGS = ("asked", "runs", "true share", "word")
 

@@ -15,7 +15,6 @@ from scipy import stats
 
 from sim.plan import Plan, Spread
 
-Span = Callable[[float], tuple[float, float]]
 Quantile = Callable[[float, float, float, float], float]
 
 SEAT_M = 0.005
@@ -43,19 +42,45 @@ def peaked_ratio(share: float, low: float, base: float, high: float) -> float:
     return math.exp(peaked(share, math.log(low), math.log(base), math.log(high)))
 
 
+@dataclass(frozen=True)
+class Span:
+    """How far a number may lie off.
+
+    bounds : lowest and highest value from the plan's own;  words : the same for a reader, given the unit
+    """
+
+    bounds: Callable[[float], tuple[float, float]]
+    words: Callable[[str], str]
+
+
+_READ = {"m": (1e3, "mm"), "N/m": (1e-3, "N/mm"), "Pa": (1e-6, "MPa")}
+
+
+def _told(unit: str, *values: float) -> str:
+    factor, name = _READ.get(unit, (1.0, unit))
+    return f"{' to '.join(f'{factor * value:g}' for value in values)} {name}".strip()
+
+
 def within(low: float, high: float) -> Span:
     """Return the span between two numbers, widened to the plan's own value."""
-    return lambda base: (min(low, base), max(high, base))
+    return Span(lambda base: (min(low, base), max(high, base)), lambda unit: _told(unit, low, high))
 
 
 def times(low: float, high: float, least: float = 0.0) -> Span:
     """Return the span between two multiples of the plan's own value, never below ``least``."""
-    return lambda base: (max(low * base, least), high * base)
+    floor = f", never below {least:g}" if least else ""
+    return Span(
+        lambda base: (max(low * base, least), high * base),
+        lambda _unit: f"{low:g} to {high:g} times the plan's{floor}",
+    )
 
 
 def about(reach: float, least: float = -math.inf, most: float = math.inf) -> Span:
     """Return the span of a reach to both sides of the plan's own value, cut at two bounds."""
-    return lambda base: (max(base - reach, least), min(base + reach, most))
+    return Span(
+        lambda base: (max(base - reach, least), min(base + reach, most)),
+        lambda unit: f"the plan's, {_told(unit, reach)} to either side",
+    )
 
 
 @dataclass(frozen=True)

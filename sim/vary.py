@@ -129,7 +129,7 @@ def _has(move: Any, path: str) -> bool:
 
 def _input(plan: Plan, row: Row, path: str, words: str) -> Input:
     base = read(plan, path)
-    low, high = row.span(base)
+    low, high = row.span.bounds(base)
     name = path.removeprefix("car.")
     legal = RANGES.get(name) or SIDE_RANGES.get(name.removeprefix("whole_side."))
     if path.startswith("car.") and legal is not None:

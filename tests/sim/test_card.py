@@ -12,7 +12,7 @@ from html.parser import HTMLParser
 import msgspec
 import pytest
 
-from sim import card, materials
+from sim import card, card_many, materials
 from sim.checks import sources
 from sim.checks.row import Row
 from sim.plan import Car, Tool
@@ -137,7 +137,8 @@ def test_page_is_whole_and_holds_the_same():
     reader = Counter()
     reader.feed(card.page(CARD, FAMILIES, "version 0"))
     assert reader.open == []
-    assert reader.cells == 3 * len(CARD.numbers) + 6 * len(CARD.spacing) + 8
+    of_many = 4 * len(card_many.varied_lines()) + 5 * len(card_many.came_lines())
+    assert reader.cells == 3 * len(CARD.numbers) + 6 * len(CARD.spacing) + of_many + 8
     words = " ".join(reader.words)
     assert "peel | load" in words
     assert all(number.name in words for number in CARD.numbers)

@@ -5,15 +5,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from sim import card
+from sim import card, card_many
 from sim.checks import report
 from sim.checks.row import Row
 from ui.state.drill_log import Drill, rate_words
 from ui.state.signal import Signal
 
-CHAPTERS = ("Modelled", "Left out", "Failures", "Lattice", "Numbers", "Checks", "Drills")
+CHAPTERS = (
+    "Modelled",
+    "Left out",
+    "Failures",
+    "Lattice",
+    "Numbers",
+    "Checks",
+    "Drills",
+    "Varied",
+    "Scenarios",
+)
 """The card's chapters in a word each."""
-NUMBERS, CHECKS, DRILLS = 4, 5, 6
+NUMBERS, CHECKS, DRILLS, VARIED, SCENARIOS = 4, 5, 6, 7, 8
 UNCHECKED = "Nothing has been checked since the program was started."
 
 
@@ -133,6 +143,10 @@ class ModelCard:
         if self.chapter == DRILLS:
             log = tuple((d.date, d.plan, d.model_said, d.metal_did, d.note) for d in reversed(self.drills))
             return Page(("date", "plan", "model said", "metal did", "note"), log, 4)
+        if self.chapter == VARIED:
+            return Page(card_many.VARIED_HEADS, card_many.varied_lines(), 3)
+        if self.chapter == SCENARIOS:
+            return Page(card_many.CAME_HEADS, card_many.came_lines(), 1)
         return Page(card.SPACING_HEADS, tuple(card.spacing_cells(line) for line in self.card.spacing), 0)
 
 
