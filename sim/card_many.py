@@ -46,8 +46,8 @@ def came_lines() -> tuple[tuple[str, ...], ...]:
     out = []
     for came in kept():
         spacings = sorted({1e3 * plan.lattice_spacing_m for plan in came.plans.values()})
-        title = f"{came.title} ({' and '.join(f'{value:.0f}' for value in spacings)} mm lattice)"
+        title = f"{came.title.partition(':')[0]}, {' and '.join(f'{value:.0f}' for value in spacings)} mm"
         if came.model_version != MODEL_VERSION:
-            title += f", model {came.model_version}: of an older model"
+            title += f" (of an older model, {came.model_version})"
         out += [(title, *scenario_told.cells(*pair)) for pair in zip(came.answers, came.units, strict=True)]
     return tuple(out)

@@ -86,11 +86,10 @@ _FACTORS = {"mm": 1e3, "kN": 1e-3, "deg": 57.29577951308232, "%": 100.0}
 
 
 def number_words(value: float, unit: str) -> str:
-    """Return a figure in the unit it is told in."""
+    """Return a figure in the unit it is told in, without the unit."""
     told = value * _FACTORS.get(unit, 1.0)
     digits = 0 if abs(told) >= 100.0 or unit in ("mm", "%") else 1 if unit else 2
-    words = f"{told:.{digits}f}"
-    return f"{words} {unit}".strip()
+    return f"{told:.{digits}f}"
 
 
 def cells(answer: Answer, unit: str) -> tuple[str, str, str, str]:
@@ -104,7 +103,7 @@ def cells(answer: Answer, unit: str) -> tuple[str, str, str, str]:
             answer.words,
             f"{answer.count} of {answer.total}{unsure}",
             "",
-            f"{told[0]} ({told[1]} to {told[2]})",
+            f"{told[0]} ({told[1]} to {told[2]}) {unit}".strip(),
         )
     share = f"{100 * answer.low:.0f} to {100 * answer.high:.0f} %"
     if answer.ask == "apart":
