@@ -21,6 +21,8 @@ from sim.traces import RunTrace
 if TYPE_CHECKING:
     from sim.scenario import Asked  # draws need statistics, and who reads what came out does not
 
+TELLS = 36
+"""With fewer runs, even all alike, the interval is wider than the band of any word."""
 HEADINGS = ("asked", "runs", "true share", "word")
 
 
@@ -120,6 +122,8 @@ def lines(came: Came) -> list[str]:
         between = f"(true share {share}) " if share and answer.ask != "apart" else ""
         between = f"({share}) " if answer.ask == "apart" else between
         out.append(f"{words}: {runs}{between}: {word}".replace(" : ", ": "))
+    if came.run_count < TELLS:
+        out.append(f"With {came.run_count} runs no word but 'not settled' can be said: the counts tell.")
     for name, plan in came.plans.items():
         if plan.unsure:
             why = f" ({plan.whys[0]})" if plan.whys else ""

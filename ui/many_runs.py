@@ -49,7 +49,7 @@ def many(
     plan: Path,
     *,
     out: Path,
-    runs: int = 64,
+    runs: int | None = None,
     preview: bool = False,
     workers: int | None = None,
     counts: bool = False,
@@ -63,7 +63,8 @@ def many(
     out
         The folder for the results. It is made, or written again when it holds the results of an earlier call.
     runs
-        How many runs; with fewer than 36 no word but "not settled" can be said.
+        How many runs; 64 of a door and 16 of a whole side if left out. With fewer than 36 no word but "not
+        settled" can be said, and the counts tell.
     preview
         Solve on a coarse lattice: quicker, and no answer to rely on.
     workers
@@ -71,12 +72,14 @@ def many(
     counts
         Also say the counts behind the words.
     """
-    if not 1 <= runs <= MOST_RUNS:
+    if runs is not None and not 1 <= runs <= MOST_RUNS:
         raise Refusal(f"--runs {runs}: cannot be; use 1 to {MOST_RUNS}.")
     asked = _asked(plan)
     check_folder(out, MANY_FILES)
     from sim import many as model
     from sim import manyfile
+
+    runs = model.runs_of(asked) if runs is None else runs
 
     line = Line()
     with fresh_folder(out) as folder:

@@ -13,7 +13,8 @@ from sim.move_words import is_driven
 from sim.plan import Plan
 from ui.state.signal import Signal
 
-RUNS = 64
+RUNS, SIDE_RUNS = 64, 16
+"""Runs of a door, and of a whole side, whose plans take several times as long."""
 
 
 class Wish(enum.Enum):
@@ -120,8 +121,10 @@ class Chances:
         """Tell whether there is a push to run and nothing under way."""
         return not self.busy and any(is_driven(move) for move in plan.moves)
 
-    def ask(self, wish: Wish, plan: Plan, *, coarse: bool = False, count: int = RUNS) -> None:
+    def ask(self, wish: Wish, plan: Plan, *, coarse: bool = False, count: int | None = None) -> None:
         """Ask for many runs of a plan; one that is under way is dropped."""
+        if count is None:
+            count = SIDE_RUNS if plan.car.extent == "side" else RUNS
         self.stop()
         self._number += 1
         self._trouble = None

@@ -62,6 +62,11 @@ def test_same_answer_whatever_the_number_of_workers():
     assert follow(stand_in(fakes.quick, 8, 1)) == follow(stand_in(fakes.quick, 8, 3))
 
 
+def test_a_whole_side_is_run_less_often():
+    assert many.runs_of(PLAN) == 64
+    assert many.runs_of(PLAN.with_car(Car(extent="side"))) == 16
+
+
 def test_known_chance_lies_in_its_interval_and_gets_its_word_or_none():
     answer = follow(stand_in(fakes.chance, 64))
     (item,) = [item for item in answer.first if item.what == "latch free"]
