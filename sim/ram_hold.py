@@ -21,12 +21,10 @@ from sim.base import Wall
 from sim.head import Bearing, angle_between, bearing
 from sim.increment import Point, Stepper
 from sim.ladder import PRESSES_N
-from sim.ledger import spent
-from sim.network import Network
-from sim.newton import equilibrate
 from sim.problems import PlanError
 from sim.ram import POINT_M, POINTS, ReadyRam, Spot, Stand, force_limit_n, stage_of
 from sim.record import RamNow
+from sim.regrip import at_rest, with_drives
 from sim.shear import SHEAR_ULTIMATE_RATIO, TENSILE_OVER_YIELD, cut_length_m
 from sim.state import Drive
 from sim.structure import Structure
@@ -253,9 +251,9 @@ class RamHold:
                 break
             nodes, weights = self._ends(point.state.points)
             self.drive = self._drive(nodes, weights)
-            network = _with_drive(stepper.network, self.drive)
+            network = with_drives(stepper.network, [self.drive])
             rub = self.ready.friction * force * math.cos(now.angle_rad) * SLIDE_STEP_M
-            stepper, point = _come_to_rest(stepper, point, network, rub)
+            stepper, point = at_rest(stepper, point, network, rub)
         self.off = end == "off"
         return stepper, point, Slipped(self.slid_m - began, end)
 
@@ -296,32 +294,3 @@ def _base_of(ready: ReadyRam) -> tuple[Floats, Wall | None, Floats | None]:
     if isinstance(foot, Stand):
         return foot.place, foot.wall, foot.normal
     return np.zeros(3), None, None
-
-
-def _with_drive(network: Network, drive: Drive) -> Network:
-    new = network.with_drives([drive])
-    new.factor.seconds += network.factor.seconds
-    new.assemble_seconds += network.assemble_seconds
-    return new
-
-
-def _come_to_rest(stepper: Stepper, point: Point, network: Network, rub_j: float) -> tuple[Stepper, Point]:
-    """Return stepper and point come to rest on other nodes with the ram as long as it was.
-
-    What the metal stored less is spent on the way: on friction as far as that goes, the rest in a jump.
-    """
-    stepper = replace(stepper, network=network)
-    load = stepper.load(point.travel_m, point.state)
-    start = point.state.points
-    answer = equilibrate(network, point.state, load, start, cancelled=stepper.cancelled)
-    stepper.tally.iterations += answer.iteration_count
-    stepper.tally.failed += not answer.converged
-    ev = answer.evaluation
-    lines = spent(network, point.state, ev, load)
-    drop = point.ledger.stored_j - ev.stored_j - sum(lines.values())
-    lines["friction"] = lines.get("friction", 0.0) + min(max(drop, 0.0), rub_j)
-    lines["released in a jump"] = max(drop - rub_j, 0.0)
-    state = network.commit(point.state, ev)
-    ledger = point.ledger.plus(max(-drop, 0.0), ev.stored_j, lines)
-    point = replace(point, state=state, evaluation=ev, force_n=ev.drive_force.copy(), ledger=ledger)
-    return stepper, replace(point, before=start, before_travel_m=point.travel_m)

@@ -88,7 +88,7 @@ class Hold:
         self.push = self.tips.push
         if self.tips.off:
             return stepper, point
-        network = _with_drives(stepper.network, [self.tips.drive])
+        network = with_drives(stepper.network, [self.tips.drive])
         stepper = replace(stepper, network=network)
         ev = network.evaluate(point.state.points, point.state, stepper.load(travel, point.state))
         return stepper, replace(point, evaluation=ev, force_n=ev.drive_force.copy())
@@ -146,18 +146,18 @@ def regrip(stepper: Stepper, point: Point, drive: Drive) -> tuple[Stepper, Point
         if FORCE in point.evaluation.read:  # what the metal is in balance with, by the limit of its step
             ev.read.update({key: point.evaluation.read[key] for key in (FORCE, SLIDES)})
         return stepper, replace(point, state=state, evaluation=ev, force_n=ev.drive_force.copy())
-    return _at_rest(stepper, replace(point, state=state), _with_drives(network, [drive]))
+    return at_rest(stepper, replace(point, state=state), with_drives(network, [drive]))
 
 
 def let_go(stepper: Stepper, point: Point) -> tuple[Stepper, Point]:
     """Return stepper and point after the tip has left the metal, which has sprung back; booked as a jump."""
     state = just_set(point.state)
     stepper.tally.jumps += 1
-    network = _with_drives(stepper.network, [])
-    return _at_rest(stepper, replace(point, state=state), network)
+    network = with_drives(stepper.network, [])
+    return at_rest(stepper, replace(point, state=state), network)
 
 
-def _with_drives(network: Network, drives: list[Drive]) -> Network:
+def with_drives(network: Network, drives: list[Drive]) -> Network:
     """Return the network with other contacts and its clocks kept."""
     new = network.with_drives(drives)
     new.factor.seconds += network.factor.seconds
@@ -165,8 +165,11 @@ def _with_drives(network: Network, drives: list[Drive]) -> Network:
     return new
 
 
-def _at_rest(stepper: Stepper, point: Point, network: Network) -> tuple[Stepper, Point]:
-    """Return stepper and point come to rest on another network at the same tips."""
+def at_rest(stepper: Stepper, point: Point, network: Network, rub_j: float = 0.0) -> tuple[Stepper, Point]:
+    """Return stepper and point come to rest on another network at the same tips.
+
+    What the metal stored less is spent on the way: on friction up to ``rub_j`` [J], the rest in a jump.
+    """
     stepper = replace(stepper, network=network)
     load = stepper.load(point.travel_m, point.state)
     start = point.state.points
@@ -176,7 +179,8 @@ def _at_rest(stepper: Stepper, point: Point, network: Network) -> tuple[Stepper,
     ev = answer.evaluation
     lines = spent(network, point.state, ev, load)
     drop = point.ledger.stored_j - ev.stored_j - sum(lines.values())
-    lines["released in a jump"] = max(drop, 0.0)
+    lines["friction"] = lines.get("friction", 0.0) + min(max(drop, 0.0), rub_j)
+    lines["released in a jump"] = max(drop - rub_j, 0.0)
     state = network.commit(point.state, ev)
     ledger = point.ledger.plus(max(-drop, 0.0), ev.stored_j, lines)
     point = replace(point, state=state, evaluation=ev, force_n=ev.drive_force.copy(), ledger=ledger)

@@ -37,6 +37,7 @@ WITH_VALUE = ("-k", "-m", "-p", "-o", "-W", "-c", "-r")
 
 
 BLOCKED = ["-p", "no:pytest-qt", "-p", "no:xvfb"]
+SLOWEST = ["--durations=30", "--durations-min=5"]
 # A door and its runs take half a gigabyte in each worker.
 MOST_WORKERS = 4
 
@@ -130,7 +131,7 @@ def run_tests(name, arguments):
     variables["HEMLINE_TESTS_WITHOUT_GRAPHICS"] = "1" if arguments[: len(BLOCKED)] == BLOCKED else ""
     with tempfile.TemporaryDirectory() as folder:
         report = os.path.join(folder, "report.xml")
-        command = [str(environment.PYTHON), "-P", "-m", "pytest", "--junitxml=" + report] + arguments
+        command = [str(environment.PYTHON), "-P", "-m", "pytest", "--junitxml=" + report] + SLOWEST + arguments
         began = time.monotonic()
         code = subprocess.call(command, env=variables, cwd=str(environment.ROOT))
         return Result(name, code, time.monotonic() - began, read_counts(report))
