@@ -15,6 +15,7 @@ from sim.bond import END
 from sim.cut_place import blades_of
 from sim.cut_plan import Cut, PillarCut
 from sim.exposed import View, grains, room_for, view_of
+from sim.hinge_body import Knuckle, carried_by, hinge_view, knuckle_of, set_back
 from sim.model import DoorModel
 from sim.network import Network
 from sim.pillar import WELD_KIND
@@ -57,6 +58,22 @@ class Lookout:
                 seat = tie.weights[own] @ structure.points[tie.nodes[own]] / tie.weights[own].sum()
                 self._places[tie.name] = nearest(seat, rigid)
                 self._still[tie.name] = self._rigid_near(seat)
+        self._knuckles = self._hinges(structure)
+
+    def _hinges(self, structure: Structure) -> dict[str, Knuckle]:
+        """Return the knuckle of every hinge at rest; the line through a door's two hinges is their axis."""
+        pins = {tie.name: self.pin(tie, structure.points) for tie in structure.ties if looked_for(tie)}
+        out = {}
+        for tie in structure.ties:
+            word, _, _ = tie.name.rpartition("upper hinge" if "upper" in tie.name else "lower hinge")
+            pair = [f"{word}{name} hinge" for name in ("upper", "lower")]
+            if tie.name not in pair or not all(name in pins for name in pair):
+                continue
+            up = pins[pair[0]][0] - pins[pair[1]][0]
+            out[tie.name] = knuckle_of(pins[tie.name][0], pins[tie.name][1], up, self.sign)
+            if not (tie.weights < 0.0).any():
+                self._still[tie.name] = set_back(self._still[tie.name], out[tie.name])
+        return out
 
     def _rigid_near(self, place: Floats) -> Floats:
         return np.concatenate([np.zeros((0, 3)), *(grains(*one, place, FAR_M + 0.1) for one in self.rigid)])
@@ -81,7 +98,12 @@ class Lookout:
                 continue
             ends = self.pin(tie, points)
             moving = grains(points, structure.triangles, ends.mean(axis=0), FAR_M)
-            found = view_of(ends, np.concatenate([moving, self._still[tie.name]]), self.sign, opening_m)
+            spots = np.concatenate([moving, self._still[tie.name]])
+            if tie.name in self._knuckles:
+                knuckle = carried_by(structure, tie, points, self._knuckles[tie.name])
+                found = hinge_view(knuckle, spots, opening_m)
+            else:
+                found = view_of(ends, spots, self.sign, opening_m)
             if found is not None:
                 out[tie.name] = found
         return out

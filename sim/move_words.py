@@ -19,6 +19,7 @@ from sim.plan import (
     BeltPoint,
     Crush,
     Cut,
+    CutSpread,
     Ease,
     EdgePoint,
     FacePoint,
@@ -152,6 +153,11 @@ def _cut_place(move: Cut, length: Length) -> str:
     return blades
 
 
+def _cut_spread_place(move: CutSpread, length: Length) -> str:
+    where = f"{length(move.height_m)} above the foot, from the {move.tips_from}, {length(move.depth_m)} in"
+    return f"{where}; opens {length(move.opening_m)}"
+
+
 def _tag_title(move: Any) -> str:
     return str(move.__struct_config__.tag).replace("_", " ").capitalize()
 
@@ -196,6 +202,12 @@ WORDS: dict[type, MoveWords] = {
         ("Pull the bar", "Pulling the bar", "Pulled the bar"),
     ),
     Cut: MoveWords(_cut_title, _cut_place, verbs=("Cut", "Cutting", "Cut")),
+    CutSpread: MoveWords(
+        lambda _: "Spread the ends of the cut",
+        _cut_spread_place,
+        "opening_m",
+        ("Open the tips", "Opening the tips", "Opened the tips"),
+    ),
     Strip: MoveWords(
         lambda _: "Strip trim, seals and glass",
         lambda move, _length: ", ".join(move.what),

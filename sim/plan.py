@@ -265,7 +265,27 @@ class Flex(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="flex", 
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Cut | Strip
+class CutSpread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="spread_cut", tag_field="move"):
+    """Open the tips between the raw ends of a cut across the pillar: on the cut end and the stub above it.
+
+    height_m : of the cut above the pillar's foot, along it [m]
+    tips_from : the side the tips come from;  off_m : beside the middle of that side [m]
+    depth_m : how far the noses go in past the near edge where there is room [m]
+    opening_m : how far to open once the tips fill the gap [m]
+    stop_at : event kinds that end the move early
+    """
+
+    height_m: float = 0.9
+    tips_from: Literal["front", "rear", "outer"] = "outer"
+    off_m: float = 0.0
+    depth_m: float = 0.05
+    opening_m: float = 0.06
+    tool: Tool = Tool()
+    stop_at: tuple[str, ...] = ()
+    words: str = ""
+
+
+Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Cut | Strip | CutSpread
 
 
 class Plan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

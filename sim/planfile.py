@@ -45,6 +45,7 @@ MOVE_WORDS = {
     "tool_body": ("comes", "stands"),
     "base": ("far_rocker", "far_pillar", "tunnel_edge"),
     "head": ("flat", "waffle", "pointed"),
+    "tips_from": ("front", "rear", "outer"),
 }
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
 _LISTS = ("moves", "wreck", "bead_gaps")

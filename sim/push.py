@@ -123,7 +123,8 @@ def push_direction(model: DoorModel, edge: str, tilt_rad: float) -> Floats:
     return unit
 
 
-def _check_tool(tool: Tool) -> None:
+def check_tool(tool: Tool) -> None:
+    """Raise PlanError naming the field and the remedy when a tool's numbers make no sense."""
     if not 0.005 <= tool.tip_width_m <= 0.15:
         raise PlanError("tool.tip_width_m", f"is {tool.tip_width_m} m; use 0.005 to 0.15 m")
     if not 0.005 <= tool.tip_depth_m <= 0.15:
@@ -158,7 +159,7 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
     PlanError
         When a tip is in the air, both stand on one point, or the tool's numbers make no sense.
     """
-    _check_tool(move.tool)
+    check_tool(move.tool)
     if isinstance(move, Squeeze):
         return _squeeze(model, move)
     if not -1.6 <= move.tilt_rad <= 1.6:
