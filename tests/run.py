@@ -131,8 +131,8 @@ def run_tests(name, arguments):
     variables["HEMLINE_TESTS_WITHOUT_GRAPHICS"] = "1" if arguments[: len(BLOCKED)] == BLOCKED else ""
     with tempfile.TemporaryDirectory() as folder:
         report = os.path.join(folder, "report.xml")
-        asked = ["--junitxml=" + report, *SLOWEST, *arguments]
-        command = [str(environment.PYTHON), "-P", "-m", "pytest", *asked]
+        asked = ["--junitxml=" + report] + SLOWEST + arguments
+        command = [str(environment.PYTHON), "-P", "-m", "pytest"] + asked
         began = time.monotonic()
         code = subprocess.call(command, env=variables, cwd=str(environment.ROOT))
         return Result(name, code, time.monotonic() - began, read_counts(report))
