@@ -82,6 +82,7 @@ BODY_PARTS = {
 
 SEATS = ("front", "rear")
 MAX_LEAN_RAD = float(np.radians(60.0))
+MAX_INBOARD_RAD = float(np.radians(40.0))
 
 
 @dataclass(frozen=True)
@@ -96,6 +97,8 @@ class Posture:
         Axis of the hips in the door's axes.
     torso_angle_rad
         Backward lean of the trunk from the vertical (25 degrees).
+    torso_inboard_rad
+        Lean of the trunk away from the door, about the hips.
     thigh_angle_rad
         Rise of the thigh from hip to knee (15 degrees).
     heel_drop_m
@@ -108,6 +111,7 @@ class Posture:
     torso_angle_rad: float = float(np.radians(25.0))
     thigh_angle_rad: float = float(np.radians(15.0))
     heel_drop_m: float = 0.27
+    torso_inboard_rad: float = 0.0
 
     def check(self) -> None:
         """Raise MeshError, naming the parameter and the allowed range, for a posture out of range."""
@@ -118,6 +122,7 @@ class Posture:
             "torso_angle_rad": (-0.2, 1.2),
             "thigh_angle_rad": (-0.3, 0.8),
             "heel_drop_m": (0.05, 0.5),
+            "torso_inboard_rad": (0.0, MAX_INBOARD_RAD),
         }
         for item in dataclasses.fields(self):
             low, high = ranges[item.name]
@@ -172,6 +177,7 @@ def side_occupant(
     size: str = "male_p50",
     lean_rad: float | None = None,
     hip_gap_m: float = Posture.hip_gap_m,
+    inboard_rad: float = 0.0,
 ) -> tuple[Capsule, ...]:
     """Return the capsules of an occupant of a right-hand side.
 
@@ -185,11 +191,13 @@ def side_occupant(
         Backward lean of the trunk from the vertical, 0 to 60 degrees; none: 25 degrees.
     hip_gap_m
         Inner panel to the near surface of the hip.
+    inboard_rad
+        Lean of the trunk away from the door, 0 to 40 degrees.
 
     Raises
     ------
     MeshError
-        If seat or size is unknown, or the lean is out of range.
+        If seat or size is unknown, or a lean is out of range.
     """
     if seat not in SEATS:
         raise MeshError("seat", f"is {seat!r}, allowed are {SEATS}")
@@ -205,6 +213,7 @@ def side_occupant(
         torso_angle_rad=lean,
         heel_drop_m=side.heel_drop_m,
         hip_gap_m=hip_gap_m,
+        torso_inboard_rad=inboard_rad,
     )
     return seated_occupant(side.front, BODY_SIZES[size], pose)
 
@@ -231,8 +240,10 @@ def part_clearance(
 
 def _upper_body(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]:
     """Return head, neck, chest and near arm; heights above the seat run along the leaning trunk."""
-    along = np.array([np.sin(pose.torso_angle_rad), 0.0, np.cos(pose.torso_angle_rad)])
-    side = np.array([0.0, 0.5 * body.shoulder_breadth_m - ARM_RADIUS_M, 0.0])
+    back, inward = pose.torso_angle_rad, pose.torso_inboard_rad
+    along = np.array([np.sin(back), -np.cos(back) * np.sin(inward), np.cos(back) * np.cos(inward)])
+    outward = np.array([0.0, np.cos(inward), np.sin(inward)])
+    side = (0.5 * body.shoulder_breadth_m - ARM_RADIUS_M) * outward
 
     def above_seat(height_m: float) -> FloatArray:
         point: FloatArray = hip + (height_m - 0.5 * body.thigh_clearance_m) * along

@@ -53,7 +53,7 @@ _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
 MOVE_LISTS = ("moves", "wreck")
 """Fields of a plan that hold moves."""
-ANGLES = ("tilt", "lean", "skew", "angle", "occupant_lean")
+ANGLES = ("tilt", "lean", "skew", "angle", "occupant_lean", "occupant_inboard")
 """Fields that are degrees in a file and radians in a plan."""
 
 

@@ -18,7 +18,7 @@ LATER: dict[type, tuple[str, ...]] = {
     BeltPoint: ("panel",),
     FacePoint: ("panel",),
     Squeeze: ("on",),
-    WholeSide: ("pillar_bow_m", "occupant_gap_m"),
+    WholeSide: ("pillar_bow_m", "occupant_gap_m", "occupant_inboard_rad"),
 }
 """Fields that came after the first plans: at their default they do not enter the hash, so it stays."""
 

@@ -226,6 +226,7 @@ def build_side_model(car: Car) -> SideModel:
             size=whole.occupant,
             lean_rad=whole.occupant_lean_rad,
             hip_gap_m=whole.occupant_gap_m,
+            inboard_rad=whole.occupant_inboard_rad,
         )
     except MeshError as error:
         raise PlanError(*_in_plan_words(error)) from error

@@ -32,6 +32,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     occupant : size by name (ANSUR II percentiles);  occupant_seat : where it sits
     occupant_lean_rad : the trunk's backward lean from the vertical
     occupant_gap_m : from the near hip to where the inner panel stood before any wreck [m]
+    occupant_inboard_rad : the trunk's lean away from the door, as of one pressed by it
     trim, seals, glass : whether they are still in place
     lies : "on its wheels", or on a side, with this one up or down
     stands_on : "wheels", or "blocks" under the rockers as well;  car_kg : mass of the car [kg]
@@ -53,6 +54,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     occupant_seat: Literal["front", "rear"] = "front"
     occupant_lean_rad: float = 0.4363323129985824
     occupant_gap_m: float = 0.12
+    occupant_inboard_rad: float = 0.0
     trim: bool = True
     seals: bool = True
     glass: bool = True
@@ -77,6 +79,7 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
         0.5,
         "0.08 to 0.15 m beside a sound door, more where pushed inboard",
     ),
+    "occupant_inboard_rad": (0.0, 0.6981, "0 is upright, 40 degrees far away from the door"),
     "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""

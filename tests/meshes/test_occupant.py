@@ -105,6 +105,22 @@ def test_the_default_posture_keeps_the_hip_gap_and_lies_inside_remembered_ranges
     assert part["head"].start[0] > part["pelvis"].start[0]  # head rearward of the hips
 
 
+def test_a_trunk_leaned_away_from_the_door_turns_about_the_hips_and_leaves_the_legs() -> None:
+    door, turn = DoorShape(), np.radians(30.0)
+    upright, leaned = (
+        named(seated_occupant(door, None, Posture(torso_inboard_rad=angle))) for angle in (0.0, turn)
+    )
+    hip = 0.5 * (upright["pelvis"].start + upright["pelvis"].end)
+    c, s = np.cos(turn), np.sin(turn)
+    about_x = np.array([[1.0, 0.0, 0.0], [0.0, c, -s], [0.0, s, c]])  # z to -y: inboard on the right side
+    for name in ("head", "neck", "chest", "near_arm"):
+        for end in ("start", "end"):
+            turned = hip + about_x @ (getattr(upright[name], end) - hip)
+            np.testing.assert_allclose(getattr(leaned[name], end), turned, atol=1e-12)
+    for name in ("pelvis", "near_thigh", "near_lower_leg"):
+        np.testing.assert_array_equal(leaned[name].start, upright[name].start)
+
+
 def test_the_thigh_and_leg_meet_and_the_heel_is_at_its_height() -> None:
     pose = Posture(heel_drop_m=0.30)
     part = named(seated_occupant(DoorShape(), posture=pose))

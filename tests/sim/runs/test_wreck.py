@@ -21,6 +21,7 @@ from sim.plan import Car, Crush, Ease, Plan, Spread
 from sim.planfile import dumps_plan, loads_plan, plan_sha256
 from sim.problems import PlanError
 from sim.run import solve_plan
+from sim.whole_side import WholeSide
 from sim.wreck import as_found, begin_of, model_of, wrecked
 
 CAR = Car(lattice_spacing_m=0.09)
@@ -112,6 +113,16 @@ def test_a_pulled_handle_frees_the_latch_only_where_it_is_enough(rest):
         found = as_found(plan, model_of(plan), rest).found
         assert ("latch" in found.gone) == freed
         assert ("latch" in found.jammed) != freed
+
+
+def test_a_start_serves_another_person_in_another_posture_but_no_other_metal(saved):
+    seated = WholeSide(occupant="female_p5", occupant_gap_m=0.2, occupant_inboard_rad=0.3)
+    _, same = from_file(saved)
+    _, other = from_file(saved, msgspec.structs.replace(CAR, whole_side=seated))
+    assert other.state.sha256() == same.state.sha256()
+    thicker = msgspec.structs.replace(CAR, whole_side=WholeSide(pillar_pressed_m=0.002))
+    with pytest.raises(PlanError, match="another car"):
+        from_file(saved, thicker)
 
 
 def test_files_that_do_not_fit_are_refused_in_one_sentence(saved, tmp_path, monkeypatch):
