@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import time
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
@@ -24,6 +25,7 @@ from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
 from ui.state.locks import MAP
 from ui.state.session import Session
+from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS
 from ui.teaching import Teaching
 from ui.tool_side import ToolSide
@@ -49,6 +51,9 @@ WHILE_READING = (
     "log",
 )
 """Actions that also work while a text covers the stage."""
+CLICK_S = 0.4
+"""A button held for less than this was clicked, not held [s]."""
+HOLD_ON = "Hold the button or the space bar: the tips open as long as it is down. Return runs the whole move."
 TELLING = ("questions", "sheets", "figures")
 """Actions whose windows tell what a run came to: not before the lock."""
 
@@ -84,6 +89,7 @@ class Acting:
         self._keys: KeySheet | None = None
         self._finder: Finder | None = None
         self._card: CardSide | None = None
+        self._held_at = 0.0
         self.more: dict[str, Callable[[], object]] = {}
         """Actions of parts that are made after this one."""
 
@@ -103,7 +109,7 @@ class Acting:
         for part in (self.teaching, self.lessons, self.branches, self.player, self.presenter, self.maps):
             plain |= part.actions()
         plain |= {
-            "beside": self.beside.turn,
+            "beside": lambda: self.lessons.put_beside() or self.beside.turn(),
             "undo": session.document.undo, "redo": session.document.redo,
             "run": lambda: self.lessons.play() or self.teaching.run(),
             "go_on": session.go_on_from_here, "end": lambda: line.go(len(line)),
@@ -217,9 +223,19 @@ class Acting:
     def hold(self) -> None:
         """Open the tips for as long as they are held."""
         if self.window.at_work:
+            self._held_at = time.monotonic()
             self.player.halt()
             self.teaching.remind()
             self.session.hold()
+
+    def let_go(self) -> None:
+        """Stop opening the tips; after a mere click say that they are to be held."""
+        short = time.monotonic() - self._held_at < CLICK_S
+        if short and self.session.queue.holding and not self.session.asking.open:
+            self.window.notice.say(HOLD_ON)
+        elif self.window.notice.words.text() == tr(HOLD_ON):
+            self.window.notice.say("")
+        self.session.let_go()
 
     def _do_add_spread(self) -> None:
         moves = self.session.plan.moves

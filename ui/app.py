@@ -22,6 +22,7 @@ from ui.listening import listen
 from ui.machine import settings_folder
 from ui.main_window import MainWindow
 from ui.panels.hold import HoldKey
+from ui.panels.room import fills
 from ui.showing import Showing
 from ui.singletons import keep_singletons
 from ui.state.session import Session
@@ -114,7 +115,7 @@ class App:
         window.caution.read.connect(filing.caution_read)
         window.notice.copy_wished.connect(lambda text: QGuiApplication.clipboard().setText(text))
         self.hold_key.pressed.connect(acting.hold)
-        self.hold_key.released.connect(self.session.let_go)
+        self.hold_key.released.connect(acting.let_go)
         self._refresh.timeout.connect(self.showing.show_dirty)
         self._player.timeout.connect(acting.player.play_on)
 
@@ -131,7 +132,7 @@ class App:
         window.reading.moment_wished.connect(acting.go_inside_move)
         scrub = window.scrub
         scrub.pressed.connect(acting.hold)
-        scrub.released.connect(session.let_go)
+        scrub.released.connect(acting.let_go)
         scrub.run_wished.connect(acting.run_to)
         acting.presenter.changed = lambda: self.showing.later("moment")
         self.showing.class_words = lambda: acting.presenter.class_words
@@ -238,6 +239,8 @@ def main(arguments: Sequence[str] = ()) -> int:
     app = App(Path(arguments[0]) if arguments else None)
     listen(app.help.log)
     app.start()
+    if fills(app.window.screen().availableSize()):
+        app.window.showMaximized()  # with a frame round it the window would reach past the screen
     return application.exec()
 
 

@@ -33,6 +33,9 @@ MESHES = {
 """What the metal of a moment can be saved as, and the ending of each."""
 
 
+WELCOME = "New here? Menu Help, First look, shows the parts of a door step by step; F1 lists every key."
+
+
 class Filing:
     """Brings plans in and out; says in a sentence what cannot be done.
 
@@ -103,6 +106,8 @@ class Filing:
     def caution_read(self) -> None:
         """Go to work; the caution counts as read in this folder."""
         self.window.show_page("work")
+        if not self.settings.caution_read:
+            self.window.notice.say(WELCOME)
         self._remember(dataclasses.replace(self.settings, caution_read=True))
 
     def _remember(self, settings: remembered.Settings) -> None:

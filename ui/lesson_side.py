@@ -24,10 +24,15 @@ from ui.state.lesson_results import PlanResult, moment_at
 from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
 from ui.state.signs import hazards
-from ui.state.view_options import Shown
+from ui.state.view_options import COLOUR_WORDS, Shown
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
+
+
+FIRST_LOOK = "00-parts-of-a-door"
+"""The ready lesson for whoever has never seen a door from inside."""
+NOTES_WAIT = "The notes wait until prediction and outcome are compared; F7 shows them in their own window."
 
 
 class LessonSide:
@@ -56,7 +61,10 @@ class LessonSide:
         self._play_from, self._pair = play_from, beside
         self.walk, self.panel = LessonWalk(), LessonPanel()
         self.windows = LessonWindows(session, window, filing, self.walk)
-        self._notes, self._waiting, self._beside = True, False, False
+        self._notes: bool | None = None
+        """Whether the teacher has notes shown in the class's window; None while nobody has said."""
+        self._waiting, self._beside, self._before = False, False, 0
+        self._shown_as: tuple[object, bool] | None = None
         window.left_pages.addWidget(self.panel)
         filing.open_lesson = self.open
         panel = self.panel
@@ -73,15 +81,17 @@ class LessonSide:
         session.changed.connect(self._place)
         session.changed.connect(self._renew)
         session.view.changed.connect(self._show_if_open)
+        session.asking.changed.connect(self._show_panel)
 
     def actions(self) -> dict[str, Callable[[], object]]:
         """Return what the window's actions of lessons do, by name."""
         ready = {f"lesson_{name}": lambda name=name: self.open(ready_path(name)) for name in ready_lessons()}
         return ready | {
             "lesson_open": self.ask_open,
+            "first_look": lambda: self.open(ready_path(FIRST_LOOK)),
             "lesson": self.turn,
-            "lesson_on": self.walk.on,
-            "lesson_back": self.walk.back,
+            "lesson_on": lambda: self._go(1),
+            "lesson_back": lambda: self._go(-1),
             "lesson_away": self.walk.close,
             "questions": self.windows.open_practice,
             "sheets": self.windows.open_sheets,
@@ -123,6 +133,13 @@ class LessonSide:
             return
         self._turn_to(lesson=self.window.left_pages.currentWidget() is not self.panel)
 
+    def _go(self, way: int) -> None:
+        """Go to the next step or the one before."""
+        if not self.walk.is_open:
+            self.window.notice.say(NO_LESSON)
+            return
+        self.walk.go(self.walk.position + way)
+
     def _turn_to(self, *, lesson: bool) -> None:
         pages = self.window.left_pages
         pages.setCurrentWidget(self.panel if lesson else pages.widget(0))
@@ -151,6 +168,16 @@ class LessonSide:
         self._show_panel()
         self._place()
 
+    def put_beside(self) -> bool:
+        """Put the step's own second plan beside the first; return whether it has one that can stand there."""
+        step = self.walk.step
+        if step is None or not step.beside or self._pair.page_on:
+            return False
+        if self.walk.results[step.beside].plan.car != self.session.plan.car:
+            return False
+        self._look_beside()
+        return self._pair.page_on
+
     def _look_beside(self) -> None:
         """Put the step's second plan beside the first; where the cars differ, show it in its place."""
         step = self.walk.step
@@ -170,13 +197,26 @@ class LessonSide:
     def _show_view(self, step: Step) -> None:
         view = self.session.view
         options = view.options
-        for layer, mode in step.layers.items():
+        layers, colours = step.layers, step.colours
+        if self.walk.position < self._before:  # gone back: as it was when the class came here first
+            layers, colours = self._walked_to(self.walk.position)
+        self._before = self.walk.position
+        for layer, mode in layers.items():
             if layer in options.layers:
                 options = options.with_layer(layer, Shown(mode))
-        if step.colours:
-            options = dataclasses.replace(options, colour_mode=step.colours)
+        if colours:
+            options = dataclasses.replace(options, colour_mode=colours)
         view.set(options)
         self._look_again()
+
+    def _walked_to(self, position: int) -> tuple[dict[str, str], str]:
+        """Return layers and colours as the steps up to one leave them, from solid and plain metal."""
+        layers = {name: Shown.SOLID.value for step in self.walk.steps for name in step.layers}
+        colours = next(iter(COLOUR_WORDS))
+        for step in self.walk.steps[: position + 1]:
+            layers |= step.layers
+            colours = step.colours or colours
+        return layers, colours
 
     def _place(self) -> None:
         """Lay the kept moments out and show the step's, once the door is there."""
@@ -247,11 +287,19 @@ class LessonSide:
     # --- the panel ---------------------------------------------------------------------------------------
 
     def _turn_notes(self) -> None:
-        self._notes = not self._notes
+        self._notes = not self._notes_shown
         self._show_panel()
 
+    @property
+    def _notes_shown(self) -> bool:
+        """Whether notes stand in the window: on a wall not before the teacher asks for them."""
+        return not self.session.view.options.projector if self._notes is None else self._notes
+
     def _show_if_open(self) -> None:
-        if self.walk.is_open and self.walk.units is not self.session.view.options.units:
+        if not self.walk.is_open:
+            return
+        shown = self.session.view.options.units, self._notes_shown
+        if shown != self._shown_as:
             self.walk.units = self.session.view.options.units
             self._show_panel()
 
@@ -259,6 +307,7 @@ class LessonSide:
         walk = self.walk
         if walk.lesson is None:
             return
+        self._shown_as = self.session.view.options.units, self._notes_shown
         steps = tuple(
             StepWords(
                 step.title,
@@ -275,7 +324,7 @@ class LessonSide:
             f"{walk.lesson.level}, {walk.place_words}",
             steps,
             walk.position,
-            notes=self._notes,
+            notes=self._notes_shown,
             stale=walk.stale_words,
             local=self.windows.local_words(),
         )
@@ -284,6 +333,8 @@ class LessonSide:
         """Return what the teacher reads at a step; the first one names the hazards."""
         walk = self.walk
         assert walk.lesson is not None
+        if walk.steps[index].question and self.session.asking.unspoken:
+            return NOTES_WAIT  # the class sees this window, and they often tell the outcome
         notes = walk.fill(walk.steps[index].notes)
         named = [
             f"{name.capitalize()}: {hazards()[name]}" for name in walk.lesson.hazards if name in hazards()

@@ -24,7 +24,8 @@ from PySide6.QtWidgets import (
 
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage
-from ui.panels.look import GRID, Look, lower_px
+from ui.panels.look import GRID, Look
+from ui.panels.lower import LowerThird
 from ui.panels.notice import NoticeBar
 from ui.panels.pieces import button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
@@ -161,10 +162,7 @@ class MainWindow(QMainWindow):
     def _middle(self) -> QVBoxLayout:
         self._waiting = label("Setting out the door \u2026", "quiet")
         self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._lower = label("", "large", wrap=True)
-        self._lower.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._lower.setContentsMargins(4 * GRID, GRID, 4 * GRID, GRID)
-        self._lower.hide()
+        self._lower = LowerThird()
         self._holder = QVBoxLayout()
         self._holder.addWidget(self._waiting)
         middle = QVBoxLayout()
@@ -222,7 +220,7 @@ class MainWindow(QMainWindow):
         lessons = QMenu(tr("Ready lessons"), self)
         for name, title in ready_titles():
             lessons.addAction(self._action(f"lesson_{name}", title, ""))
-        menu.insertMenu(self.actions_by_name["lesson"], lessons)
+        menu.insertMenu(self.actions_by_name["lesson_open"], lessons)
 
     def _action(self, name: str, words: str, keys: str) -> QAction:
         action = QAction(tr(words), self)
@@ -304,8 +302,10 @@ class MainWindow(QMainWindow):
             part.setVisible(not alone)
         self.menuBar().setVisible(not alone)
         self._alone = alone
+        if self._stage is not None:
+            self._stages.set_alone(alone)
         self._lower.setVisible(alone and bool(self._lower.text()))
-        self._lower.setStyleSheet(f"font-size: {lower_px(width, scale)}px;")
+        self._lower.fit()
         self.reading.set_room(self.height() / scale)
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
         drawers = not alone and not paired and not (left and right)
@@ -326,8 +326,7 @@ class MainWindow(QMainWindow):
 
     def show_lower_third(self, words: str) -> None:
         """Show the sentence under the stage when it stands alone."""
-        self._lower.setText(words)
-        self._lower.setVisible(bool(words) and self._alone)
+        self._lower.show_words(words, alone=self._alone)
 
     def show_able(self, able: dict[str, bool]) -> None:
         """Enable the named actions, or not."""

@@ -12,6 +12,7 @@ from typing import Any
 
 import numpy as np
 
+from sim.plan import EdgePoint, Spread, Squeeze
 from sim.units import NO_BREAK, length_text
 from ui.main_window import MainWindow
 from ui.scene.cameras import Shot
@@ -119,7 +120,11 @@ class SeeSide:
         self._spots.clear()
         self._side.hover(None)
         self._by_view = False
-        self.seeing.set(self.seeing.now.toggled(tool))
+        fresh = self.seeing.now.cut is None
+        now = self.seeing.now.toggled(tool)
+        if fresh and now.cut is not None:
+            now = now.with_cut(CutPlane("level", self._tip_height()))
+        self.seeing.set(now)
         self._window.focus_stage()
 
     def put_away(self) -> bool:
@@ -184,6 +189,16 @@ class SeeSide:
             found
         )
         self.seeing.set(self.seeing.now.with_cut(CutPlane(found, place)))
+
+    def _tip_height(self) -> float:
+        """Return at which height a level plane cuts through the tip [m]; where there is none, the latch's."""
+        move, place = self._session.move, CutPlane().place_m
+        if isinstance(move, Spread) and isinstance(move.door, EdgePoint):
+            place = move.door.along_m if move.door.edge != "sill_edge" else place
+        elif isinstance(move, Squeeze):
+            place = move.height_m
+        low, high = self._range("level")
+        return min(high, max(low, place))
 
     def _place_words(self, cut: CutPlane) -> str:
         return PLACE_WORDS[cut.way].format(self._length(cut.place_m * self._outward(cut.way)))

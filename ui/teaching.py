@@ -21,6 +21,7 @@ from ui.state.session import Session
 from ui.state.verdict import compared, verdict
 
 LOCK_FIRST = "Lock the prediction first (L), or put the card away."
+NONE_OPEN = "There is no prediction to lock or to compare: key A asks for one before a push."
 RUN_FIRST = "Run the push to its end first (Return)."
 
 
@@ -108,9 +109,11 @@ class Teaching:
         """Lock the prediction; say what is still open where something is."""
         session, asking = self.session, self.session.asking
         if not asking.open:
+            self.window.notice.say(NONE_OPEN)
             return
         if not asking.lock(_now()):
             self.window.notice.say(asking.missing)
+            self.card.take_focus()
             return
         self.window.notice.say("")
         session.selection.select_move(asking.now.move)
@@ -142,6 +145,7 @@ class Teaching:
         """Put prediction and outcome side by side."""
         session, asking = self.session, self.session.asking
         if asking.standing is not Standing.LOCKED:
+            self.window.notice.say(LOCK_FIRST if asking.open else NONE_OPEN)
             return
         index = asking.now.move
         record = session.record(index)

@@ -33,6 +33,54 @@
         <translation type="unfinished">Vorhersage und Ergebnis nebeneinander (R)</translation>
     </message>
     <message>
+        <source>Hands</source>
+        <translation type="unfinished">Hände</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation type="unfinished">Nächste Seite</translation>
+    </message>
+    <message>
+        <source>First look: the parts of a door</source>
+        <translation type="unfinished">Erster Blick: die Teile einer Tür</translation>
+    </message>
+    <message>
+        <source>Hold the button or the space bar: the tips open as long as it is down. Return runs the whole move.</source>
+        <translation type="unfinished">Knopf oder Leertaste halten: Die Spitzen öffnen, solange gedrückt wird. Eingabe führt den ganzen Schritt aus.</translation>
+    </message>
+    <message>
+        <source>The notes wait until prediction and outcome are compared; F7 shows them in their own window.</source>
+        <translation type="unfinished">Die Notizen warten, bis Vorhersage und Ergebnis verglichen sind; F7 zeigt sie in einem eigenen Fenster.</translation>
+    </message>
+    <message>
+        <source>New here? Menu Help, First look, shows the parts of a door step by step; F1 lists every key.</source>
+        <translation type="unfinished">Neu hier? Menü Hilfe, Erster Blick, zeigt die Teile einer Tür Schritt für Schritt; F1 zeigt alle Tasten.</translation>
+    </message>
+    <message>
+        <source>There is no prediction to lock or to compare: key A asks for one before a push.</source>
+        <translation type="unfinished">Es gibt keine Vorhersage zum Festlegen oder Vergleichen: Taste A fragt vor einem Druck danach.</translation>
+    </message>
+    <message>
+        <source>Spent: nothing gained</source>
+        <translation type="unfinished">Aufwand ohne Gewinn</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished">Waagrecht</translation>
+    </message>
+    <message>
+        <source>Across the car</source>
+        <translation type="unfinished">Quer zum Auto</translation>
+    </message>
+    <message>
+        <source>Along the car</source>
+        <translation type="unfinished">Längs zum Auto</translation>
+    </message>
+    <message>
+        <source>No force has been needed yet</source>
+        <translation type="unfinished">Noch keine Kraft nötig</translation>
+    </message>
+    <message>
         <source>Ask again</source>
         <translation type="unfinished">Noch einmal fragen</translation>
     </message>
@@ -326,10 +374,6 @@
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Weiter</translation>
-    </message>
-    <message>
-        <source>On</source>
         <translation type="unfinished">Weiter</translation>
     </message>
     <message>

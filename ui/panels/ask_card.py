@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
-from ui.panels.choice import ChoiceRow, step_focus
+from ui.panels.choice import ChoiceRow, only_stop, step_focus
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, dress, label, line
 from ui.state.asking import Asking, Standing
@@ -15,7 +15,7 @@ from ui.state.tongue import tr
 from ui.state.verdict import Comparison
 
 LOCK_TIP = "No choice can be changed after this, and nothing of the outcome is shown before it (L)"
-HOW = "Arrows and Tab move, Return chooses, digits count hands."
+HOW = "Arrows move, Return chooses, digits count hands, Tab goes to the next question."
 LOCKED = "Locked at {at}. Run the push (Return) and watch the metal; then compare."
 RUN = "Locked at {at}. The push has been run: compare when the class is ready."
 
@@ -123,6 +123,8 @@ class AskCard(QWidget):
             on = now.chosen.get(question) == choice
             row.show_state(on=on, hands=hands, share=hands / most if most else 0.0, fixed=fixed)
             row.setVisible(not fixed or on or hands > 0)
+        for asked in self._asked:
+            self._let_tab_stop(asked.key, now.chosen.get(asked.key))
         self.own.setVisible(now.chosen.get(WHY) == OWN)
         self.own.setEnabled(not fixed)
         if self.own.text() != now.own_words:
@@ -147,7 +149,13 @@ class AskCard(QWidget):
             head = label(question.words, "", wrap=True)
             head.setStyleSheet("font-weight: 600;")
             self._body.addSpacing(GRID)
-            self._body.addWidget(head)
+            top = QHBoxLayout()
+            top.addWidget(head, 1)
+            if question.counted:
+                hands = label("Hands", "quiet")
+                hands.setContentsMargins(0, 0, GRID // 2, 0)
+                top.addWidget(hands, 0, Qt.AlignmentFlag.AlignBottom)
+            self._body.addLayout(top)
             rows: list[ChoiceRow] = []
             for choice in question.choices:
                 row = self._row(question, choice.key, choice.words)
@@ -161,6 +169,7 @@ class AskCard(QWidget):
         row.set_look(self._look)
         row.chosen.connect(lambda: self._choose(question.key, key))
         row.focused.connect(lambda: self._area.ensureWidgetVisible(row, 0, 3 * GRID))
+        row.focused.connect(lambda: self._let_tab_stop(question.key, key))
         row.counted.connect(lambda hands: self.counted.emit(question.key, key, hands))
         self._rows[question.key, key] = row
         return row
@@ -170,11 +179,20 @@ class AskCard(QWidget):
         if key == OWN:
             self.own.setFocus()
 
+    def _let_tab_stop(self, question: str, chosen: str | None) -> None:
+        rows = [row for (asked, _), row in self._rows.items() if asked == question]
+        held = next((row for row in rows if row.hasFocus()), None)
+        picked = self._rows.get((question, chosen)) if chosen else None
+        if rows:
+            only_stop(rows, held or picked or rows[0])
+
     def take_focus(self) -> None:
-        """Give the keys to the first choice."""
-        if self._rows:
-            first = next(iter(self._rows.values()))
-            QTimer.singleShot(0, lambda: first.setFocus(Qt.FocusReason.TabFocusReason))
+        """Give the keys to the first question that is still open."""
+        chosen = {asked for (asked, _), row in self._rows.items() if row.on}
+        rows = [row for (asked, _), row in self._rows.items() if asked not in chosen]
+        first = next(iter(rows or self._rows.values()), None)
+        if first is not None:
+            QTimer.singleShot(0, first, lambda: first.setFocus(Qt.FocusReason.TabFocusReason))
 
     # --- the comparison ----------------------------------------------------------------------------------
 

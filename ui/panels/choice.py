@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSpinBox, QWidget
 
 from ui.panels.look import GRID, Look
@@ -13,6 +13,15 @@ from ui.state.tongue import tr
 MARK_PX, BAR_PX = 7, 3
 OWN_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Backspace)
 DIGITS = range(Qt.Key.Key_0, Qt.Key.Key_9 + 1)
+
+
+class HandsField(QSpinBox):
+    """How many hands; what stands in it is replaced by what is typed."""
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Mark all of it once the click that brought the focus has set its caret."""
+        super().focusInEvent(event)
+        QTimer.singleShot(0, self, self.selectAll)
 
 
 class ChoiceRow(QFrame):
@@ -39,7 +48,7 @@ class ChoiceRow(QFrame):
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self._words = label(words, "", wrap=True)
         self._words.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-        self.hands = QSpinBox()
+        self.hands = HandsField()
         self.hands.setRange(0, 999)
         self.hands.setSpecialValueText(" ")
         self.hands.setAlignment(Qt.AlignmentFlag.AlignRight)
@@ -68,12 +77,18 @@ class ChoiceRow(QFrame):
         self._on, self._share = on, share
         self.setEnabled(not fixed)
         self._words.setStyleSheet("font-weight: 600;" if on else "")
-        self.hands.blockSignals(True)
-        self.hands.setValue(hands)
-        self.hands.blockSignals(False)
+        if hands != self.hands.value():  # set again, the caret would jump before what is being typed
+            self.hands.blockSignals(True)
+            self.hands.setValue(hands)
+            self.hands.blockSignals(False)
         state = "chosen" if on else "not chosen"
         self.setAccessibleDescription(f"{state}, {hands} hands" if self.hands.isVisibleTo(self) else state)
         self.update()
+
+    @property
+    def on(self) -> bool:
+        """Whether it is chosen."""
+        return self._on
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the mark, the frame of the focus, and a bar as long as its share of the hands."""
@@ -81,7 +96,7 @@ class ChoiceRow(QFrame):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         ink, quiet = self._look.colour("ink"), self._look.colour("quiet")
         size = round(MARK_PX * (0.5 + 0.5 * self._look.scale))
-        middle = QPointF(2 + GRID, 5 + 0.6 * self._look.px("small"))
+        middle = QPointF(GRID - MARK_PX + 4 + size, 5 + 0.6 * self._look.px("small"))
         painter.setPen(QPen(ink if self._on or self.hasFocus() else quiet, 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(middle, size - 0.5, size - 0.5)
@@ -143,6 +158,12 @@ def _is_own(event: QKeyEvent) -> bool:
     if event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
         return False
     return event.key() in OWN_KEYS or event.key() in DIGITS
+
+
+def only_stop(rows: list[ChoiceRow], keeps: ChoiceRow) -> None:
+    """Let Tab stop at one row of a question; the arrows reach the others, as among radio buttons."""
+    for row in rows:
+        row.setFocusPolicy(Qt.FocusPolicy.StrongFocus if row is keeps else Qt.FocusPolicy.ClickFocus)
 
 
 def step_focus(rows: list[ChoiceRow], row: QWidget, way: int) -> None:

@@ -101,8 +101,9 @@ class Finder(QDialog):
             item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{words}, {right}" if right else words)
             self.list.addItem(item)
             row = _row(words, f"{entry.menu}", right, able=able)
-            item.setSizeHint(row.sizeHint())
             self.list.setItemWidget(item, row)
+            _line_up(row)
+            item.setSizeHint(row.sizeHint())
         self.list.setCurrentRow(0 if found else -1)
         self.none.setVisible(not found)
         self.none.setText("No action has these words. Try fewer, or one of the menus.")
@@ -140,13 +141,20 @@ def _row(words: str, menu: str, right: str, *, able: bool) -> QWidget:
     across.setSpacing(2 * GRID)
     across.addWidget(label(words, "" if able else "quiet"), 1)
     place = label(menu, "quiet")
-    place.setMinimumWidth(place.fontMetrics().horizontalAdvance(PLACE_ROOM))
     across.addWidget(place)
     keys = label(right, "heading" if able else "quiet")
     keys.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-    keys.setMinimumWidth(keys.fontMetrics().horizontalAdvance(KEYS_ROOM))
     across.addWidget(keys)
     return row
+
+
+def _line_up(row: QWidget) -> None:
+    """Let the columns of all rows stand under each other, once the type is known that they are set in."""
+    parts = row.findChildren(QLabel)
+    for part in parts:
+        part.ensurePolished()
+    for part, room in zip(parts[1:], (PLACE_ROOM, KEYS_ROOM), strict=True):
+        part.setMinimumWidth(part.fontMetrics().horizontalAdvance(room) + GRID)
 
 
 class KeySheet(QDialog):

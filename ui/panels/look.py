@@ -141,9 +141,9 @@ QPushButton:disabled, QToolButton:disabled {{ color: {fill}; border-color: {hair
 QPushButton#primary {{ background: {strong}; color: {on_strong}; border-color: {strong}; font-size: {body}px;
   font-weight: 600; padding: 6px 16px; }}
 QPushButton#primary:pressed {{ background: {quiet}; }}
-QPushButton#primary:disabled {{ background: {hairline}; color: {quiet}; border-color: {hairline}; }}
+QPushButton#primary:disabled {{ background: transparent; color: {fill}; border-color: {hairline}; }}
 QPushButton#bare, QToolButton#bare {{ border: none; color: {ink}; padding: 4px 6px; }}
-QPushButton#bare:hover, QToolButton#bare:hover {{ background: {hairline}; }}
+QPushButton#bare:hover, QToolButton#bare:hover {{ background: {fill}; }}
 QPushButton#choice {{ border: none; border-bottom: 3px solid transparent; border-radius: 0;
   padding: 6px 2px; }}
 QPushButton#choice:checked {{ border-bottom: 3px solid {ink}; font-weight: 600; }}
@@ -155,6 +155,8 @@ QPushButton#primary:focus {{ border: 3px double {on_strong}; padding: 4px 14px; 
 QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
 QScrollArea:focus, QAbstractItemView:focus {{ border: 2px solid {ink}; }}
 QToolButton::menu-indicator {{ image: none; }}
+QWidget#stage {{ background: {paper}; }}
+QWidget#stage[framed="true"] {{ background: {ink}; }}
 QFrame#card {{ background: transparent; border: none; border-left: 3px solid {hairline}; }}
 QFrame#card[selected="true"] {{ background: {raised}; border-left: 3px solid {ink}; }}
 QWidget#notice {{ background: {warn}; }}
@@ -167,10 +169,10 @@ QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border
 QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
   selection-color: {ink}; }}
 QComboBox QAbstractItemView::item {{ min-height: {dot}px; }}
-QComboBox QAbstractItemView::item:selected {{ background: {hairline}; color: {ink}; }}
+QComboBox QAbstractItemView::item:selected {{ background: {strong}; color: {on_strong}; }}
 QMenuBar {{ background: {paper}; color: {ink}; }}
 QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
-QMenuBar::item:selected, QMenu::item:selected {{ background: {hairline}; color: {ink}; }}
+QMenuBar::item:selected, QMenu::item:selected {{ background: {strong}; color: {on_strong}; }}
 QMenu {{ background: {raised}; color: {ink}; border: {thin}px solid {hairline}; }}
 QMenu::item {{ padding: 4px 24px 4px 24px; }}
 QMenu::item:disabled {{ color: {fill}; }}

@@ -102,7 +102,7 @@ class NotesWindow(QWidget):
         row.setContentsMargins(3 * GRID, GRID, 3 * GRID, 2 * GRID)
         row.setSpacing(GRID)
         made = (
-            (button("On", "primary", "Next page (Page Down)"), self.on_wished),
+            (button("Next page", "primary", "Next page (Page Down)"), self.on_wished),
             (button("Back", "", "Page before (Page Up)"), self.back_wished),
             (button("Ask", "", "Ask before the push (A)"), self.ask_wished),
             (self.shut, self.shut_wished),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
@@ -13,6 +14,9 @@ from ui.state.pair_words import PairWords
 from ui.state.tongue import tr
 
 SIDES = ("Left", "Right")
+
+
+_UNIT = re.compile(r" (mm|kN|in|lbf|kg|MPa|J)\b")
 
 
 class PairPage(QWidget):
@@ -104,7 +108,8 @@ class PairPage(QWidget):
         self._heading(found.heading)
         for row in found.rows:
             self._body.addWidget(label(row.words[0].upper() + row.words[1:], "", wrap=True))
-            values = label(f"{row.first}  \u2192  {row.second}", "", wrap=True)
+            pair = (_whole(text) for text in (row.first, row.second))
+            values = label("  \u2192  ".join(pair), "", wrap=True)
             values.setStyleSheet("font-weight: 600;")
             self._body.addWidget(values)
         if found.in_words:
@@ -126,3 +131,8 @@ def _empty(layout: QVBoxLayout) -> None:
         if widget is not None:
             widget.hide()
             widget.deleteLater()
+
+
+def _whole(text: str) -> str:
+    """Return a value whose units stay with their numbers where the line is broken."""
+    return _UNIT.sub("\u00a0\\1", text)

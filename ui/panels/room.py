@@ -10,6 +10,15 @@ FIRST_PX = (1280, 720)
 """The least it opens with, where the screen is large enough."""
 
 
+FRAME_PX = 80
+"""What a window manager may put round a window, and a bar on the screen that it does not tell of."""
+
+
+def fills(screen: QSize) -> bool:
+    """Tell whether a window opens as large as the screen: with less the frame would not fit."""
+    return screen.width() < FIRST_PX[0] + FRAME_PX or screen.height() < FIRST_PX[1] + FRAME_PX
+
+
 def first_size(screen: QSize) -> QSize:
     """Return the size a window opens with: most of the screen, with room for both columns if there is."""
     width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QFontMetrics
+from PySide6.QtGui import QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
@@ -20,6 +20,7 @@ from ui.state.measuring import KIND_WORDS
 from ui.state.seeing import TOOLS, WAY_WORDS, WAYS
 from ui.state.tongue import tr
 
+SLIDER_PX = 120
 STEPS = 1000
 """Steps of a slider from end to end."""
 TOOL_WORDS = {
@@ -55,6 +56,7 @@ class SeeRow(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("strip")
+        self._look = Look()
         self.pages = QStackedWidget()
         self.pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         makers = {
@@ -87,7 +89,7 @@ class SeeRow(QWidget):
         made.setPageStep(STEPS // 20)
         made.setSingleStep(STEPS // 200)
         made.setAccessibleName(name)
-        made.setMinimumWidth(120)
+        made.setMinimumWidth(SLIDER_PX)
         made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         return made
 
@@ -108,6 +110,9 @@ class SeeRow(QWidget):
     def _section(self) -> QWidget:
         words = {way: WAY_WORDS[way] for way in WAYS}
         box, self._ways = self._choices(words, lambda way: self.way_wished.emit(way))
+        for way, made in self._ways.items():
+            made.setAccessibleName(tr(WAY_WORDS[way]))
+            made.setToolTip(tr(WAY_WORDS[way]))
         self.place = self._slider("Where the section plane stands")
         self.place.valueChanged.connect(lambda value: self.place_wished.emit(value / STEPS))
         self._place_words = label("", "quiet")
@@ -152,7 +157,27 @@ class SeeRow(QWidget):
 
     def set_look(self, look: Look) -> None:
         """Leave room for the chosen word, which stands bold."""
-        bold = QFontMetrics(look.font("small", strong=True))
+        self._look = look
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again which words there is room for."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Name the ways in full where there is room, else by their first word; never one over the other."""
+        bold = QFontMetrics(self._look.font("small", strong=True))
+        room = (
+            self.width()
+            - SLIDER_PX
+            - self._place_words.sizeHint().width()
+            - round(9 * GRID * self._look.scale)
+        )
+        full = [tr(WAY_WORDS[way]) for way in self._ways]
+        need = sum(bold.horizontalAdvance(words) + 3 * GRID for words in full)
+        for made, words in zip(self._ways.values(), full, strict=True):
+            made.setText(words if need <= room else words.split(" ")[0])
         for made in (*self._ways.values(), *self._strokes.values()):
             made.setMinimumWidth(bold.horizontalAdvance(made.text()) + GRID)
 
@@ -169,6 +194,7 @@ class SeeRow(QWidget):
         self._ways[way].setChecked(True)
         _put(self.place, share)
         self._place_words.setText(words)
+        self._fit()
 
     def show_asunder(self, ratio: float) -> None:
         """Show how far apart the parts are drawn."""

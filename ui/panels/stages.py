@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID
-from ui.panels.pieces import label, line
+from ui.panels.pieces import label, line, set_flag
 
 CAPTION_LINES = 2
+FRAME_PX = 2
+BY_KEY = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
 class Stages(QWidget):
@@ -29,7 +32,9 @@ class Stages(QWidget):
         self._between = line(upright=True)
         self._between.hide()
         self.views = [first]
+        self._by_key, self._alone = False, False
         self._columns = [self._column(first, self.captions[0])]
+        first.installEventFilter(self)
 
     def _column(self, view: QWidget, caption: QWidget) -> QWidget:
         holder = QWidget()
@@ -41,9 +46,46 @@ class Stages(QWidget):
         caption.setAlignment(Qt.AlignmentFlag.AlignTop)
         caption.hide()
         column.addWidget(caption)
-        column.addWidget(view, 1)
+        frame = QWidget()
+        frame.setObjectName("stage")
+        inside = QVBoxLayout(frame)
+        inside.setContentsMargins(FRAME_PX, FRAME_PX, FRAME_PX, FRAME_PX)
+        inside.addWidget(view)
+        column.addWidget(frame, 1)
         self._row.addWidget(holder, 1)
         return holder
+
+    @property
+    def framed(self) -> bool:
+        """Whether a frame says that the stage has the keys."""
+        return self._by_key and not self._alone and self.views[0].hasFocus()
+
+    def set_alone(self, alone: bool) -> None:
+        """Leave the frame out while the stage stands alone: there is nothing else to have the keys."""
+        self._alone = alone
+        self._show_frame()
+
+    def _show_frame(self) -> None:
+        frame = self.views[0].parentWidget()
+        if frame is not None:
+            set_flag(frame, "framed", self.framed)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: ARG002
+        """Frame the stage while it has the focus and keys are used; the mouse takes the frame away."""
+        kind = event.type()
+        if kind is QEvent.Type.ShortcutOverride:
+            self._by_key = True
+        elif kind is QEvent.Type.MouseButtonPress:
+            self._by_key = False
+        elif kind is QEvent.Type.FocusIn and isinstance(event, QFocusEvent) and event.reason() in BY_KEY:
+            self._by_key = True
+        elif kind not in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
+            return False
+        has = kind is not QEvent.Type.FocusOut
+        frame = self.views[0].parentWidget()
+        if frame is not None:
+            set_flag(frame, "framed", has and self._by_key and not self._alone)
+        return False
 
     def add(self, second: QWidget) -> None:
         """Put the second view beside the first."""

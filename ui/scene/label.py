@@ -12,12 +12,18 @@ Floats = NDArray[np.float64]
 
 SIZE_PX, BESIDE_PX = 22, 16
 """Type of a word that stands alone, and of names beside what they name."""
+WIDE_RATIO, HIGH_RATIO, EDGE_PX = 0.31, 0.65, 6
+"""Half a letter's width and half a line's height, by the size of the type; room left at the edge."""
+REACH = 0.75
+"""A word is brought back into the picture from no further outside it than this share of the picture."""
 
 
 class Label:
     """One word or number at a place, or beside it; hidden until it has something to say."""
 
-    def __init__(self, renderer, *, on_top: bool = False, beside: bool = False) -> None:
+    def __init__(
+        self, renderer, *, on_top: bool = False, beside: bool = False, kept_in: bool = False
+    ) -> None:
         self._renderer = renderer
         self._inside, self._above = vtkBillboardTextActor3D(), vtkTextActor()
         self._above.GetPositionCoordinate().SetCoordinateSystemToWorld()
@@ -29,13 +35,16 @@ class Label:
         self.words = ""
         self._beside = beside
         self.on_top = on_top
+        self._place: Floats = np.zeros(3)
+        # kept in: a word at the edge of the picture is moved inward, never cut
+        self._watch = renderer.AddObserver("StartEvent", self._keep_in) if kept_in else None
 
     def say(self, words: str, point: Floats, colour: Floats, theme: Theme) -> None:
         """Show words at a point [m] on the theme's plate; on top, nothing in front covers them."""
         self.hide()
         self.words = words
-        self._inside.SetPosition(*point)
-        self._above.GetPositionCoordinate().SetValue(*point)
+        self._place = np.asarray(point, dtype=np.float64)
+        self._put(self._place)
         actor = self._above if self.on_top else self._inside
         actor.SetInput(words)
         look = actor.GetTextProperty()
@@ -56,7 +65,41 @@ class Label:
         self._inside.VisibilityOff()
         self._above.VisibilityOff()
 
+    def _put(self, point: Floats) -> None:
+        self._inside.SetPosition(*point)
+        self._above.GetPositionCoordinate().SetValue(*point)
+
+    def _keep_in(self, *_: object) -> None:
+        """Before a frame is drawn: move the word so far inward that all of it is in the picture."""
+        if not self.words:
+            return
+        renderer = self._renderer
+        renderer.SetWorldPoint(*self._place, 1.0)
+        renderer.WorldToDisplay()
+        x, y, depth = renderer.GetDisplayPoint()
+        left, low = renderer.GetOrigin()
+        wide, high = renderer.GetSize()
+        size = (
+            (BESIDE_PX if self._beside else SIZE_PX) * self.scale * renderer.GetRenderWindow().GetDPI() / 72.0
+        )
+        half = (WIDE_RATIO * size * len(self.words) + EDGE_PX, HIGH_RATIO * size + EDGE_PX)
+        near_x = min(max(x, left + half[0]), left + wide - half[0])
+        near_y = min(max(y, low + half[1]), low + high - half[1])
+        far = max(abs(near_x - x) / wide, abs(near_y - y) / high)
+        if far > REACH or wide < 2.0 * half[0] or not 0.0 < depth < 1.0:
+            near_x, near_y = x, y
+        if (near_x, near_y) == (x, y):
+            self._put(self._place)
+            return
+        renderer.SetDisplayPoint(near_x, near_y, depth)
+        renderer.DisplayToWorld()
+        found = np.array(renderer.GetWorldPoint())
+        self._put(found[:3] / found[3])
+
     def remove(self) -> None:
         """Leave the scene."""
+        if self._watch is not None:
+            self._renderer.RemoveObserver(self._watch)
+            self._watch = None
         self._renderer.RemoveActor(self._inside)
         self._renderer.RemoveActor(self._above)

@@ -61,8 +61,8 @@ class Notes:
         self.path_frame: Frame | None = None
         self.solids: tuple[tuple[Floats, Ints, Floats], ...] = ()
         self._path: LoadPath | None = None
-        self._way = Label(cast.renderer)
-        self._gap = Label(cast.renderer, on_top=True)
+        self._way = Label(cast.renderer, kept_in=True)
+        self._gap = Label(cast.renderer, on_top=True, beside=True, kept_in=True)
 
     def start_over(self, door: DoorScene) -> None:
         """Belong to another door, and say nothing about it yet."""
@@ -162,7 +162,8 @@ class Notes:
         covered.shine_through(CLEARANCE_COVERED_OPACITY)
         covered.paint(rgb(theme.text))
         ink = rgb(theme.plate_text)
-        self._gap.say(self.length_words(clearance.distance_m), ends.mean(axis=0) + ABOVE_M, ink, theme)
+        words = f"{self.length_words(clearance.distance_m)} to the occupant"
+        self._gap.say(words, ends.mean(axis=0) + ABOVE_M, ink, theme)
 
     def hush(self) -> None:
         """Hide the words, as long as the metal is not drawn where they stand."""

@@ -79,7 +79,9 @@ class LoadPath:
         flow = _Flow.between(frame, self.cells_of(frame), int(self.cells.max()) + 1)
         through = flow.followed(flow.near(frame), frame.force_n)
         keep = through >= LEAST_SHARE * frame.force_n
-        return _runs(flow.ends[keep], through[keep])
+        ends, through = flow.ends[keep], through[keep]
+        held = _held(ends, flow.near(frame), int(self.cells.max()) + 1)
+        return _runs(ends[held], through[held])
 
     def ribbons(self, frame: Frame) -> Solid | None:
         """Return the strands of a frame as one solid; None where nothing is drawn."""
@@ -192,6 +194,16 @@ def _steps_to(cell: int, before: Ints, index: sparse.csr_array) -> Ints:
     while before[cells[-1]] >= 0:
         cells.append(int(before[cells[-1]]))
     return np.asarray(index[cells[1:], cells[:-1]]).reshape(-1).astype(np.int64) - 1
+
+
+def _held(ends: Ints, roots: Ints, count: int) -> NDArray[np.bool_]:
+    """Return which steps hang together with the tip, shape (k,).
+
+    Where fine ways that are not drawn come together again there would else be pieces that float.
+    """
+    graph = sparse.csr_array((np.ones(len(ends)), ends.T), shape=(count, count))
+    far = dijkstra(graph, indices=roots, unweighted=True, min_only=True)
+    return np.isfinite(far[ends[:, 0]])
 
 
 def _runs(ends: Ints, force_n: Floats) -> list[Strand]:

@@ -49,6 +49,13 @@ PLAN: tuple[Row, ...] = (
 )
 
 TEACH: tuple[Row, ...] = (
+    ("lesson_open", "Open a lesson\u2026", "Ctrl+Shift+O"),
+    ("lesson", "Lesson or plan beside the stage", "K"),
+    ("lesson_on", "Next step of the lesson", ""),
+    ("lesson_back", "Step before", ""),
+    ("questions", "Questions of the lesson", "Q"),
+    ("sheets", "Sheets of lesson or plan: print, PDF\u2026", "Ctrl+Alt+P"),
+    ("-", "", ""),
     ("ask", "Ask before the push", "A"),
     ("lock", "Lock the prediction", "L"),
     ("compare", "Compare prediction and outcome", "R"),
@@ -62,13 +69,6 @@ TEACH: tuple[Row, ...] = (
     ("shut_ladder", "Ladder, work and force shut", ""),
     ("shut_arrow", "Arrow before the push shut", ""),
     ("shut_map", "Outcome map and likelihoods shut", ""),
-    ("-", "", ""),
-    ("lesson_open", "Open a lesson\u2026", "Ctrl+Shift+O"),
-    ("lesson", "Lesson or plan beside the stage", "K"),
-    ("lesson_on", "Next step of the lesson", ""),
-    ("lesson_back", "Step before", ""),
-    ("questions", "Questions of the lesson", "Q"),
-    ("sheets", "Sheets of lesson or plan: print, PDF\u2026", "Ctrl+Alt+P"),
     ("-", "", ""),
     ("words", "Words of the trade", "F6"),
     ("rules", "Our own rules", ""),
@@ -109,6 +109,7 @@ VIEW: tuple[Row, ...] = (
 )
 
 HELP: tuple[Row, ...] = (
+    ("first_look", "First look: the parts of a door", ""),
     ("caution", "Show the caution again", ""),
     ("before_metal", "Before metal work on a real car", ""),
     ("card", "Model card: what this is, and who says so", "F4"),

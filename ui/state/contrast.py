@@ -10,6 +10,9 @@ from sim.plan import Plan
 from sim.twins import Difference, differences
 from sim.units import Units, force_text, length_text
 
+FEW = 4
+"""A list of more numbers than this (a tool's curve) is told by its least and its largest."""
+
 
 @dataclass(frozen=True)
 class ContrastRow:
@@ -55,7 +58,14 @@ def _called(plan: Plan) -> str:
     return f"{plan.title or 'a plan without a title'}: {car_words(plan.car)}"
 
 
+def _numbers(value: Any) -> bool:
+    return isinstance(value, tuple | list) and all(isinstance(item, float) for item in value)
+
+
 def _text(difference: Difference, value: Any, units: Units) -> str:
+    if _numbers(value) and len(value) > FEW:
+        ends = [_text(difference, float(end), units) for end in (min(value), max(value))]
+        return f"from {ends[0]} to {ends[1]}"
     if units is Units.METRIC or isinstance(value, bool) or not isinstance(value, float):
         return difference.text(value)
     name = difference.path.rpartition(".")[2]

@@ -21,6 +21,8 @@ Level = Literal["awareness", "operations", "technician"]
 Session = Literal["tools and techniques", "strategy and tactics"]
 Phase = Literal["open", "show", "try", "check"]
 PHASES: tuple[Phase, ...] = ("open", "show", "try", "check")
+DEBRIEF_TITLE = "Debrief"
+"""Title of the step that ends a lesson: its questions, and for the teacher what should have come out."""
 Asks = Literal[
     "gives first", "for the plan", "skin's middle", "inner panel", "room", "tears", "latch", "more"
 ]
@@ -187,6 +189,16 @@ class Lesson(msgspec.Struct, frozen=True):
     evaluation: tuple[Skill, ...] = ()
     debrief: Debrief = Debrief()
     limits: tuple[str, ...] = ()
+
+    @property
+    def walked(self) -> tuple[Step, ...]:
+        """The steps as they are walked through: the lesson's own, then its debrief if it has one."""
+        said = self.debrief
+        if not (said.questions or said.points):
+            return self.steps
+        notes = "\n".join(("What should have come out:", *said.points)) if said.points else ""
+        last = Step(phase="check", title=DEBRIEF_TITLE, words="\n\n".join(said.questions), notes=notes)
+        return (*self.steps, last)
 
     def plan_of(self, name: str) -> LessonPlan:
         """Return the plan called by a name; KeyError when the lesson has none."""

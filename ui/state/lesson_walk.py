@@ -54,7 +54,7 @@ class LessonWalk:
         results = results_of(lesson, path)
         self.unknown = unknown_fields(path.read_text(encoding="utf-8"))
         self.lesson, self.path, self.results = lesson, path, results
-        self._position = min(max(position, 0), len(lesson.steps) - 1)
+        self._position = min(max(position, 0), len(lesson.walked) - 1)
         self.changed.emit()
 
     def close(self) -> None:
@@ -72,8 +72,8 @@ class LessonWalk:
 
     @property
     def steps(self) -> tuple[Step, ...]:
-        """All steps, in order."""
-        return () if self.lesson is None else self.lesson.steps
+        """All steps, in order; the debrief is the last."""
+        return () if self.lesson is None else self.lesson.walked
 
     @property
     def position(self) -> int:

@@ -11,7 +11,7 @@ UNSETTLED = "not settled"
 
 EFFECT_WORDS = {
     "gained": "Gained: it let go, and no room was lost",
-    "spent": "Spent: nothing let go",
+    "spent": "Spent: nothing gained",
     "lost ground": "Lost ground: less room than before",
     "stop here": "Stop here: the sheet tears",
     UNSETTLED: "Not settled: do not teach from it",
