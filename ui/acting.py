@@ -115,6 +115,7 @@ class Acting:
             "go_on": session.go_on_from_here, "end": lambda: line.go(len(line)),
             "moment_back": lambda: line.go(line.position - 1),
             "moment_on": lambda: line.go(line.position + 1),
+            "mark_back": lambda: line.go_to_mark(-1), "mark_on": lambda: line.go_to_mark(1),
             "event_back": lambda: self._page(-1), "event_on": lambda: self._page(1),
             "open": self.filing.ask_open, "save": self.filing.save, "save_as": self.filing.save_as,
             "language": self.filing.turn_language,
@@ -138,6 +139,8 @@ class Acting:
                 "up": lambda: side.slide(1),
                 "down": lambda: side.slide(-1), "up_far": lambda: side.slide(1, far=True),
                 "down_far": lambda: side.slide(-1, far=True), "view": side.next_view,
+                "edge_on": side.next_edge, "seat_on": side.next_seat,
+                "up_two": lambda: side.slide_second(1), "down_two": lambda: side.slide_second(-1),
             }  # fmt: skip
             steer.get(name, lambda: None)()
 

@@ -16,6 +16,11 @@ from ui.state.session import Session
 from ui.state.steering import CannotSteer
 
 DEPTH, TILT = "depth", "tilt"
+LABELS = {
+    "edge": "Tip one on another edge",
+    "seat": "Tip two on another seat",
+    "second": "Moved tip two",
+}
 
 
 class TipSteering:
@@ -53,6 +58,32 @@ class TipSteering:
         step = steering.SLIDE_LEAP_M if far else steering.SLIDE_STEP_M
         self._steer("place", lambda move, limit: steering.slid(move, steps * step, limit))
 
+    def next_edge(self) -> None:
+        """Put tip one on the next edge of its door."""
+        self._steer("edge", lambda move, _: steering.on_next_edge(move))
+        move = self._session.move
+        if isinstance(move, Spread):
+            # a place that was kept from another edge may lie past the end of this one
+            self._steer("edge", lambda move, limit: steering.slid(move, 0.0, limit))
+            self._say(f"Tip one stands on {steering.EDGE_WORDS[steering.edge_of(move.door)]}.")
+
+    def next_seat(self) -> None:
+        """Put tip two on its next seat."""
+        said: list[str] = []
+
+        def turn(move: Move, _: steering.Reach) -> Move:
+            changed, words = steering.on_next_seat(move)
+            said.append(words)
+            return changed
+
+        self._steer("seat", turn)
+        if said:
+            self._say(said[0])
+
+    def slide_second(self, steps: int) -> None:
+        """Move tip two along its seat by some steps."""
+        self._steer("second", lambda move, limit: steering.second_slid(move, steps, limit))
+
     def _steer(self, what: str, turn: Callable[[Move, steering.Reach], Move]) -> None:
         session = self._session
         move, model = session.move, session.model
@@ -71,7 +102,8 @@ class TipSteering:
             return
         units = session.view.options.units
         depth, tilt = switch_words(changed, units)
-        label = {DEPTH: f"Depth {depth}", TILT: f"Tilt {tilt}"}.get(what, "Moved the tip along the edge")
+        label = LABELS.get(what, "Moved the tip along the edge")
+        label = {DEPTH: f"Depth {depth}", TILT: f"Tilt {tilt}"}.get(what, label)
         session.change_move(changed, label, (what, session.selection.now.move))
 
 

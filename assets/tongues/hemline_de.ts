@@ -1656,5 +1656,29 @@
         <source>What may happen is kept shut</source>
         <translation type="unfinished">Was geschehen kann, ist verschlossen</translation>
     </message>
+    <message>
+        <source>Tip one to the next edge: latch, sill, hinge, belt</source>
+        <translation type="unfinished">Spitze eins zur nächsten Kante: Schloss, Schweller, Scharnier, Brüstung</translation>
+    </message>
+    <message>
+        <source>Tip two to its next place</source>
+        <translation type="unfinished">Spitze zwei an ihren nächsten Platz</translation>
+    </message>
+    <message>
+        <source>Tip two up along its place, or rearward</source>
+        <translation type="unfinished">Spitze zwei nach oben oder nach hinten</translation>
+    </message>
+    <message>
+        <source>Tip two down along its place, or forward</source>
+        <translation type="unfinished">Spitze zwei nach unten oder nach vorn</translation>
+    </message>
+    <message>
+        <source>Last event, in a lesson too</source>
+        <translation type="unfinished">Voriges Ereignis, auch in einer Lektion</translation>
+    </message>
+    <message>
+        <source>Next event, in a lesson too</source>
+        <translation type="unfinished">Nächstes Ereignis, auch in einer Lektion</translation>
+    </message>
 </context>
 </TS>

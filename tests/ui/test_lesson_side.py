@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import dataclasses
+
 import pytest
 
 from sim import kept
@@ -9,6 +11,7 @@ from sim.planfile import load_plan
 from sim.run import solve_plan, start_frame
 from ui.acting import Acting
 from ui.filing import Filing
+from ui.lesson_side import NOTES_WAIT
 from ui.main_window import MainWindow
 from ui.showing import Showing
 from ui.state.answers import DoorReady, Ended, MoveReady
@@ -38,6 +41,7 @@ phase = "open"
 title = "Before"
 plan = "push"
 question = "first"
+notes = "Told: {push.first}."
 [[steps]]
 phase = "show"
 title = "After"
@@ -180,3 +184,55 @@ def test_a_plan_without_a_lesson_has_its_bridge_sheet(hands, solved, tmp_path):
     assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF-")
     windows._paper.sheet.close()
     hands.window.closing.emit()
+
+
+def notes_shown(lessons):
+    card = lessons.panel._cards[lessons.walk.position]
+    return card._notes.text() if card._notes.isVisibleTo(lessons.panel) else ""
+
+
+def test_notes_that_tell_the_outcome_wait_for_the_comparison(hands, solved):
+    path, _, (model, _) = solved
+    lessons, asking = hands.acting.lessons, hands.session.asking
+    lessons.open(path)
+    hands.answer_door(model)
+    told = lessons.walk.notes
+    assert notes_shown(lessons) == told and "Told: " in told
+    hands.acting.act("ask")
+    assert asking.open
+    assert notes_shown(lessons) == NOTES_WAIT
+    asking.end()
+    assert notes_shown(lessons) == told
+
+
+def test_on_a_wall_notes_are_shown_when_the_teacher_asks_for_them(hands, solved):
+    path, _, (model, _) = solved
+    lessons, view = hands.acting.lessons, hands.session.view
+    lessons.open(path)
+    hands.answer_door(model)
+    assert notes_shown(lessons)
+    view.set(dataclasses.replace(view.options, projector=True))
+    assert notes_shown(lessons) == ""
+    lessons.panel.notes_wished.emit()
+    assert notes_shown(lessons)
+    view.set(dataclasses.replace(view.options, projector=False))
+    assert notes_shown(lessons)
+
+
+def test_a_step_gone_back_to_looks_as_when_the_class_first_came_to_it(hands, solved):
+    path, _, (model, _) = solved
+    lessons, view = hands.acting.lessons, hands.session.view
+    lessons.open(path)
+    hands.answer_door(model)
+    hands.acting.act("event_on")
+    assert view.options.colour_mode == "seam"
+    hands.acting.act("event_back")
+    assert view.options.colour_mode == "material"
+
+
+def test_keys_that_need_something_first_say_so(hands, solved):
+    said = hands.window.notice.words
+    for name, words in (("lock", "no prediction"), ("compare", "no prediction"), ("lesson_on", "No lesson")):
+        hands.window.notice.say("")
+        hands.acting.act(name)
+        assert words in said.text()

@@ -27,7 +27,7 @@ from ui.state.tongue import tr
 
 WIDTH_PX, HEIGHT_PX = 620, 460
 LIST_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown)
-PLACE_ROOM, KEYS_ROOM = "Tip and moments", "Ctrl+Shift+O"
+PLACE_ROOM, KEYS_ROOM = "Tip and moments", "Ctrl++  or  Ctrl+="
 """What the columns of menus and keys have room for."""
 NOT_NOW = "not now"
 

@@ -6,6 +6,8 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QGuiApplication, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QAbstractScrollArea,
+    QAbstractSlider,
     QAbstractSpinBox,
     QApplication,
     QComboBox,
@@ -28,6 +30,17 @@ LOST = (
 def is_typing(widget: QWidget | None) -> bool:
     """Tell whether keys belong to a field that is being typed in."""
     return isinstance(widget, TYPED_IN)
+
+
+UP_AND_DOWN = frozenset({Qt.Key.Key_Up, Qt.Key.Key_Down})
+ARROWS = UP_AND_DOWN | {Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Home, Qt.Key.Key_End}
+
+
+def moved_by(widget: QWidget) -> frozenset[Qt.Key]:
+    """Return the keys that move a control that has the focus: a slider by arrows, a column up and down."""
+    if isinstance(widget, QAbstractSlider):
+        return ARROWS
+    return UP_AND_DOWN if isinstance(widget, QAbstractScrollArea) else frozenset()
 
 
 SETTLE_MS = 50
@@ -90,8 +103,8 @@ class HoldKey(QObject):
     def _key_event(self, watched: QObject, event: QKeyEvent) -> bool:
         if not isinstance(watched, QWidget) or watched.window() is not self._window:
             return False
-        if is_typing(QApplication.focusWidget()):
-            # Keys typed into a field are the field's, not the window's actions'.
+        if is_typing(QApplication.focusWidget()) or event.key() in moved_by(watched):
+            # What is typed into a field, and arrows that move a control, are not the window's actions'.
             if event.type() == QEvent.Type.ShortcutOverride and not event.modifiers() & _COMMAND:
                 event.accept()
                 return True

@@ -131,10 +131,16 @@ STEER: tuple[Row, ...] = (
     ("down", "Tip down along the edge", "Down"),
     ("up_far", "Tip up by 50 mm", "Shift+Up"),
     ("down_far", "Tip down by 50 mm", "Shift+Down"),
+    ("edge_on", "Tip one to the next edge: latch, sill, hinge, belt", "Z"),
+    ("seat_on", "Tip two to its next place", "Shift+Z"),
+    ("up_two", "Tip two up along its place, or rearward", "Ctrl+Up"),
+    ("down_two", "Tip two down along its place, or forward", "Ctrl+Down"),
     ("moment_back", "One moment back", "Left"),
     ("moment_on", "One moment on", "Right"),
     ("event_back", "Last event, or the page before", "PgUp"),
     ("event_on", "Next event, or the next page", "PgDown"),
+    ("mark_back", "Last event, in a lesson too", "Ctrl+PgUp"),
+    ("mark_on", "Next event, in a lesson too", "Ctrl+PgDown"),
 )
 """Actions with a key and no place in a menu."""
 

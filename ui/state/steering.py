@@ -123,13 +123,14 @@ def placed(move: Move, place: Place) -> Move:
             return msgspec.structs.replace(move, along_m=place.along_m, height_m=place.height_m)
         return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
     if isinstance(move, Spread):
-        on_body = isinstance(move.against, BodyPoint) and move.against.seat in SEATS[_edge_of(place)]
+        on_body = isinstance(move.against, BodyPoint) and move.against.seat in SEATS[edge_of(place)]
         kept = move.against if on_body else None
         return msgspec.structs.replace(move, door=place, against=kept)
     return Spread(door=place, tool=tool, words=words)
 
 
-def _edge_of(place: EdgePoint | BeltPoint) -> str:
+def edge_of(place: EdgePoint | BeltPoint) -> str:
+    """Return the name of the edge a tip stands on, or "belt"."""
     return place.edge if isinstance(place, EdgePoint) else "belt"
 
 
@@ -168,7 +169,64 @@ def second_seats(move: Move) -> tuple[Seat, ...]:
         raise CannotSteer("A crush has no tips; click the skin to set where along the car it presses.")
     if not isinstance(move, Spread):
         raise CannotSteer("Letting the tool off has no tips to place.")
-    return SEATS[_edge_of(move.door)]
+    return SEATS[edge_of(move.door)]
+
+
+EDGE_WORDS = {
+    "latch_edge": "the latch edge", "sill_edge": "the sill edge", "hinge_edge": "the hinge edge",
+    "belt": "the belt",
+}  # fmt: skip
+"""Where tip one may stand, in the order in which a key goes through them."""
+SECOND_STEP_M = 0.06
+"""One step of tip two along its seat; a shorter one would leave it across from tip one."""
+
+
+def on_next_edge(move: Move) -> Move:
+    """Return the move with tip one on the next edge of its door, tip two straight across from it.
+
+    Height, or place along the car, and depth are kept where both edges have them.
+    """
+    if isinstance(move, Crush):
+        raise CannotSteer("A crush has no tips; click the skin to set where along the car it presses.")
+    if not isinstance(move, Spread):
+        tool, words = (move.tool, move.words) if isinstance(move, Squeeze) else (Tool(), "")
+        return Spread(tool=tool, words=words)
+    edges = tuple(EDGE_WORDS)
+    old = move.door
+    edge = edges[(edges.index(edge_of(old)) + 1) % len(edges)]
+    if edge == "belt":
+        place: Place = BeltPoint(along_m=old.along_m, surface=old.surface, panel=old.panel)
+        return msgspec.structs.replace(move, door=place, against=None)
+    upright = edge in ("latch_edge", "hinge_edge")
+    was_upright = isinstance(old, EdgePoint) and old.edge in ("latch_edge", "hinge_edge")
+    fresh = EdgePoint(surface=old.surface, panel=old.panel)
+    along = old.along_m if upright == was_upright else fresh.along_m if upright else BeltPoint().along_m
+    depth = old.depth_m if isinstance(old, EdgePoint) else fresh.depth_m
+    place = msgspec.structs.replace(fresh, edge=edge, along_m=along, depth_m=depth)
+    return msgspec.structs.replace(move, door=place, against=None)
+
+
+def on_next_seat(move: Move) -> tuple[Move, str]:
+    """Return the move with tip two on its next seat, and a sentence; CannotSteer where there is one alone."""
+    seats = second_seats(move)
+    assert isinstance(move, Spread)
+    if len(seats) < 2:
+        raise CannotSteer(f"Tip two has one place here: {SEAT_WORDS[seats[0]]}.")
+    now = move.against.seat if isinstance(move.against, BodyPoint) else seats[0]
+    seat = seats[(seats.index(now) + 1) % len(seats)] if now in seats else seats[0]
+    place = None if seat == seats[0] else BodyPoint(seat, move.door.along_m)
+    return msgspec.structs.replace(move, against=place), f"Tip two stands on {SEAT_WORDS[seat]}."
+
+
+def second_slid(move: Move, steps: int, limit: Reach) -> Move:
+    """Return the move with tip two further along its seat (up, or rearward) by some steps."""
+    seats = second_seats(move)
+    assert isinstance(move, Spread)
+    held = move.against if isinstance(move.against, BodyPoint) else BodyPoint(seats[0], move.door.along_m)
+    along = round(limit.along(held.along_m + steps * SECOND_STEP_M), 6)
+    if held.seat == seats[0] and abs(along - move.door.along_m) <= ACROSS_M:
+        return msgspec.structs.replace(move, against=None)
+    return msgspec.structs.replace(move, against=msgspec.structs.replace(held, along_m=along))
 
 
 def seat_under(body: BodyStub, part: str, point: NDArray[np.float64]) -> BodyPoint | None:

@@ -21,7 +21,7 @@ from sim.planfile import load_plan
 from sim.run import solve_plan
 from tests.ui.scene.conftest import aim_at, moved
 from ui.scene import fittings, ghost, motion, section, surroundings, tubes
-from ui.scene.path import LEAST_N, LoadPath, radius_of
+from ui.scene.path import CELL_M, LEAST_N, LoadPath, _held, radius_of
 from ui.scene.pick import Picker, Solid
 from ui.scene.seam import GONE_DAMAGE, make_stitches
 
@@ -235,9 +235,19 @@ def test_every_step_of_the_load_path_is_in_the_flow_and_as_wide_as_it_is_strong(
                 most = max(flow.get((a, b), 0.0), flow.get((b, a), 0.0))
                 assert 0.0 < force <= most * (1.0 + 1e-9)
                 forces.append(force)
+        sources = {strand.cells[0] for strand in strands} - {b for _, b in steps}
+        tip = np.asarray(frame.drive_points).reshape(-1, 3)[0]
+        middles = {c: frame.points[cells == c].mean(axis=0) for c in sources}
+        # a river from the tip: what no drawn step leads to lies under it
+        assert all(np.linalg.norm(middles[c] - tip) < 2.5 * CELL_M for c in sources)
         forces.sort()
         radii = [radius_of(force, frame.force_n) for force in forces]
         assert all(one <= other for one, other in itertools.pairwise(radii))
+
+
+def test_steps_that_nothing_drawn_leads_to_are_left_out():
+    ends = np.array([[0, 1], [1, 2], [4, 5], [5, 6], [2, 3]])
+    assert _held(ends, np.array([0]), 7).tolist() == [True, True, False, False, True]
 
 
 def test_the_edge_push_runs_in_the_skin_and_the_push_behind_the_bend_in_the_inner_panel(pushes):

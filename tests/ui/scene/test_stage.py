@@ -316,12 +316,12 @@ def test_the_clearance_is_written_in_the_words_given_and_nothing_covers_it(stage
     stage.set_words(arrow=way_word, length=lambda value_m: f"{value_m / 0.0254:.1f} in")
     stage.show_clearance(frame.clearance)
     label = stage.notes._gap
-    assert label._above.GetInput() == "3.1 in"  # 80 mm at 25.4 mm to the inch (NIST SP 811)
+    assert label._above.GetInput() == "3.1 in to the occupant"  # 80 mm at 25.4 mm to the inch (NIST SP 811)
     for mode in ("see_through", "solid"):
         stage.set_layer("skin", mode)
         assert label._above.GetVisibility() and not label._inside.GetVisibility()
     stage.set_line_scale(2.0)
-    assert label._above.GetTextProperty().GetFontSize() == 44
+    assert label._above.GetTextProperty().GetFontSize() == 32
     assert 0.0 < stage.cast["clearance_covered"].actor.GetProperty().GetOpacity() < 1.0
     stage.show_clearance(None)
     assert not label._above.GetVisibility()

@@ -5,10 +5,11 @@ from types import SimpleNamespace
 import msgspec
 import pytest
 
-from sim.plan import Car, Ease, EdgePoint, Plan, Spread
+from sim.plan import Car, Ease, EdgePoint, Plan, Spread, Tool
 from sim.units import Units
 from ui.state.answers import DoorReady, Ended, FramesReady, MoveReady
 from ui.state.beside import Beside, put_on, refusal, row_of, shared_moves, start_sha256
+from ui.state.contrast import contrast
 from ui.state.pair_words import pair_words
 from ui.state.session import Session
 
@@ -157,3 +158,11 @@ def test_a_plan_is_worked_out_aside_and_changes_nothing_that_is_shown(frame, rec
     session.beside.show(None)
     session.document.commit(Plan(moves=(Spread(tilt_rad=0.3),)), "Tilt")
     assert not session.queue.busy
+
+
+def test_a_tools_curve_is_told_by_its_ends():
+    first = Plan(moves=(Spread(),))
+    other = Plan(moves=(Spread(tool=Tool(opening_m=tuple(0.5 * x for x in Tool().opening_m))),))
+    (row,) = contrast(first, other, Units.METRIC).rows
+    assert row.first.replace("\u00a0", " ") == "from 0 mm to 660 mm"
+    assert row.second.replace("\u00a0", " ") == "from 0 mm to 330 mm"

@@ -1,12 +1,13 @@
 """Figures in texts, keys of questions, practice, and the walk through a lesson."""
 
+import msgspec
 import pytest
 
 from sim.many import NOTHING_GAVE
 from sim.units import Units
 from tests.ui.state.lesson_tools import LESSON, move, result
 from ui.state.bank import SAME, key_of, outcome
-from ui.state.lesson import Question
+from ui.state.lesson import Debrief, Question
 from ui.state.lesson_check import changes
 from ui.state.lesson_file import loads_lesson
 from ui.state.lesson_results import NOT_YET, PlanResult, filled, lesson_filled, moment_at, stale_words
@@ -176,3 +177,20 @@ def test_a_moment_that_did_not_come_leads_to_the_end():
 
     frames = [Moment(), Moment("seam parting"), Moment()]
     assert [moment_at(frames, m) for m in ("start", "seam parting", "latch free", "end")] == [0, 1, 2, 2]
+
+
+class TestDebrief:
+    def test_a_lesson_ends_with_its_debrief(self):
+        lesson = loads_lesson(LESSON)
+        lesson = msgspec.structs.replace(
+            lesson, debrief=Debrief(("What happened?", "Why?"), ("The line decides.",))
+        )
+        *own, last = lesson.walked
+        assert tuple(own) == lesson.steps
+        assert (last.title, last.phase, last.plan) == ("Debrief", "check", "")
+        assert last.words.split("\n\n") == ["What happened?", "Why?"]
+        assert "The line decides." in last.notes and "The line decides." not in last.words
+
+    def test_a_lesson_without_one_has_no_step_for_it(self):
+        lesson = msgspec.structs.replace(loads_lesson(LESSON), debrief=Debrief())
+        assert lesson.walked == lesson.steps

@@ -8,7 +8,7 @@ import pytest
 from meshes.body import build_body
 from meshes.door import build_door
 from meshes.door_shape import DoorShape
-from sim.plan import BeltPoint, BodyPoint, Ease, EdgePoint, FacePoint, Spread, Squeeze
+from sim.plan import BeltPoint, BodyPoint, Crush, Ease, EdgePoint, FacePoint, Spread, Squeeze
 from ui.state import steering
 from ui.state.steering import CannotSteer, Reach
 
@@ -101,3 +101,36 @@ def test_the_pillar_has_an_edge_and_an_outside():
     further = edge + np.array([0.05, 0.0, 0.0])
     assert steering.seat_under(BODY, "latch_pillar", further).seat == "pillar_outside"
     assert steering.seat_under(BODY, "flange", edge) is None
+
+
+def test_tip_one_goes_round_all_edges_and_comes_back_with_height_and_depth():
+    begun = Spread(door=EdgePoint(along_m=0.31, depth_m=0.05), against=BodyPoint("pillar_outside", 0.4))
+    places, move = [], begun
+    for _ in range(4):
+        move = steering.on_next_edge(move)
+        places.append(steering.edge_of(move.door))
+        assert move.against is None
+    assert places == ["sill_edge", "hinge_edge", "belt", "latch_edge"]
+    assert isinstance(move.door, EdgePoint)
+    upright = steering.on_next_edge(steering.on_next_edge(begun))
+    assert upright.door.depth_m == begun.door.depth_m
+    squeeze = Squeeze(0.5, 0.5)
+    assert isinstance(steering.on_next_edge(squeeze), Spread)
+    with pytest.raises(CannotSteer, match="crush has no tips"):
+        steering.on_next_edge(Crush())
+
+
+def test_tip_two_goes_to_its_other_seat_and_along_it():
+    begun = Spread(door=EdgePoint(along_m=0.31))
+    limit = steering.Reach(0.02, 0.6, 0.1)
+    out, words = steering.on_next_seat(begun)
+    assert out.against == BodyPoint("pillar_outside", 0.31)
+    assert words == "Tip two stands on the pillar's outside."
+    assert steering.on_next_seat(out)[0].against is None
+    assert steering.second_slid(out, 2, limit).against.along_m == pytest.approx(0.43)
+    assert steering.second_slid(out, 9, limit).against.along_m == pytest.approx(0.6)
+    up = steering.second_slid(begun, 1, limit)
+    assert up.against == BodyPoint("pillar_edge", 0.37)
+    assert steering.second_slid(up, -1, limit).against is None
+    with pytest.raises(CannotSteer, match="one place here: the rocker"):
+        steering.on_next_seat(Spread(door=EdgePoint(edge="sill_edge", along_m=0.5)))
