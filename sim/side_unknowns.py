@@ -10,6 +10,8 @@ from sim.unknowns import SEAT_M, Row, about, always, even, peaked, peaked_ratio,
 
 PLACE_M = 0.02
 """How far from where it was meant to a ram's end or a bar's tip comes to stand (assumed)."""
+ON_THE_WALL_M = 0.04
+"""Further off the middle a head would hang over the edge of a pillar's inner wall, some 90 mm wide: seen."""
 ALL_THE_WAY_M = 0.3
 """Depth from which on a cut goes through whatever it meets: its end is then no number of the plan's."""
 
@@ -130,9 +132,9 @@ ROWS = (
         "head.off_m",
         "how far off the pillar's middle the ram's head stands",
         "m",
-        about(PLACE_M),
+        about(PLACE_M, -ON_THE_WALL_M, ON_THE_WALL_M),
         even,
-        _SET,
+        f"{_SET}, and never over the edge of the wall",
         _head_on_pillar,
         Press,
     ),

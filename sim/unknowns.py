@@ -78,7 +78,7 @@ def times(low: float, high: float, least: float = 0.0) -> Span:
 def about(reach: float, least: float = -math.inf, most: float = math.inf) -> Span:
     """Return the span of a reach to both sides of the plan's own value, cut at two bounds."""
     return Span(
-        lambda base: (max(base - reach, least), min(base + reach, most)),
+        lambda base: (min(max(base - reach, least), base), max(min(base + reach, most), base)),
         lambda unit: f"the plan's, {_told(unit, reach)} to either side",
     )
 

@@ -135,6 +135,13 @@ class TestSide:
         assert "moves[0].on.along_m" in found
 
 
+def test_a_head_is_never_set_over_the_edge_of_the_wall_unless_the_plan_says_so():
+    for off, low, high in ((0.0, -0.02, 0.02), (0.035, 0.015, 0.04), (0.045, 0.025, 0.045)):
+        plan = Plan(moves=(Press(head=PillarSpot(off_m=off)),))
+        (item,) = [i for i in vary.inputs(plan) if i.path == "moves[0].head.off_m"]
+        assert (item.low, item.base, item.high) == pytest.approx((low, off, high))
+
+
 class TestTogether:
     PLANS = {"lip": EDGE, "bend": Plan(seed=1, moves=(Spread(door=EdgePoint(depth_m=0.12)), Press()))}
 
