@@ -21,9 +21,8 @@ SPREADS = {"even": "evenly", "peaked": "peak at the plan's", "peaked_ratio": "pe
 @cache
 def varied_lines() -> tuple[tuple[str, ...], ...]:
     """Return a line for every number that is not known well, in the order of `VARIED_HEADS`."""
-    from sim.vary import (
-        TABLE,
-    )  # its statistics take half a second, and only who looks at the table needs them
+    # its statistics take half a second, and only who looks at the table needs them
+    from sim.vary import TABLE
 
     return tuple(
         (row.words, row.span.words(row.unit), SPREADS[row.quantile.__name__], row.source) for row in TABLE

@@ -262,6 +262,21 @@ FAULTS = (
         "self._steps[self._position + 1 :] = [Step(label, plan, self._position)]",
         "tests/ui/state/test_history.py::test_a_commit_after_undo_begins_a_branch_and_loses_none",
     ),
+    Fault(
+        "a run that did not converge answers",
+        "sim/answers.py",
+        "any(m.failed_count for m in trace.moves[:last])",
+        "any(m.failed_count for m in trace.moves[:0])",
+        "tests/sim/many/test_answers.py::"
+        "test_a_run_that_failed_or_did_not_converge_is_unsure_and_never_dropped",
+    ),
+    Fault(
+        "twins drawn apart",
+        "sim/vary.py",
+        "float(row[place[item.path]])",
+        "float(row[varied[name].index(item)])",
+        "tests/sim/many/test_vary.py::TestTogether::test_what_two_plans_have_in_common_is_drawn_alike",
+    ),
 )
 
 
