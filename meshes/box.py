@@ -122,7 +122,12 @@ def cut_rows(cuts: Sequence[Cut]) -> FloatArray:
 
 
 def box_walls(
-    cuts: FloatArray, axis: int, spacing_m: float, stops: Sequence[float] = (), finest: int = LEAST_COLUMNS
+    cuts: FloatArray,
+    axis: int,
+    spacing_m: float,
+    stops: Sequence[float] = (),
+    finest: int = LEAST_COLUMNS,
+    stretch_ratio: float = 1.0,
 ) -> Walls:
     """Return the near-equilateral lattice of a member's four walls, normals outward.
 
@@ -138,11 +143,13 @@ def box_walls(
         Places on the axis [m] where a ring of nodes must lie.
     finest
         Fewest columns of a wall.
+    stretch_ratio
+        How much longer the triangles are along the member than near-equilateral ones.
     """
     if not (np.isfinite(spacing_m) and spacing_m > 0.0):
         raise MeshError("spacing_m", f"is {spacing_m} m, must be above zero")
     columns = _columns(cuts, spacing_m, finest)
-    levels = _levels(cuts, sum(columns), stops)
+    levels = _levels(cuts, sum(columns), stops, stretch_ratio)
     points: list[FloatArray] = []
     rows: list[list[IntArray]] = [[], [], [], []]
     first = 0
@@ -169,10 +176,12 @@ def box_walls(
     )
 
 
-def build_box(cuts: Sequence[Cut], axis: int, spacing_m: float, stops: Sequence[float] = ()) -> BoxMesh:
+def build_box(
+    cuts: Sequence[Cut], axis: int, spacing_m: float, stops: Sequence[float] = (), stretch_ratio: float = 1.0
+) -> BoxMesh:
     """Return a member of four walls, open at both ends; raises MeshError for bad cuts or spacing."""
     rows = cut_rows(cuts)
-    made = box_walls(rows, axis, spacing_m, stops)
+    made = box_walls(rows, axis, spacing_m, stops, stretch_ratio=stretch_ratio)
     surface = Surface(
         made.points, made.triangles, made.wall, WALLS[axis], ring_sets(made), edge_chains(made, axis)
     )
@@ -221,7 +230,7 @@ def _columns(cuts: FloatArray, spacing_m: float, finest: int) -> list[int]:
     return [max(finest, round(side / spacing_m)) for side in (first, second, first, second)]
 
 
-def _levels(cuts: FloatArray, columns: int, stops: Sequence[float]) -> FloatArray:
+def _levels(cuts: FloatArray, columns: int, stops: Sequence[float], stretch_ratio: float) -> FloatArray:
     """Return where the rings lie: rows as high as equilateral triangles of the local columns are."""
     marks = np.unique(np.round([*cuts[:, 0], *stops], 9))
     if marks[0] < cuts[0, 0] - 1e-6 or marks[-1] > cuts[-1, 0] + 1e-6:
@@ -230,7 +239,7 @@ def _levels(cuts: FloatArray, columns: int, stops: Sequence[float]) -> FloatArra
     for low, high in pairwise(marks):
         middle = section(cuts, float(np.clip(0.5 * (low + high), cuts[0, 0], cuts[-1, 0])))
         around = 2.0 * float(middle[2] - middle[0] + middle[3] - middle[1])
-        count = max(1, round((high - low) / (ROW_RATIO * around / columns)))
+        count = max(1, round((high - low) / (stretch_ratio * ROW_RATIO * around / columns)))
         levels += [float(low + (high - low) * k / count) for k in range(1, count + 1)]
     levels[0], levels[-1] = float(cuts[0, 0]), float(cuts[-1, 0])
     return np.array(levels)

@@ -41,6 +41,8 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     fitting_give_m : way latch and hinges bend at the force they hold before they let go [m]; 0: none
     bar_foot_strength_n : force at which a foot of the bar lets go of the shut face [N]
     lattice_spacing_m : size of the network's triangles [m]
+    rail_wall_m : wall of the roof rail, which then gives [m]; 0 is a rail that stands still
+    rail_yield_pa : its yield stress [Pa];  rail_held : the pillars whose joint with it still holds
     extent : "door" is the front door alone, all round it rigid; "side" both doors and the pillar between them
     whole_side : numbers of the whole side
     """
@@ -77,3 +79,6 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     side: Literal["right", "left"] = "right"
     extent: Literal["door", "side"] = "door"
     whole_side: WholeSide = WholeSide()
+    rail_wall_m: float = 0.0
+    rail_yield_pa: float = 350.0e6  # high-strength sheet, assumed: 260-600 MPa is usual, from memory
+    rail_held: Literal["both", "front", "rear"] = "both"

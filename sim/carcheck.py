@@ -28,6 +28,8 @@ RANGES: dict[str, tuple[float, float, str]] = {
     "fitting_give_m": (0.0, 0.05, "0 is brittle, 0.01 to 0.02 m a leaf that unfolds"),
     "bar_foot_strength_n": (1.0e3, 100.0e3, "three spot welds and a bracket hold about 25000 N"),
     "latch_wedge_n": (0.0, 50.0e3, "0 is a free striker, 5000 to 15000 N a wedged one"),
+    "rail_wall_m": (0.0, 0.006, "0 is a rail that stands still, 0.001 to 0.002 m a usual one"),
+    "rail_yield_pa": (150.0e6, 1.6e9, "350e6 is usual, 180e6 mild, 1.0e9 press-hardened"),
     "handle_n": (0.0, 1000.0, "a hand pulls 100 to 400 N"),
     "lattice_spacing_m": (
         0.02,
@@ -37,6 +39,7 @@ RANGES: dict[str, tuple[float, float, str]] = {
 }
 """Lowest and highest value of each number of a car, and a word on what is usual."""
 
+THINNEST_RAIL_M = 0.0005
 SEED_LIMIT = 2**31
 LEAST_GAP_M = 0.005
 # opening at which a bead is at its strength: assumed, only its energy matters [turon-2007]
@@ -68,7 +71,22 @@ def check_car(car: Car) -> None:
     _check_energies(car)
     _check_gaps(car)
     _check_words(car)
+    _check_rail(car)
     check_side(car.whole_side)
+
+
+def _check_rail(car: Car) -> None:
+    if 0.0 < car.rail_wall_m < THINNEST_RAIL_M:
+        raise PlanError(
+            "car.rail_wall_m",
+            f"is {car.rail_wall_m}; use 0, a rail that stands still, or {THINNEST_RAIL_M} m and more",
+        )
+    if car.rail_held != "both" and car.rail_wall_m == 0.0:
+        raise PlanError(
+            "car.rail_held",
+            f"is {car.rail_held!r}, but a rail that stands still has no joint to lose; "
+            "give car.rail_wall_m a wall, or use 'both'",
+        )
 
 
 def _check_energies(car: Car) -> None:

@@ -148,7 +148,7 @@ class UnderWay:
         fields : fields of `Frame` that only this type of move fills
         """
         maker = FrameMaker(self.model, self._network, self.move_index)
-        seat = None if self.hold is None else self.hold.now()
+        seat = None if self.hold is None else self.hold.now(point.state.points)
         frame = maker.frame(point, push, increment, events, self.cut_m, seat)
         if rungs:
             both = sorted((*frame.ladder, *rungs), key=lambda rung: -rung.demand_ratio)

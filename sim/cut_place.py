@@ -95,7 +95,7 @@ def rows_of(model: DoorModel, part: str) -> Bools:
     out = np.zeros(count, dtype=bool)
     side = getattr(model, "side", None)
     if side is None:
-        out[:] = part == "front"
+        out[: len(model.mesh.surface.triangles)] = part == "front"
         return out
     sizes = [len(one.surface.triangles) for one in (side.front, side.rear, side.pillar)]
     first = np.cumsum([0, *sizes])

@@ -98,6 +98,7 @@ class Stepper:
         """Return the point before any travel."""
         state = self.look(state)
         ev = self.network.evaluate(state.points, state, self.load(0.0, state))
+        ledger = ledger.knowing(section.group for section in self.network.structure.sections)
         return Point(state, ev, 0.0, ev.drive_force.copy(), ledger)
 
     def _guess(self, start: Point, travel_m: float) -> Floats:

@@ -9,8 +9,8 @@ left stays visible as the gap.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -45,6 +45,8 @@ SEAM_KINDS = ("seam", "weld", "pillar weld")
 class Ledger:
     """Energies since the start of the plan [J]; ``lines`` holds every name of SPENT.
 
+    A structure whose sheets fold under another name has that line besides (`knowing`).
+
     stored_j : elastic energy and that of weight;  weight_j : of weight alone, below zero where it has sunk
     """
 
@@ -57,6 +59,11 @@ class Ledger:
     def gap_j(self) -> float:
         """Return what the books do not explain [J]."""
         return self.work_j - self.stored_j - sum(self.lines.values())
+
+    def knowing(self, groups: Iterable[str]) -> Ledger:
+        """Return the books with a line for each of some names of folding that they have none for."""
+        new = {name: 0.0 for name in groups if name not in self.lines}
+        return replace(self, lines={**self.lines, **new}) if new else self
 
     def closure_ratio(self, scale_j: float | None = None) -> float:
         """Return the gap over the work put in."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,6 +15,7 @@ from meshes.part import Surface
 from sim.network import Network, State
 from sim.plan import BeltPoint, Car, EdgePoint, FacePoint, FramePoint
 from sim.problems import PlanError
+from sim.rail import Rail
 from sim.structure import Structure
 
 Floats = NDArray[np.float64]
@@ -54,7 +55,9 @@ class Panel:
 class DoorModel:
     """A car's door ready to be pushed: geometry, structure and network.
 
-    ``start`` is the untouched state; node ids are those of ``mesh.surface`` throughout.
+    ``start`` is the untouched state; node ids are those of ``mesh.surface`` throughout, and then the rail's.
+
+    rail : the roof rail where it gives
     """
 
     car: Car
@@ -64,6 +67,7 @@ class DoorModel:
     occupant: tuple[Capsule, ...]
     network: Network
     start: State
+    rail: Rail | None = field(default=None, kw_only=True)
 
     @property
     def outboard_sign(self) -> float:
@@ -73,12 +77,15 @@ class DoorModel:
     @property
     def whole_count(self) -> int:
         """How many nodes the model has before any sheet has torn."""
-        return len(self.mesh.surface.points)
+        return len(self.mesh.surface.points) + (0 if self.rail is None else self.rail.count)
 
     @property
     def surface(self) -> Surface:
         """Every sheet at rest with its parts named; node ids are the structure's."""
-        return self.mesh.surface
+        if self.rail is None:
+            return self.mesh.surface
+        own = self.mesh.surface
+        return with_rail(self.start.points, own.triangles, own.triangle_part, own.part_names, self.rail)
 
     @property
     def hem_length_m(self) -> float:
@@ -89,13 +96,15 @@ class DoorModel:
     def rigid(self) -> Mapping[str, Surface]:
         """Surfaces of the car's body that cannot yield, by name."""
         # the strip the closed door rests on lies behind the door itself
-        return {name: surface for name, surface in self.body.surfaces.items() if name != "flange"}
+        gone = ("flange",) if self.rail is None else ("flange", "roof_rail")
+        return {name: surface for name, surface in self.body.surfaces.items() if name not in gone}
 
     @property
     def inner_nodes(self) -> Ints:
         """Nodes of the metal that faces the occupant."""
+        rail = () if self.rail is None else (self.rail.nodes,)
         return np.concatenate(
-            [self.panels()["front"].nodes_of(INNER_PARTS), self.mesh.surface.chains["frame"]]
+            [self.panels()["front"].nodes_of(INNER_PARTS), self.mesh.surface.chains["frame"], *rail]
         )
 
     def panels(self) -> Mapping[str, Panel]:
@@ -127,12 +136,25 @@ class DoorModel:
         seat : its name;  panel : the door it is seen from;  point : where the tip stands, shape (3,) [m]
         tip_m : width and depth of the tip
         """
-        del seat, panel, point, tip_m
-        return None
+        del panel
+        if self.rail is None or seat != "roof_rail":
+            return None
+        return self.rail.seat(self.start.points, point, tip_m)
 
     def outboard(self, points: Floats, nodes: Ints) -> float:
         """Return how far the mean of some nodes has moved outboard since the start [m]."""
         return self.outboard_sign * float(np.mean(points[nodes, 1] - self.start.points[nodes, 1]))
+
+
+def with_rail(points: Floats, triangles: Ints, part: Ints, names: tuple[str, ...], rail: Rail) -> Surface:
+    """Return sheets at rest with the rail's walls after them, named "rail lower" and so on."""
+    own = rail.mesh.surface
+    return Surface(
+        points,
+        np.concatenate([triangles, rail.triangles]),
+        np.concatenate([part, own.triangle_part + len(names)]),
+        (*names, *(f"rail {name}" for name in own.part_names)),
+    )
 
 
 INNER_PARTS = ("shut_face", "inner_panel", "latch_patch", "hinge_patch", "latch_wrap")

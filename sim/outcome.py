@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from sim.record import OFF, SLIPPING, Event, Frame, Rung
+from sim.record import BASE_GIVING, OFF, SLIPPING, Event, Frame, Rung
 
 if TYPE_CHECKING:
     from sim.push import Push
@@ -129,6 +129,8 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
             sheets = "its walls" if push.pads[0].part == "pillar" else "skin and inner panel"
             across = "pillar" if push.pads[0].part == "pillar" else "door"
             why = f"The tips closed across the {across}, so {sheets} were pressed towards each other."
+    if BASE_GIVING in kinds:
+        why = f"The tips were {_place(seat)}; what the other tip stood on was the weaker side of the push."
     why += _slid_words(start, end, events)
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
@@ -156,6 +158,8 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     skin = end.skin_mid_outboard_m - start.skin_mid_outboard_m
     side = "outward" if skin > 0.0 else "inward"
     what = "The metal bent"
+    if BASE_GIVING in kinds:
+        what = f"The {push.seats[1]} gave way and moved more than the door"
     if abs(skin) > limit("moved_m"):
         what = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {side}"
     return f"{what}, nothing let go; {costs}. {why}"
@@ -176,8 +180,12 @@ def crush_sentence(start: Frame, end: Frame, events: Sequence[Event], seat: str)
     )
 
 
+def _place(seat: str) -> str:
+    return seat if seat.startswith(("behind", "belt,")) else f"on the {seat}"
+
+
 def _why(seat: str, share: float, *, freed: bool) -> str:
-    place = f"on the {seat}" if not seat.startswith(("behind", "belt,")) else seat
+    place = _place(seat)
     if 0.3 < share < 0.7:
         return f"The tips were {place}, so skin and inner structure shared the push."
     if share >= 0.5:

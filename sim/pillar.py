@@ -162,18 +162,22 @@ def _triangle_sections(mesh: PillarMesh, build: PillarBuild) -> Ints:
     return out
 
 
-def _welds(mesh: PillarMesh, build: PillarBuild, frame: _Frame) -> list[Bonds]:
+def spot_law(build: PillarBuild) -> Floats:
+    """Return the law row of one spot of a pillar's foot or head."""
     metals = (build.closing, build.soft if build.soft_m > 0.0 else build.pressed)
     tensile = min(materials.TENSILE_OVER_YIELD * metal.yield_pa for metal in metals)
     peel, shear = spot_strength(build.thin_m, tensile)
-    law = bond_law(
+    return bond_law(
         strength=peel,
         energy=0.5 * peel * PULL_OUT_M,
         shear_ratio=shear / peel,
         rise_m=WELD_RISE_M,
         pressure=FACE_N_PER_M,
     )
-    out = []
+
+
+def _welds(mesh: PillarMesh, build: PillarBuild, frame: _Frame) -> list[Bonds]:
+    law, out = spot_law(build), []
     for name, spots in mesh.welds.items():
         if name[:4] not in build.held:
             continue

@@ -21,12 +21,11 @@ from sim.lookout import due
 from sim.model import DoorModel
 from sim.network import Network
 from sim.plan import CutSpread
-from sim.pressing import BASE_GIVING
 from sim.problems import PlanError
 from sim.push import check_tool
 from sim.ram_hold import GIVES_M
 from sim.raw_seat import RawSeat, TipEnd, seat_on_raw
-from sim.record import OFF, SLIPPING, Event, Frame, Rung
+from sim.record import BASE_GIVING, OFF, SLIPPING, Event, Frame, Rung
 from sim.rigid import Barrier
 from sim.state import Drive
 from sim.strut import Strut

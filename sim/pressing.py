@@ -34,14 +34,14 @@ from sim.ram import (
     room_m,
 )
 from sim.ram_hold import RamHold, Slipped
-from sim.record import Event, Frame, RamNow, Rung
+from sim.record import BASE_GIVING, Event, Frame, RamNow, Rung
 from sim.rigid import Barrier
 from sim.struts import DENT, FORCE, dent_m, undented
 
 Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of the ram's length
-SEAT_SLIPPING, SEAT_OFF, BASE_GIVING = "seat slipping", "seat off", "base giving"
+SEAT_SLIPPING, SEAT_OFF = "seat slipping", "seat off"
 NEXT_STAGE, OUT_OF_STROKE = "next stage", "out of stroke"
 SHORT_M = 1.0e-9
 FACING = ("inner_panel", "latch_wrap", "latch_patch", "hinge_patch")

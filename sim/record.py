@@ -19,6 +19,7 @@ Floats = NDArray[np.float64]
 
 
 SLIPPING, OFF = "tip slipping", "tip off"
+BASE_GIVING = "base giving"
 """Kinds of event of the tips themselves."""
 
 

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from sim.grips import FORCE, PRESSED, SLID, SLIDES, grown, held_on, just_set
 from sim.increment import Point, Stepper
@@ -16,6 +17,8 @@ from sim.newton import equilibrate
 from sim.push import Push
 from sim.record import SeatNow
 from sim.slide import Tips, after_cut, after_step, first_tips
+
+Floats = NDArray[np.float64]
 
 FIRST_PARTS = 5
 
@@ -39,6 +42,7 @@ class Hold:
         if push.place is not None:
             self.tips = first_tips(model, push, state.points, step_m)
         self._plain = push.drive(state.points)
+        self._set_on = state.points
 
     @property
     def drive(self) -> Drive:
@@ -93,11 +97,15 @@ class Hold:
         ev = network.evaluate(point.state.points, point.state, stepper.load(travel, point.state))
         return stepper, replace(point, evaluation=ev, force_n=ev.drive_force.copy())
 
-    def now(self) -> SeatNow | None:
-        """Return how the tips stand, for a frame; None where they are not followed."""
+    def now(self, points: Floats) -> SeatNow | None:
+        """Return how the tips stand with the metal at ``points``; None where they are not followed."""
         if self.tips is None:
             return None
         tips = self.tips
+        along = np.zeros(3)
+        if tips.push.on is not None:  # the whole tool goes with what its other tip stands on
+            nodes, weights = tips.push.on
+            along = weights @ (points[nodes] - self._set_on[nodes])
         return SeatNow(
             tips.place,
             tips.push.seats[0],
@@ -105,7 +113,7 @@ class Hold:
             float(tips.slid_m[0]),
             float(tips.slid_m[1]),
             tips.drive.direction,
-            np.stack([tips.tip, tips.other]),
+            np.stack([tips.tip, tips.other]) + along,
         )
 
 

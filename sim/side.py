@@ -19,16 +19,16 @@ from meshes.bowed import bowed
 from meshes.nearest import nearest_on_triangles
 from meshes.occupant import side_occupant
 from meshes.part import MeshError, Surface
-from meshes.side import SideMesh, build_side
+from meshes.rail import rail_of_side
+from meshes.side import MAX_SHEET_NODES, SideMesh, build_side
 from meshes.side_shape import SIDES, SideShape
-from sim import materials
-from sim.materials import Metal
-from sim.model import INNER_PARTS, DoorModel, Panel, Seat
+from sim.model import INNER_PARTS, DoorModel, Panel, Seat, with_rail
 from sim.network import Network
 from sim.pieces import TAKEN
 from sim.pillar import PillarBuild
 from sim.plan import Car
 from sim.problems import PlanError
+from sim.rail import Rail, steel, yields
 from sim.side_model import side_structure
 from sim.standing import side_among
 from sim.structure import Structure
@@ -40,6 +40,7 @@ PILLAR_OVER_DOOR = 26.0 / 45.0  # spacing of the pillar's lattice over the doors
 COARSEST_PILLAR_M = 0.035  # a coarser one has too few rings to show a fold
 FRONT, REAR, PILLAR = "front ", "rear ", "pillar "
 SEAT_SAMPLES = 5
+RIGID_NODES = 80  # room left for nodes of what stands still: members' corners, spots at the foot, the body
 
 ON_PILLAR = {
     ("pillar_edge", "front"): ("front", "striker_patch", "outer"),
@@ -68,15 +69,19 @@ class SideModel(DoorModel):
     @property
     def whole_count(self) -> int:
         """How many nodes the model has before any sheet has torn."""
-        return self.first["pillar"] + self.side.pillar.surface.node_count + self.rigid_count
+        rail = 0 if self.rail is None else self.rail.count
+        return self.first["pillar"] + self.side.pillar.surface.node_count + rail + self.rigid_count
 
     @property
     def rigid_count(self) -> int:
-        """How many nodes stand for rocker, rail, spots and the car's body: they come last."""
+        """How many nodes stand for rocker, rail, spots and the car's body beside the sheets' own."""
         fixed, around = self.structure.fixed, self.structure.surround
         body = 0 if around is None or around.body is None else len(around.body.nodes)
+        if fixed is None:
+            return body
         aside = len(self.structure.names.get(TAKEN, ()))
-        return body + (0 if fixed is None else int(fixed.all(axis=1).sum()) - aside)
+        held = 0 if self.rail is None else int(fixed[self.rail.nodes].all(axis=1).sum())
+        return body + int(fixed.all(axis=1).sum()) - aside - held
 
     @cached_property
     def surface(self) -> Surface:
@@ -87,7 +92,10 @@ class SideModel(DoorModel):
             triangles.append(own.triangles + self.first[word.strip() or "front"])
             parts.append(own.triangle_part + len(names))
             names += [f"{word}{name}" for name in own.part_names]
-        return Surface(self.start.points, np.concatenate(triangles), np.concatenate(parts), tuple(names))
+        sheets = np.concatenate(triangles), np.concatenate(parts), tuple(names)
+        if self.rail is not None:
+            return with_rail(self.start.points, *sheets, self.rail)
+        return Surface(self.start.points, *sheets)
 
     @property
     def hem_length_m(self) -> float:
@@ -97,7 +105,8 @@ class SideModel(DoorModel):
     @property
     def rigid(self) -> Mapping[str, Surface]:
         """Surfaces of the car's body that cannot yield, by name."""
-        return {name: member.surface for name, member in self.side.members.items()}
+        gone = "" if self.rail is None else "roof_rail"
+        return {name: member.surface for name, member in self.side.members.items() if name != gone}
 
     @property
     def inner_nodes(self) -> Ints:
@@ -129,10 +138,10 @@ class SideModel(DoorModel):
         return triangles
 
     def yielding(self, seat: str, panel: str, point: Floats, tip_m: tuple[float, float]) -> Seat | None:
-        """Return nodes and weights of a tip on the pillar between the doors; None on what stands still."""
+        """Return nodes and weights of a tip on pillar or rail where they give; None on what stands still."""
         walls = ON_PILLAR.get((seat, panel))
         if walls is None:
-            return None
+            return super().yielding(seat, panel, point, tip_m)
         surface = self.side.pillar.surface
         triangles = np.concatenate([surface.triangles_of(wall) for wall in walls]) + self.first["pillar"]
         share = (np.arange(SEAT_SAMPLES) + 0.5) / SEAT_SAMPLES - 0.5
@@ -173,23 +182,15 @@ def pillar_build(car: Car) -> PillarBuild:
     """Return what the pillar is made of."""
     whole = car.whole_side
     return PillarBuild(
-        pressed=_steel(whole.pillar_pressed_yield_pa),
-        closing=_steel(whole.pillar_closing_yield_pa),
+        pressed=steel(whole.pillar_pressed_yield_pa),
+        closing=steel(whole.pillar_closing_yield_pa),
         pressed_m=whole.pillar_pressed_m,
         closing_m=whole.pillar_closing_m,
-        soft=_steel(whole.soft_foot_yield_pa),
+        soft=steel(whole.soft_foot_yield_pa),
         soft_m=whole.soft_foot_m,
         thin_m=whole.spot_sheet_m,
         held=("foot", "head") if whole.head_held else ("foot",),
     )
-
-
-def _steel(yield_pa: float) -> Metal:
-    """Return a pillar's steel by its yield stress: press-hardened above 600 MPa, else as the patches'."""
-    base = materials.PRESSED_STEEL if yield_pa > 600.0e6 else materials.PATCH_STEEL
-    if yield_pa == base.yield_pa:
-        return base
-    return replace(base, yield_pa=yield_pa, tensile_pa=materials.TENSILE_OVER_YIELD * yield_pa)
 
 
 def as_front(structure: Structure) -> Structure:
@@ -228,13 +229,16 @@ def build_side_model(car: Car) -> SideModel:
             hip_gap_m=whole.occupant_gap_m,
             inboard_rad=whole.occupant_inboard_rad,
         )
+        left = MAX_SHEET_NODES - mesh.sheet_node_count - RIGID_NODES
+        rail_mesh = rail_of_side(shape, left) if yields(car) else None
     except MeshError as error:
         raise PlanError(*_in_plan_words(error)) from error
     body, rear_body = build_body(shape.front, shape.body), build_body(shape.rear, shape.body)
     if car.side == "left":
         mesh, body, rear_body = mesh.mirrored(), body.mirrored(), rear_body.mirrored()
         occupant = tuple(part.mirrored() for part in occupant)
-    made = side_structure(car, mesh, pillar_build(car))
+        rail_mesh = None if rail_mesh is None else rail_mesh.mirrored()
+    made = side_structure(car, mesh, pillar_build(car), rail_mesh)
     structure = side_among(
         as_front(made.structure),
         made.first,
@@ -247,7 +251,12 @@ def build_side_model(car: Car) -> SideModel:
     )
     network = Network(structure)
     start = network.initial_state()
-    return SideModel(car, mesh.front, structure, body, occupant, network, start, mesh, made.first, rear_body)
+    parts = (mesh.front, mesh.rear, mesh.pillar)
+    before = sum(len(part.surface.triangles) for part in parts)
+    rail = None if rail_mesh is None else Rail(rail_mesh, made.first["rail"], before)
+    return SideModel(
+        car, mesh.front, structure, body, occupant, network, start, mesh, made.first, rear_body, rail=rail
+    )
 
 
 def _in_plan_words(error: MeshError) -> tuple[str, str]:

@@ -16,6 +16,7 @@ import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
+from meshes.box import BoxMesh
 from meshes.door import DoorMesh
 from meshes.nearest import nearest_on_triangles
 from meshes.pillar import PillarMesh
@@ -25,6 +26,7 @@ from sim.door_structure import door_structure
 from sim.joined import Part, first_nodes, joined
 from sim.pillar import PillarBuild, pillar_structure
 from sim.plan import Car
+from sim.rail import head_on_rail, rail_structure
 from sim.structure import Bonds, Slider, Structure, Tie
 
 Held = TypeVar("Held", Tie, Slider)
@@ -52,14 +54,24 @@ class SideStructure:
     first: dict[str, int]
 
 
-def side_structure(car: Car, mesh: SideMesh, build: PillarBuild | None = None) -> SideStructure:
-    """Return both doors and the pillar as one structure; gaps in the bead are the front door's alone."""
+def side_structure(
+    car: Car, mesh: SideMesh, build: PillarBuild | None = None, rail: BoxMesh | None = None
+) -> SideStructure:
+    """Return both doors and the pillar as one structure; gaps in the bead are the front door's alone.
+
+    ``rail`` is the roof rail where it gives: the pillar's head then hangs on it, else on what stands still.
+    """
     plain = rear_car(car)
+    build = PillarBuild() if build is None else build
+    on_rail = rail is not None and "head" in build.held
+    still = replace(build, held=tuple(end for end in build.held if end != "head")) if on_rail else build
     parts = [
         Part("front", door_structure(car, mesh.front), mesh.shifts["front"]),
         Part("rear", door_structure(plain, mesh.rear), mesh.shifts["rear"]),
-        Part("pillar", pillar_structure(mesh.pillar, build), mesh.shifts["pillar"]),
+        Part("pillar", pillar_structure(mesh.pillar, still), mesh.shifts["pillar"]),
     ]
+    if rail is not None:
+        parts.append(Part("rail", rail_structure(car, rail, mesh.front.outboard_sign), np.zeros(3)))
     first = first_nodes(parts)
     whole = joined(parts)
     ties = tuple(_hung(tie, whole, mesh.pillar, first["pillar"]) for tie in whole.ties)
@@ -72,6 +84,10 @@ def side_structure(car: Car, mesh: SideMesh, build: PillarBuild | None = None) -
         _rests(whole, nodes, mesh.pillar, walls, first["pillar"])
         for nodes, walls in zip(beside, (("front", "striker_patch"), REAR_WALL), strict=True)
     ]
+    if on_rail:
+        assert rail is not None
+        ends = (mesh.pillar, first["pillar"]), (rail, first["rail"])
+        rests.append(head_on_rail(whole.points, *ends, build))
     keep = ~np.isin(whole.rim, np.concatenate(beside))
     structure = replace(
         whole,

@@ -17,9 +17,10 @@ from sim.lookout import due
 from sim.model import DoorModel
 from sim.plan import Spread, Squeeze
 from sim.push import CLOSING_LIMIT_M, Push, make_push, opening_left
-from sim.record import Event, Frame
+from sim.record import BASE_GIVING, Event, Frame
 from sim.regrip import Hold, first_step
 from sim.shear import edges_under
+from sim.stood import base_events
 from sim.tip_events import tip_events
 
 Floats = NDArray[np.float64]
@@ -145,6 +146,9 @@ class SpreadCourse:
         events = run.metal_events(before, point)
         events += tuple(tip_events(run.hold, run.events, before, point.travel_m, halt, run.cut))
         events += run.tear_events(point, peak, seen)
+        if BASE_GIVING + self.set.seats[1] not in seen:
+            was = run.ends[0].points
+            events += base_events(self.set, was, point.state.points, point.travel_m, force)
         events += due(events, run.events)
         if halt == "stalled":
             events += (Event("stalled", "tool", point.travel_m, force),)

@@ -56,8 +56,8 @@ BLOCKS_M = (0.10, 1.90)  # of the hinge edge, under the rockers, invented
 BAR_N = 1.0e8  # E A of the bars that hold the body's nodes rigid: numerical
 
 RIGID_FROM = 10
-"""Parts 0 front door, 1 rear door, 2 pillar; rigid members from here on, in the order of their names."""
-FRONT, REAR, PILLAR = 0, 1, 2
+"""Parts 0 front door, 1 rear door, 2 pillar, 3 a rail that gives; rigid members from here on, in order."""
+FRONT, REAR, PILLAR, RAIL = 0, 1, 2, 3
 
 
 def carried_by_door(
@@ -103,6 +103,12 @@ def rigid_of_side(mesh: SideMesh) -> dict[str, Rigid]:
     """Return front and rear pillar, rocker and rail of a whole side, as plain as they can be told."""
     sign = mesh.front.outboard_sign
     return {name: _hull(axis, cuts, sign) for name, (axis, cuts) in member_cuts(mesh.shape).items()}
+
+
+def _stands_still(mesh: SideMesh, first: Mapping[str, int]) -> dict[str, Rigid]:
+    """Return the members of a side that stand still: a rail that is sheet is none of them."""
+    members = rigid_of_side(mesh)
+    return {name: one for name, one in members.items() if not ("rail" in first and name == "roof_rail")}
 
 
 def _hull(axis: int, cuts: Sequence[Cut], sign: float) -> Rigid:
@@ -290,7 +296,7 @@ def side_among(
     Lying on a side the car's body stands still.
     """
     sign = structure.outboard_sign
-    structure, rigid, whose = _with_rigid(structure, rigid_of_side(mesh))
+    structure, rigid, whose = _with_rigid(structure, _stands_still(mesh, first))
     doors = (("front", mesh.front, FRONT), ("rear", mesh.rear, REAR))
     nodes = [edge_nodes(door) + first[word] for word, door, _ in doors]
     node_part = np.concatenate([np.full(len(n), part) for n, (_, _, part) in zip(nodes, doors, strict=True)])
@@ -322,9 +328,8 @@ def _check(mesh: DoorMesh, first: int, word: str) -> Check:
 
 def _row_parts(structure: Structure, first: Mapping[str, int]) -> Ints:
     """Return whose each triangle is, by where its nodes begin, shape (m,)."""
-    starts = sorted(
-        (first[word], part) for word, part in (("front", FRONT), ("rear", REAR), ("pillar", PILLAR))
-    )
+    parts = {"front": FRONT, "rear": REAR, "pillar": PILLAR, "rail": RAIL}
+    starts = sorted((first[word], part) for word, part in parts.items() if word in first)
     slot = np.searchsorted([start for start, _ in starts], structure.triangles[:, 0], side="right") - 1
     out: Ints = np.array([part for _, part in starts], dtype=np.int64)[slot]
     return out

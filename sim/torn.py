@@ -14,7 +14,12 @@ from sim.tear import begun_ratios, measure
 Ints = NDArray[np.int64]
 
 STILL = 0.99  # share of its worst opening at which a neck counts as opening
-PART_WORD = {"folding skin": "outer skin", "folding inner": "inner panel", "folding pillar": "pillar"}
+PART_WORD = {
+    "folding skin": "outer skin",
+    "folding inner": "inner panel",
+    "folding pillar": "pillar",
+    "folding rail": "roof rail",
+}
 
 
 def demand(

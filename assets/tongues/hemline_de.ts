@@ -1281,6 +1281,10 @@
         <translation type="unfinished">Falten der Säule</translation>
     </message>
     <message>
+        <source>folding the roof rail</source>
+        <translation type="unfinished">Falten des Dachholms</translation>
+    </message>
+    <message>
         <source>peeling the seam</source>
         <translation type="unfinished">Schälen der Naht</translation>
     </message>

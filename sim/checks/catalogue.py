@@ -24,6 +24,7 @@ from sim.checks import (
     pillars,
     plastic,
     plates,
+    rails,
     runs,
     sections,
     shells,
@@ -161,6 +162,14 @@ def _pillars() -> Iterator[Check]:
     yield from _each(family, blades.released, [(0.03,)])
 
 
+def _rails() -> Iterator[Check]:
+    family = "roof rail"
+    yield from _each(family, rails.deflection, ((0.03,), (0.02,)))
+    yield Check(family, rails.deflection_settles)
+    yield from _each(family, rails.collapse, ((0.03,),))
+    yield from _each(family, rails.cut_at_front, ((0.03,), (0.02,)))
+
+
 def _seams() -> Iterator[Check]:
     family = "seams"
     function: Callable[..., Row]
@@ -256,6 +265,7 @@ def catalogue() -> tuple[Check, ...]:
         _far_bent,
         _yielding,
         _pillars,
+        _rails,
         _seams,
         _tears,
         _rules,

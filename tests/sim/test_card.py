@@ -43,7 +43,8 @@ ELSEWHERE = {
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
     "sim.ram:LINE_POINTS",  # a grid
     "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
-    "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",  # counts
+    "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",
+    "sim.standing:RAIL",  # counts
     # grids of places and looks
     *(f"sim.exposed:{name}" for name in ("GRAIN_M", "ALONG_PIN", "LOOKS_DEG", "LEANS", "ROUND", "ROLLS")),
 }  # fmt: skip

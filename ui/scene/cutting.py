@@ -79,13 +79,14 @@ class Cutting:
         if self.plane is None or door is None or setting is None:
             return
         shown = {layer for layer, mode in modes.items() if mode is not Mode.OFF}
-        solids = [(layer, solid) for layer, solid in door.solids() if layer in shown]
-        solids += [
+        sheets = [(layer, solid) for layer, solid in door.solids() if layer in shown]
+        still = [
             (layer, one) for layer in ("body", "occupant") if layer in shown for one in setting.solids(layer)
         ]
         self._sheets(door, shown, theme)
-        self._fill(solids, theme)
-        self._name(solids, theme)
+        # what stands still is drawn full; a rail that gives is a hollow box
+        self._fill([(layer, one) for layer, one in sheets if layer != "body"] + still, theme)
+        self._name(sheets + still, theme)
 
     def _lifted(self, points: Floats, times: float = 1.0) -> Floats:
         out = np.array(points)
@@ -201,6 +202,8 @@ def part_word(name: str) -> str:
 
 
 def _thickness(car, layer: str) -> float:
+    if layer == "body":
+        return float(car.rail_wall_m)
     return float(car.skin_thickness_m if layer == "skin" else car.inner_thickness_m)
 
 

@@ -15,6 +15,7 @@ from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
 from ui.scene.metal import TRIANGLE_BUDGET, Sheet, choose_levels, make_sheet, shade
 from ui.scene.pick import Solid
+from ui.scene.rail_scene import RailScene
 from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches, own_points
 from ui.scene.torn import origins, stitches_after
 
@@ -70,7 +71,8 @@ class DoorPart:
 class DoorScene:
     """All that is drawn of one door, the only one of a model or one of several.
 
-    ``layers`` maps "skin", "seam", "bar", "inner" and "latch_hinges" to the drawn things of each.
+    ``layers`` maps "skin", "seam", "bar", "inner" and "latch_hinges" to the drawn things of each; of an only
+    door "body" too where the roof rail over it gives.
     """
 
     def __init__(self, model, part: DoorPart | None = None) -> None:
@@ -96,6 +98,9 @@ class DoorScene:
             "latch_hinges": [self.hardware],
             "seam": [self.stitches],
         }
+        self.rail = RailScene(model) if part is None and model.rail is not None else None
+        if self.rail is not None:
+            self.layers |= self.rail.layers
         self.move(self.rest)
 
     @property
@@ -122,6 +127,8 @@ class DoorScene:
 
     def set_triangles(self, triangles: Ints | None) -> None:
         """Take the model's connectivity as it is now, (m, 3): torn open, or whole again for None."""
+        if self.rail is not None:
+            self.rail.set_triangles(triangles)
         wanted = self.whole if triangles is None else np.asarray(triangles)[self.part.rows]
         if wanted is self.triangles or np.array_equal(wanted, self.triangles):
             return
@@ -203,6 +210,8 @@ class DoorScene:
 
     def move(self, points: Floats, damage: Floats | None = None, load: Floats | None = None) -> None:
         """Put the door where its nodes are [m], (n, 3), with the seam's damage and the sheets' load."""
+        if self.rail is not None:
+            self.rail.move(points, load)
         if len(points) < len(self.rest):  # whole metal, whatever was torn before
             self.set_triangles(None)
         points = points[: max(len(self.rest), len(self.start))]
@@ -236,7 +245,7 @@ class DoorScene:
         ):
             place = np.asarray(thing.points, dtype=np.float64)
             out.append((layer, Solid.of(named(word, name), place, triangles)))
-        return out
+        return out if self.rail is None else out + self.rail.solids()
 
     # what others draw of it -------------------------------------------------------------------------------
 
@@ -252,15 +261,17 @@ class DoorScene:
         return sheet.drawn_points(self.start)[sheet.lines[sheet.always]]
 
     def start_lines_of(self) -> list[Floats]:
-        """Return the start shape's lines, part by part: there is one part."""
-        return [self.start_lines]
+        """Return the start shape's lines, part by part."""
+        return [self.start_lines] if self.rail is None else [self.start_lines, self.rail.start_lines]
 
     def sheets(self) -> list[tuple[str, str, Drawn, Sheet]]:
         """Return the sheets with their layers and names, as they are cut by a plane."""
         word = self.part.word
+        rail = [] if self.rail is None else self.rail.sheets()
         return [
             ("skin", named(word, "outer_skin"), self.skin, self.skin_sheet),
             ("inner", named(word, "inner_panel"), self.inner, self.inner_sheet),
+            *rail,
         ]
 
     # painting ---------------------------------------------------------------------------------------------
@@ -277,6 +288,8 @@ class DoorScene:
                 colours = self._picked_out(sheet, colours, picked, theme)
             metal.paint(colours)
             self._paint_lines(sheet, lines, colours, rgb(theme.crease))
+        if self.rail is not None:
+            self.rail.paint(theme, mode, picked)
         self._paint_rods(theme)
         self.hardware.paint(shade(self.hardware.normals, rgb(theme.fittings), self.sign, contrast=2.2))
         self._paint_stitches(theme)

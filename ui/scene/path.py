@@ -100,7 +100,7 @@ def radius_of(force_n: float, whole_n: float) -> float:
 
 
 def _sheet_of(model) -> Ints:
-    """Return a number for what each node belongs to: an outer skin, or all else of a door, or the pillar."""
+    """Return a number for what each node belongs to: an outer skin, all else of a door, pillar or rail."""
     sheet = np.zeros(len(model.start.points), dtype=np.int64)
     side = getattr(model, "side", None)
     doors = {"front": model.mesh} if side is None else {"front": side.front, "rear": side.rear}
@@ -110,6 +110,8 @@ def _sheet_of(model) -> Ints:
         sheet[first + mesh.surface.nodes_of(("outer_skin",))] = 2 * index + 1
     if side is not None:
         sheet[model.first["pillar"] :] = 2 * len(doors)
+    if model.rail is not None:
+        sheet[model.rail.nodes] = 2 * len(doors) + 1
     return sheet
 
 

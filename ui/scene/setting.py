@@ -30,9 +30,13 @@ class Setting:
         self.cast, self.model, self.sign = cast, model, sign
         self.side: SideMesh | None = getattr(model, "side", None)
         self._make_ground()
-        solid, edges = surroundings.body_solid(model.body), surroundings.body_edges(model.body)
-        if self.side is not None:
-            solid, edges = surroundings.member_solid(self.side), surroundings.member_edges(self.side)
+        still = model.rigid
+        if self.side is None:
+            body = surroundings.standing(model.body, still)
+            solid, edges = surroundings.body_solid(body), surroundings.body_edges(body)
+        else:
+            members = [one for name, one in self.side.members.items() if name in still]
+            solid, edges = surroundings.member_solid(members), surroundings.member_edges(members)
             cast.solid("seats", *surroundings.seat_solid(self.side)).set_light(0.62, 0.36)
         body = cast.solid("body", *solid)
         body.set_light(0.68, 0.32)
@@ -78,7 +82,6 @@ class Setting:
                 Solid.of(part.name, *surroundings.occupant_solid((part,))[:2]) for part in self.model.occupant
             ]
         if self.side is None:
-            return [Solid.of(name, s.points, s.triangles) for name, s in self.model.body.surfaces.items()]
-        return [
-            Solid.of(name, s.surface.points, s.surface.triangles) for name, s in self.side.members.items()
-        ]
+            body = surroundings.standing(self.model.body, self.model.rigid)
+            return [Solid.of(name, s.points, s.triangles) for name, s in body.surfaces.items()]
+        return [Solid.of(name, s.points, s.triangles) for name, s in self.model.rigid.items()]

@@ -15,6 +15,7 @@ from ui.scene.inside import Inside
 from ui.scene.metal import Sheet
 from ui.scene.pick import Solid
 from ui.scene.pillar_scene import PillarScene
+from ui.scene.rail_scene import RailScene
 from ui.scene.seam import COARSE_ROWS, COARSE_SIDES
 
 Floats = NDArray[np.float64]
@@ -32,7 +33,7 @@ HANGS_ON = {
 class SideScene:
     """All that is drawn of a side; what takes a `DoorScene` takes it in its place.
 
-    ``layers`` maps every layer but "body" and "occupant" to the drawn things of each.
+    ``layers`` maps every layer but "occupant" to the drawn things of each; of "body" only a rail that gives.
     """
 
     def __init__(self, model) -> None:
@@ -42,7 +43,7 @@ class SideScene:
         self.sign = float(model.outboard_sign)
         first, self.points = dict(model.first), self.start
         rows, at = {}, 0
-        for name in first:
+        for name in ("front", "rear", "pillar"):
             count = len(getattr(side, name).surface.triangles)
             rows[name] = slice(at, at + count)
             at += count
@@ -61,7 +62,10 @@ class SideScene:
         self.front = self.doors["front"]
         self.pillar = PillarScene(model, side.pillar, first["pillar"], rows["pillar"])
         self.inside = Inside(model, side)
-        self.parts = (*self.doors.values(), self.pillar, self.inside)
+        rail = () if model.rail is None else (RailScene(model),)
+        self.metal = (*self.doors.values(), self.pillar, *rail)
+        self.members = (self.pillar, *rail)
+        self.parts = (*self.metal, self.inside)
         self.layers: dict[str, list[Drawn]] = {}
         for part in self.parts:
             for layer, things in part.layers.items():
@@ -84,7 +88,7 @@ class SideScene:
 
     def set_triangles(self, triangles: Ints | None) -> None:
         """Take the model's connectivity as it is now, (m, 3): torn open, or whole again for None."""
-        for part in (*self.doors.values(), self.pillar):
+        for part in self.metal:
             part.set_triangles(triangles)
 
     def take_fittings(self, frame: Frame) -> None:
@@ -100,13 +104,13 @@ class SideScene:
         self.points = points
         for door in self.doors.values():
             door.move(points, damage, load)
-        self.pillar.move(points, load)
+        for member in self.members:
+            member.move(points, load)
 
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
         """Colour everything for the theme and the colour mode, with some nodes picked out."""
-        for door in self.doors.values():
-            door.paint(theme, mode, picked)
-        self.pillar.paint(theme, mode, picked)
+        for part in self.metal:
+            part.paint(theme, mode, picked)
         self.inside.paint(theme)
 
     def solids(self) -> list[tuple[str, Solid]]:
@@ -115,8 +119,8 @@ class SideScene:
 
     def sheets(self) -> list[tuple[str, str, Drawn, Sheet]]:
         """Return the sheets with their layers and names, as they are cut by a plane."""
-        return [one for part in (*self.doors.values(), self.pillar) for one in part.sheets()]
+        return [one for part in self.metal for one in part.sheets()]
 
     def start_lines_of(self) -> list[Floats]:
         """Return rims and sharp edges of the start shape of every part, each (k, count, 3) [m]."""
-        return [part.start_lines for part in (*self.doors.values(), self.pillar)]
+        return [part.start_lines for part in self.metal]

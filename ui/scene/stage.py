@@ -254,9 +254,8 @@ class Stage(Viewer):
         return {layer: alone.get(layer, Mode.OFF) for layer in self.layer_modes}
 
     def _layer_things(self, layer: str) -> list[Drawn]:
-        if self._setting is not None and layer in THINGS:
-            return self._setting.things(layer)
-        return self.door.layers.get(layer, []) if self.door is not None else []
+        still = self._setting.things(layer) if self._setting is not None and layer in THINGS else []
+        return still + (self.door.layers.get(layer, []) if self.door is not None else [])
 
     def _apply_layers(self) -> None:
         for layer, mode in self._modes.items():

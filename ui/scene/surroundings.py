@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -53,15 +54,15 @@ def lot_of(side: SideMesh) -> Lot:
     return Lot(side.shape.ground_z_m, 0.5 * low, longer, (top + 0.015) / _PROFILE[:, 1].max())
 
 
-def member_solid(side: SideMesh) -> Solid:
-    """Return the side's members, ends and all, as one flat-shaded solid: as few triangles as they have."""
-    return tubes.joined([tubes.flat_shaded(*_hull(item)) for item in side.members.values()])
+def member_solid(members: Sequence[BoxMesh]) -> Solid:
+    """Return a side's members, ends and all, as one flat-shaded solid: as few triangles as they have."""
+    return tubes.joined([tubes.flat_shaded(*_hull(item)) for item in members])
 
 
-def member_edges(side: SideMesh) -> Floats:
-    """Return the long edges and the ends of the members as segments, shape (k, 2, 3) [m]."""
+def member_edges(members: Sequence[BoxMesh]) -> Floats:
+    """Return the long edges and the ends of members as segments, shape (k, 2, 3) [m]."""
     out = []
-    for item in side.members.values():
+    for item in members:
         rings = _rings(item)
         out.append(np.stack((rings[:-1], rings[1:]), axis=2).reshape(-1, 2, 3))
         for ring in rings[[0, -1]]:
@@ -102,6 +103,12 @@ def seat_solid(side: SideMesh) -> Solid:
     """Return the seats as one flat-shaded solid."""
     seats = [item.surface for item in build_fittings(side).items if item.kind == "seat"]
     return tubes.joined([tubes.flat_shaded(one.points, one.triangles) for one in seats])
+
+
+def standing(body: BodyStub, still: Iterable[str]) -> BodyStub:
+    """Return the body round a door without what does not stand still; its flange is always there."""
+    kept = {"flange", *still}
+    return replace(body, surfaces={name: one for name, one in body.surfaces.items() if name in kept})
 
 
 def body_solid(body: BodyStub) -> Solid:

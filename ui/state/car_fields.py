@@ -28,6 +28,9 @@ FIRST_GAP = BeadGap(1.94, 0.0)
 WEDGE_N = 12.0e3
 """What wedges the striker when a latch is first said to be jammed."""
 
+RAIL_WALL_M = 0.0015
+"""The wall of a rail that is first said to have lost a joint."""
+
 
 @dataclass(frozen=True)
 class Choice:
@@ -120,6 +123,12 @@ FIELDS: tuple[Choice | Number, ...] = (
     Number("fitting_give_m", "Latch and hinges bend", LENGTH, 0, 1.0),
     Choice("bar", "Bar", ((True, "in the door"), (False, "none"))),
     Number("bar_foot_strength_n", "Bar's feet hold", FORCE, 1, 1.0),
+    Number("rail_wall_m", "Roof rail's wall", LENGTH, 2, 0.1),
+    Choice(
+        "rail_held",
+        "Roof rail held",
+        (("both", "at both pillars"), ("front", "at its front alone"), ("rear", "at its rear alone")),
+    ),
 )
 """The form's fields in their order."""
 
@@ -152,6 +161,8 @@ def applies(car: Car, name: str) -> bool:
         return car.seam_variation_ratio > 0.0
     if name == "bar_foot_strength_n":
         return car.bar
+    if name == "rail_held":
+        return car.rail_wall_m > 0.0
     return car.latch == "jammed" if name == "handle_n" else True
 
 
@@ -193,6 +204,10 @@ def changed(car: Car, name: str, value: object) -> Car:
         other = msgspec.structs.replace(car, **{name: value})
     if name == "seam" and value == "welded":
         other = msgspec.structs.replace(other, bead_gaps=())
+    if name == "rail_held" and value != "both" and other.rail_wall_m == 0.0:
+        other = msgspec.structs.replace(other, rail_wall_m=RAIL_WALL_M)
+    if other.rail_wall_m == 0.0:
+        other = msgspec.structs.replace(other, rail_held="both")
     if other.latch == "jammed" and name == "latch" and other.latch_wedge_n == 0.0:
         other = msgspec.structs.replace(other, latch_wedge_n=WEDGE_N)
     check_car(other)

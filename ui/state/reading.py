@@ -23,6 +23,7 @@ LEDGER_WORDS = {
     "folding inner": "folding the inner panel",
     "folding bar": "folding the bar",
     "folding pillar": "folding the pillar",
+    "folding rail": "folding the roof rail",
     "seam peel": "peeling the seam",
     "seam slip": "shearing the seam",
     "pads": "pads and seals",
