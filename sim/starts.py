@@ -116,6 +116,28 @@ def load_start(name: str, plan: Plan, model: DoorModel, folder: Path | None = No
     return Begin(_state(name, arrays, model), ledger)
 
 
+def own_start(path: Path, plan: Plan, model: DoorModel) -> Begin | None:
+    """Return the start in a file if this very wreck on this very car left it; None where it is another.
+
+    A handle that is pulled afterwards is no other wreck.
+    """
+    try:
+        with path.open("rb") as raw, np.load(raw, allow_pickle=False) as file:
+            meta = msgspec.json.decode(str(file["about"]))
+        wreck, car = meta["wreck"], msgspec.convert(meta["car"], Car)
+        same = wreck == msgspec.json.decode(msgspec.json.encode(plan.wreck))
+        if not same or _as_built(car) != _as_built(plan.car):
+            return None
+        return load_start(str(path), plan, model)
+    except (OSError, ValueError, KeyError, TypeError, zipfile.BadZipFile, msgspec.MsgspecError, PlanError):
+        return None
+
+
+def _as_built(car: Car) -> str:
+    """Return how the latch stood in the wreck: nobody pulled the handle then."""
+    return "full" if car.latch == "open" else car.latch
+
+
 def _same_car(name: str, made_on: Car, car: Car) -> None:
     alike = msgspec.structs.replace(made_on, **{field: getattr(car, field) for field in NOT_FELT})
     # who sits inside is not felt by the metal either: a start serves any person in any posture

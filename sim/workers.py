@@ -45,7 +45,7 @@ def nothing() -> None:
     """Prepare nothing."""
 
 
-def _end_with_parent() -> None:
+def end_with_parent() -> None:
     """End this process at once when the one that started it is gone."""
     parent = multiprocessing.parent_process()
     if parent is not None:
@@ -56,7 +56,7 @@ def _end_with_parent() -> None:
 def _serve(pipe: Any, work: Callable[[Any], Any], prepare: Callable[[], None]) -> None:
     """Answer jobs until the pipe closes; the body of a worker."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent is told to stop, and ends its workers
-    threading.Thread(target=_end_with_parent, daemon=True).start()
+    threading.Thread(target=end_with_parent, daemon=True).start()
     if hasattr(os, "nice"):
         os.nice(NICE)
     prepare()
@@ -74,7 +74,7 @@ def _serve(pipe: Any, work: Callable[[Any], Any], prepare: Callable[[], None]) -
 
 
 @contextlib.contextmanager
-def _one_thread() -> Iterator[None]:
+def one_thread() -> Iterator[None]:
     """Have the processes started inside use one thread each."""
     before = {name: os.environ.get(name) for name in ONE_THREAD}
     os.environ.update(dict.fromkeys(ONE_THREAD, "1"))
@@ -95,7 +95,7 @@ class _Worker:
         context = multiprocessing.get_context("spawn")
         self.pipe, theirs = context.Pipe()
         self.process = context.Process(target=_serve, args=(theirs, work, prepare), daemon=True)
-        with _one_thread():
+        with one_thread():
             self.process.start()
         theirs.close()
         self.ready = False

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
 
-from sim.plan import Crush, Ease, Move, Spread
 from sim.units import Units
 from ui.beside_side import BesideSide
 from ui.branch_side import BranchSide
@@ -18,8 +17,10 @@ from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.map_side import MapSide
 from ui.panels.finder import Finder, KeySheet
+from ui.plan_side import PlanSide
 from ui.player import Player
 from ui.presenter import Presenter
+from ui.prompt_side import PromptSide
 from ui.state.chances import Chances, Wish, progress_words
 from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
@@ -76,6 +77,8 @@ class Acting:
         self.branches = BranchSide(session, window)
         self.maps = MapSide(session, window, filing.folder)
         self.maps.before_opening = self.beside.away
+        self.plan_side = PlanSide(session, window)
+        self.prompts = PromptSide(session, window)
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
@@ -106,7 +109,10 @@ class Acting:
         session, side = self.session, self.side
         line = session.line
         plain: dict[str, Callable[[], object]] = {}
-        for part in (self.teaching, self.lessons, self.branches, self.player, self.presenter, self.maps):
+        for part in (
+            self.teaching, self.lessons, self.branches, self.player, self.presenter, self.maps,
+            self.plan_side,
+        ):  # fmt: skip
             plain |= part.actions()
         plain |= {
             "beside": lambda: self.lessons.put_beside() or self.beside.turn(),
@@ -218,6 +224,7 @@ class Acting:
 
     def _do_start(self) -> None:
         self.player.halt()
+        self.session.leave_wreck()
         self.session.selection.select_move(0)
         self.session.line.go(0)
         if self.side is not None:
@@ -240,33 +247,12 @@ class Acting:
             self.window.notice.say("")
         self.session.let_go()
 
-    def _do_add_spread(self) -> None:
-        moves = self.session.plan.moves
-        last = next((move for move in reversed(moves) if isinstance(move, Spread)), Spread())
-        self._add(last, "Added a spread")
-
-    def _do_add_ease(self) -> None:
-        self._add(Ease(), "Added: let the tool off")
-
-    def _do_add_crush(self) -> None:
-        moves = self.session.plan.moves
-        last = next((move for move in reversed(moves) if isinstance(move, Crush)), Crush())
-        self._add(last, "Added a crush")
-
-    def _add(self, move: Move, label: str) -> None:
-        count = len(self.session.plan.moves)
-        self.session.document.commit(self.session.plan.with_move(count, move), label)
-        self.session.selection.select_move(count)
-
     def pick_move(self, index: int) -> None:
         """Select a move and show its end."""
+        self.session.leave_wreck()
         self.session.selection.select_move(index)
         place = self.session.timeline.last_of(index)
         self.session.timeline.go(len(self.session.timeline) if place is None else place)
-
-    def remove_move(self, index: int) -> None:
-        """Take a move out of the plan."""
-        self.session.document.commit(self.session.plan.without_move(index), f"Took out move {index + 1}")
 
     def go_inside_move(self, index: int) -> None:
         """Show a moment of the move that is shown."""

@@ -45,7 +45,7 @@ class App:
     def __init__(self, path: Path | None = None, folder: Path | None = None) -> None:
         folder = folder or settings_folder()
         speak(load(folder).language)  # before the first word is shown
-        self.session, self.window, self.worker = Session(), MainWindow(), Worker()
+        self.session, self.window, self.worker = Session(), MainWindow(), Worker(folder)
         self.hold_key = HoldKey(self.window)
         self.side = self.see = None
         self.first_frame_s = 0.0
@@ -123,7 +123,6 @@ class App:
         window, session, acting = self.window, self.session, self.acting
         window.plan.ready_wished.connect(self.filing.show_ready)
         window.plan.picked.connect(acting.pick_move)
-        window.plan.unwanted.connect(acting.remove_move)
         window.form.car_wished.connect(session.change_car)
         window.form.tool_wished.connect(session.change_tool)
         window.form.trouble.connect(window.notice.say)
@@ -135,12 +134,11 @@ class App:
         scrub.released.connect(acting.let_go)
         scrub.run_wished.connect(acting.run_to)
         acting.presenter.changed = lambda: self.showing.later("moment")
+        self.showing.more += [acting.plan_side.show_wreck, acting.plan_side.show, acting.prompts.show]
         self.showing.class_words = lambda: acting.presenter.class_words
         acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
         scrub.position_wished.connect(lambda position: session.line.go(position))
-        named = ((window.plan.spread_wished, "add_spread"), (window.plan.ease_wished, "add_ease"),
-                 (window.plan.crush_wished, "add_crush"),
-                 (window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
+        named = ((window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
                  (scrub.stop_wished, "stop"), (scrub.play_wished, "play"),
                  (scrub.go_on_wished, "go_on"))  # fmt: skip
         for signal, name in named:

@@ -6,6 +6,7 @@ import dataclasses
 import time
 from collections import OrderedDict
 from collections.abc import Callable, Iterator
+from pathlib import Path
 
 from meshes.part import MeshError
 from sim import aim
@@ -19,13 +20,16 @@ from sim.plan import Car, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.record import Frame, MoveRecord
 from sim.run import Begin, MoveRun, start_frame
-from sim.wreck import begin_of, model_of
+from sim.starts import find_start
+from sim.wreck import as_found, begin_of, model_of, wrecked
+from ui.start_files import Moves, StartFiles
 from ui.state.aims import Before, TouchWish
 from ui.state.answers import (
     Answer,
     DoorReady,
     ElasticReady,
     Ended,
+    FoundReady,
     FramesReady,
     MoveReady,
     Refused,
@@ -58,10 +62,14 @@ class Bench:
     Parameters
     ----------
     say : takes each answer
+    starts : where starts that wrecks left are kept
     """
 
-    def __init__(self, say: Callable[[Answer], None]) -> None:
+    def __init__(self, say: Callable[[Answer], None], starts: StartFiles | None = None) -> None:
         self._say = say
+        self._starts = starts or StartFiles()
+        self._watched: OrderedDict[Prefix, Moves] = OrderedDict()
+        self._stamps: dict[str, object] = {}
         self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
         self._begins: OrderedDict[Prefix, Begin] = OrderedDict()
         self._rests: OrderedDict[Before, tuple[Begin, Elastic]] = OrderedDict()
@@ -81,7 +89,12 @@ class Bench:
         self._dropped, self._let_go_for = dropped, let_go_for
         try:
             model = self._door(request)
-            if request.job is Job.SOLVE:
+            self._mind_start(request)
+            if request.job is Job.PREPARE:
+                self._look_for_start(request, model)
+            elif request.job is Job.FIND:
+                self._find(request, model, watch=True)
+            elif request.job is Job.SOLVE:
                 self._solve(request, model, request.first, request.last)
             elif request.job is Job.PUSH:
                 self._solve(request, model, request.first, request.last - 1)
@@ -93,6 +106,22 @@ class Bench:
             self._say(Refused(request.number, _sentence(problem)))
         else:
             self._say(Ended(request.number, time.perf_counter() - began))
+
+    def set_out(self, request: Request) -> bool:
+        """Set out the request's car and say so; return False, having said why, where it cannot be.
+
+        A request that asks for no more than that is ended.
+        """
+        self._dropped = bool
+        try:
+            self._door(request)
+        except (PlanError, MeshError) as problem:
+            self._say(Refused(request.number, _sentence(problem)))
+            return False
+        if request.job is Job.PREPARE and not (request.plan.wreck or request.plan.start):
+            self._say(Ended(request.number))
+            return False
+        return True
 
     def touch(self, wish: TouchWish, dropped: Callable[[], bool]) -> None:
         """Try a push; says the metal's elastic answer once known, and ends with Touched or Untouched."""
@@ -135,10 +164,76 @@ class Bench:
     def _begin_after(self, car: Car, past: tuple[object, ...], model: DoorModel) -> Begin | None:
         return self._begins.get((car, past)) if past else Begin(model.start, Ledger())
 
-    def _find(self, plan: Plan, model: DoorModel) -> None:
-        """Solve the wreck, or read the saved start, that the plan's first move finds, unless it is known."""
-        if self._begin(plan, 0, model) is None:
-            self._keep(plan, -1, begin_of(plan, model, cancelled=self._is_dropped))
+    # --- wrecked cars ------------------------------------------------------------------------------------
+
+    def _mind_start(self, request: Request) -> None:
+        """Forget what was made from a saved start whose name means another file now."""
+        plan = request.plan
+        if not plan.start:
+            return
+        path = find_start(plan.start, _folder(request))
+        stamp = path.resolve(), path.stat().st_mtime_ns
+        if self._stamps.get(plan.start) != stamp:
+            self._stamps[plan.start] = stamp
+            mine = plan.past(0)[0]
+            for key in [key for key in self._begins if key[1] and key[1][0] == mine]:
+                del self._begins[key]
+
+    def _look_for_start(self, request: Request, model: DoorModel) -> None:
+        """Tell how the car was found, if that is known or takes no wreck to be solved."""
+        plan = request.plan
+        if plan.wreck and self._begin(plan, 0, model) is None:
+            kept = self._starts.read(plan, model, request.file)
+            if kept is not None:
+                self._keep_found(plan, as_found(plan, model, kept[0]), kept[1])
+        elif plan.start and self._begin(plan, 0, model) is None:
+            begin = begin_of(plan, model, folder=_folder(request), cancelled=self._is_dropped)
+            self._keep_found(plan, begin, ())
+        begin = self._begin(plan, 0, model)
+        if (plan.wreck or plan.start) and begin is not None:
+            self._starts.put_beside(plan, model, request.file, None)
+            self._tell_found(request, begin)
+
+    def _find(self, request: Request, model: DoorModel, *, watch: bool = False) -> None:
+        """Solve the wreck, or read the saved start, that the plan's first move finds, unless it is known.
+
+        With ``watch`` a wreck whose moments are not at hand is solved again.
+        """
+        plan = request.plan
+        if watch or self._begin(plan, 0, model) is None:
+            self._look_for_start(request, model)
+        begin, key = self._begin(plan, 0, model), (plan.car, plan.past(0))
+        if begin is None or (watch and plan.wreck and key not in self._watched):
+            self._tell_found(request, self._wreck(request, model))
+
+    def _wreck(self, request: Request, model: DoorModel) -> Begin:
+        plan = request.plan
+        moves: list[list[Frame]] = [[] for _ in plan.wreck]
+
+        def take(frame: Frame) -> None:
+            moves[frame.move_index].append(_light(frame))
+            self._say(FramesReady(request.number, frame.move_index, (_light(frame),)))
+
+        rest = wrecked(plan, model, cancelled=self._is_dropped, on_frame=take)
+        begin = self._keep_found(plan, as_found(plan, model, rest), tuple(tuple(frames) for frames in moves))
+        self._starts.keep(plan, model, rest, moves)
+        self._starts.put_beside(plan, model, request.file, rest)
+        return begin
+
+    def _keep_found(self, plan: Plan, begin: Begin, moves: Moves) -> Begin:
+        self._keep(plan, -1, begin)
+        if moves:
+            self._watched[plan.car, plan.past(0)] = moves
+            while len(self._watched) > DOORS_KEPT:
+                self._watched.popitem(last=False)
+        return begin
+
+    def _tell_found(self, request: Request, begin: Begin) -> None:
+        plan = request.plan
+        assert begin.found is not None
+        start = start_frame(self._doors[plan.car][0], begin)
+        key = plan.car, plan.past(0)
+        self._say(FoundReady(request.number, *key, start, begin.found, self._watched.get(key, ())))
 
     def _keep(self, plan: Plan, index: int, begin: Begin) -> None:
         key = plan.car, plan.past(index + 1)
@@ -152,7 +247,8 @@ class Bench:
         plan = request.plan
         while first > 0 and self._begin(plan, first, model) is None:
             first -= 1
-        self._find(plan, model)
+        if plan.wreck or plan.start:
+            self._find(request, model)
         if first <= last:
             self._held = None
         for index in range(first, last + 1):
@@ -224,6 +320,11 @@ class Bench:
         record = MoveRecord(tuple(held.shown), held.run.result(with_residual=False), held.run.end.state)
         self._held = held if whole else None
         self._say(MoveReady(request.number, request.last, plan, record))
+
+
+def _folder(request: Request) -> Path | None:
+    """Return where a plan's saved start is looked for."""
+    return None if request.file is None else request.file.parent
 
 
 def _light(frame: Frame) -> Frame:

@@ -165,11 +165,12 @@ class BesideSide:
         """Return the hash of the metal from which a plan goes its own way; of another car, its own."""
         session = self.session
         assert session.model is not None
-        shared = shared_moves(plan, other) if plan.car == other.car else 0
+        alike = (plan.car, plan.past(0)) == (other.car, other.past(0))
+        shared = shared_moves(plan, other) if alike else 0
         records = session.records(plan)
         known = records[shared - 1].end_state if 0 < shared <= len(records) else None
-        state = session.model.start if not shared else known
-        return start_sha256(plan.car, state, plan.moves[:shared])
+        state = known if shared or plan.wreck or plan.start else session.model.start
+        return start_sha256(plan.car, state, plan.past(shared))
 
     # --- working out -------------------------------------------------------------------------------------
 

@@ -6,7 +6,7 @@ import dataclasses
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QWidget
 
@@ -32,7 +32,8 @@ class HelpSide:
     def __init__(self, session: Session, window: MainWindow, folder: Path) -> None:
         self.session, self.window, self._folder = session, window, folder
         self.log = new_log()
-        self.log.note("start", versions())
+        # when the window stands: asking every library for its version takes longer than making a panel
+        QTimer.singleShot(0, window, lambda: self.log.note("start", versions()))
         window.notice.told.connect(self._note)
         self._sheets: dict[str, ToldSheet] = {}
         self._view: QWidget | None = None

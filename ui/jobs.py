@@ -1,7 +1,8 @@
 """The one worker thread: it takes numbered requests, runs the mechanics, and hands answers to the window.
 
-Compiled kernels and the sparse factorisation run here and nowhere else. The worker touches no widget and no
-drawing object; answers wait in a box, and one queued signal a batch tells the window to empty it.
+What is asked of a single door is worked out in the thread; of a whole side the thread sets out the model that
+is drawn, and the rest is done by the solver's process (`ui.solver_process`). The worker touches no widget and
+no drawing object; answers wait in a box, and one queued signal a batch tells the window to empty it.
 """
 
 from __future__ import annotations
@@ -12,18 +13,22 @@ import sys
 import threading
 import time
 import traceback
+from pathlib import Path
 from queue import SimpleQueue
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from ui.solver_process import LET_GO, NEWEST, TOUCH, SolverProcess, answered, fault
 from ui.state.aims import TouchWish
-from ui.state.answers import Answer, Refused, Stopped, Untouched
+from ui.state.answers import Answer, Stopped, Untouched
 from ui.state.solve_queue import Request
+
+if TYPE_CHECKING:
+    from ui.bench import Bench
 
 SWITCH_INTERVAL_S = 0.0005
 """How long the worker may keep Python's lock while the window waits for it."""
-
-FAULT = "Something went wrong inside the program; your plan is untouched. The report says where."
 
 
 def give_back() -> None:
@@ -55,6 +60,10 @@ class Answers:
 class Worker(QObject):
     """Hands requests to the thread and tells when answers wait.
 
+    Parameters
+    ----------
+    folder : where settings are remembered, and starts that wrecks left
+
     Attributes
     ----------
     ready : emitted (from the worker thread, so queued) when answers wait in the box
@@ -62,14 +71,15 @@ class Worker(QObject):
 
     ready = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, folder: Path | None = None) -> None:
         super().__init__()
+        self._folder = folder
         sys.setswitchinterval(SWITCH_INTERVAL_S)
         self.answers = Answers()
         self._requests: SimpleQueue[Request | TouchWish | None] = SimpleQueue()
-        self._newest = 0
-        self._newest_touch = 0
-        self._let_go_at = 0.0
+        self._flags = [0.0, 0.0, 0.0]
+        self._solver = SolverProcess(self._say, folder)
+        self._bench: Bench | None = None
         self._thread = threading.Thread(target=self._serve, name="mechanics", daemon=True)
         self._thread.start()
 
@@ -77,60 +87,73 @@ class Worker(QObject):
 
     def submit(self, request: Request) -> None:
         """Take a request; whatever runs for an older one is given up."""
-        self._let_go_at = 0.0
-        self._newest = request.number
-        self._newest_touch = 0
+        self._flag(LET_GO, 0.0)
+        self._flag(NEWEST, request.number)
+        self._flag(TOUCH, 0)
         self._requests.put(request)
 
     def try_touch(self, wish: TouchWish) -> None:
         """Take a wish for a touch; an older one is given up, and this one as soon as there is a request."""
-        self._newest_touch = wish.number
+        self._flag(TOUCH, wish.number)
         self._requests.put(wish)
 
     def let_go(self) -> None:
         """End the held push at the next point of the grid."""
-        self._let_go_at = time.perf_counter()
+        self._flag(LET_GO, time.monotonic())
 
     def drop(self) -> None:
         """Give up whatever runs or waits."""
-        self._newest += 1
+        self._flag(NEWEST, self._flags[NEWEST] + 1)
 
     def close(self) -> bool:
-        """End the thread; return whether it ended."""
-        self._newest = sys.maxsize
-        self._newest_touch = 0
+        """End the thread, and the solver's process if there is one; return whether nothing is left."""
+        self._flag(NEWEST, sys.maxsize)
+        self._flag(TOUCH, 0)
         self._requests.put(None)
         self._thread.join(5.0)
-        return not self._thread.is_alive()
+        return self._solver.close() and not self._thread.is_alive()
+
+    def _flag(self, place: int, value: float) -> None:
+        self._flags[place] = value
+        self._solver.flag(place, value)
 
     # --- in the thread -----------------------------------------------------------------------------------
 
     def _serve(self) -> None:
-        bench = None
-        while (request := self._requests.get()) is not None:
-            number = request.number
-            touching = isinstance(request, TouchWish)
-            if number != self._newest_touch if touching else number < self._newest:
-                self._say(Untouched(number) if touching else Stopped(number))
+        while (item := self._requests.get()) is not None:
+            if self._is_dropped(item):
+                self._say(Untouched(item.number) if isinstance(item, TouchWish) else Stopped(item.number))
                 continue
             try:
-                # Imported in the thread and not at the top: the window shows before the mechanics are loaded.
-                from ui.bench import Bench
-
-                bench = bench or Bench(self._say)
-                if isinstance(request, TouchWish):
-                    bench.touch(request, lambda number=number: number != self._newest_touch)
-                else:
-                    bench.do(request, lambda number=number: number < self._newest, self._is_let_go)
+                self._do(item)
             except Exception:  # noqa: BLE001 - the thread must live on, the reader be told
-                report = traceback.format_exc()
-                self._say(Untouched(number, report) if touching else Refused(number, FAULT, report))
+                self._say(fault(item, traceback.format_exc()))
             give_back()
 
-    def _is_let_go(self) -> float:
-        """Return for how long the tips have been let go [s]; 0 while they are held."""
-        return time.perf_counter() - self._let_go_at if self._let_go_at else 0.0
+    def _do(self, item: Request | TouchWish) -> None:
+        # Imported in the thread and not at the top: the window shows before the mechanics are loaded.
+        from ui.bench import Bench
+        from ui.start_files import StartFiles
+
+        bench = self._bench = self._bench or Bench(self._say, StartFiles(self._folder))
+        as_built = isinstance(item, TouchWish) and not item.before[1]
+        if as_built or not _is_of_a_side(item):  # a side as it was built is known here, too
+            answered(bench, item, self._say, self._flags)
+        elif isinstance(item, TouchWish) or bench.set_out(item):
+            self._solver.submit(item)
+        else:
+            self._solver.start()  # it will be wanted: it loads the mechanics meanwhile
+
+    def _is_dropped(self, item: Request | TouchWish) -> bool:
+        if isinstance(item, TouchWish):
+            return self._flags[TOUCH] != item.number
+        return self._flags[NEWEST] > item.number
 
     def _say(self, answer: Answer) -> None:
         if self.answers.put(answer):
             self.ready.emit()
+
+
+def _is_of_a_side(item: Request | TouchWish) -> bool:
+    car = item.before[0] if isinstance(item, TouchWish) else item.plan.car
+    return car.extent == "side"

@@ -124,7 +124,9 @@ class Keeping:
         records, plan, model = session.records(), session.plan, session.model
         if model is None or not records or session.queue.busy:
             return
-        key = (plan.car, plan.moves[: len(records)])
+        if plan.start:  # its name says nothing of what the file holds
+            return
+        key = (plan.car, plan.past(len(records)))
         if key not in self._solved:
             self._solved.add(key)
             self._writer.submit("solved", lambda: keep_solved(self._folder, plan, model, records))

@@ -137,7 +137,7 @@ def _lock_of(path: Path) -> QLockFile:
 
 def solved_name(plan: Plan, count: int) -> str:
     """Return the name under which the first moves of a plan are kept: what their outcome hangs on, hashed."""
-    told = msgspec.json.encode((MODEL_VERSION, plan.car, plan.moves[:count]), order="deterministic")
+    told = msgspec.json.encode((MODEL_VERSION, plan.car, plan.past(count)), order="deterministic")
     return hashlib.sha256(told).hexdigest()[:40]
 
 

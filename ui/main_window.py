@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
     QMenu,
-    QSizePolicy,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -27,7 +26,7 @@ from ui.panels.caution import CautionPage
 from ui.panels.look import GRID, Look
 from ui.panels.lower import LowerThird
 from ui.panels.notice import NoticeBar
-from ui.panels.pieces import button, dress, fill, label, line
+from ui.panels.pieces import FittedLabel, button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.room import first_size
@@ -165,7 +164,7 @@ class MainWindow(QMainWindow):
         self._lower = LowerThird()
         self._holder = QVBoxLayout()
         self._holder.addWidget(self._waiting)
-        middle = QVBoxLayout()
+        middle = self._middle_column = QVBoxLayout()
         middle.setSpacing(0)
         middle.addWidget(self.layers)
         middle.addWidget(self.see)
@@ -186,12 +185,11 @@ class MainWindow(QMainWindow):
         for name, made in self._drawers.items():
             made.clicked.connect(lambda _=False, name=name: self.acted.emit(f"drawer_{name}"))
         self._limits = limits = label(caution("line").replace("\n\n", "\n"), "")
-        self.solver = label("", "quiet")
+        self.solver = FittedLabel()  # the line on the limits is never cut: this takes the room that is left
+        self.solver.setObjectName("quiet")
         self.solver.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        # the line on the limits is never cut: what the solver says takes the room that is left
-        self.solver.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         row.addWidget(self._drawers["plan"])
-        row.addWidget(limits, 4)
+        row.addWidget(limits)
         row.addWidget(self.solver, 1)
         row.addWidget(self._drawers["reading"])
         return footer
@@ -242,6 +240,10 @@ class MainWindow(QMainWindow):
 
     # --- showing -----------------------------------------------------------------------------------------
 
+    def set_prompt(self, prompt: QWidget) -> None:
+        """Put what is asked or cautioned in its place below the stage."""
+        self._middle_column.insertWidget(self._middle_column.indexOf(self.readout), prompt)
+
     def set_stage(self, stage: QWidget) -> None:
         """Put the 3D view in its place."""
         self._holder.removeWidget(self._waiting)
@@ -269,7 +271,9 @@ class MainWindow(QMainWindow):
     def set_look(self, look: Look) -> None:
         """Give every part the look."""
         self.look = look
-        self._limits.setWordWrap(look.scale >= WRAPPED_FROM)
+        wraps = look.scale >= WRAPPED_FROM
+        self._limits.setWordWrap(wraps)
+        self._footer.layout().setStretch(1, 4 if wraps else 0)
         self.setStyleSheet(look.sheet())
         dress(self, look)
 

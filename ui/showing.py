@@ -38,6 +38,8 @@ class Showing:
         self.ready: dict[str, Plan] = {}
         self.class_words: Callable[[], str] = lambda: ""
         """What the class is to read below the stage before anything has moved."""
+        self.more: list[Callable[[], object]] = []
+        """Shows what is told beside plan and moment: the wreck, a move's form, prompts."""
         self.show_second: Callable[[], object] = lambda: None
         """Draws the plan beside, where there is one."""
         self._dirty: set[str] = set()
@@ -57,6 +59,9 @@ class Showing:
                 getattr(self, f"_show_{name}")()
                 if name == "moment":
                     dirty.discard("aim")  # a part of the moment
+        if dirty & {"plan", "moment", "layout"}:
+            for show in self.more:
+                show()
 
     def _show_look(self) -> None:
         options = self.session.view.options
@@ -110,7 +115,8 @@ class Showing:
             else force_text(frame.force_n, units)
         )
         now = f"{length_text(frame.opening_m, units)}  {force}" if frame else ""
-        window.scrub.show_moments(Moments(len(line), line.position, line.starts(), marks), now)
+        moments = Moments(len(line), line.position, line.starts(), marks, line.places())
+        window.scrub.show_moments(moments, now)
         if self.side is not None:
             self.side.show_moment()
             self.side.show_hint()
@@ -127,7 +133,7 @@ class Showing:
         line, units = session.timeline, session.view.options.units
         live = self.side.live_words() if self.side is not None else ""
         reading = veiled(
-            read(line, session.result_here, live, session.start, units),
+            read(line, session.result_here, live, session.compared_with, units),
             answers=session.hides(ANSWERS),
             ladder=session.hides(LADDER),
             arrow=session.hides(ARROW),
@@ -147,8 +153,13 @@ class Showing:
         at_once = session.move is not None and not is_driven(session.move)
         verb = "Open the tips" if session.move is None else words_of(session.move).verbs[0]
         verb = "Let go to stop" if session.queue.holding else verb
+        if not session.start_is_known and not session.queue.busy:
+            verb = "Work out the wreck"
         window.scrub.show_able(
-            can_open=session.can_open or session.queue.holding or (at_once and session.can_run),
+            can_open=session.can_open
+            or session.queue.holding
+            or (at_once and session.can_run)
+            or (session.can_find and not session.start_is_known),
             can_run=session.can_run,
             can_stop=session.can_stop,
             can_go_on=session.can_go_on_from_here,
@@ -166,18 +177,21 @@ class Showing:
         window.actions_by_name["redo"].setText(
             f"{tr('Redo')}: {history.redo_label}" if history.can_redo else tr("Redo")
         )
-        window.solver.setText(self._solver_words())
+        window.solver.say(*self._solver_words())
 
-    def _solver_words(self) -> str:
+    def _solver_words(self) -> tuple[str, ...]:
+        """Return what is going on or what was worked out, the longest wording first."""
         session = self.session
         if session.busy_words:
-            return f"{session.busy_words} \u2026"
+            return (f"{session.busy_words} \u2026",)
         record = session.record(max(session.timeline.move, 0))
         if record is None or record.result is None:
             nodes = len(session.model.structure.points) if session.model is not None else 0
-            return f"{nodes} nodes, ready" if nodes else ""
+            return (f"{nodes} nodes, ready" if nodes else "",)
         note = record.result.solver
-        return f"{note.node_count} nodes, {note.increment_count} steps, {note.name}, {session.seconds:.1f} s"
+        nodes, steps = f"{note.node_count} nodes", f"{note.increment_count} steps"
+        told = (nodes, steps, note.name, f"{session.seconds:.1f} s")
+        return ", ".join(told), f"{nodes}, {steps}, {told[-1]}", f"{nodes}, {steps}", nodes
 
 
 def alike(one: Plan, other: Plan) -> bool:

@@ -28,7 +28,7 @@ from ui.scene.cameras import SHOTS
 from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
-from ui.stage_words import named, sentence, split_words
+from ui.stage_words import hint_words, named, next_words, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.describing import described
@@ -38,6 +38,7 @@ from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
+from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words
 from ui.tools_shown import solids_at
 
@@ -47,10 +48,6 @@ MADE_KEPT = 4
 STILL_MS = 150
 """How long pointer and wheel must rest before a push is tried."""
 VIEWS = ("three_quarter", "latch", "section", "patient", "hinge", "top")
-HINT_FIRST = "Click the door's edge to set tip one"
-HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
-HINT_CRUSH = "Click the skin to set where along the car the body presses"
-HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
 
 
 class StageSide(TipSteering, MapOnStage):
@@ -137,6 +134,9 @@ class StageSide(TipSteering, MapOnStage):
 
     def _draw_tips(self) -> None:
         session = self._session
+        if before_plan(session):
+            self._stage.show_aim(None)  # nobody has set a tool on it yet
+            return
         index, move = self._move_shown()
         frame = session.timeline.frame
         pushing = frame is not None and not session.aiming and frame.opening_m > 0.0
@@ -228,7 +228,7 @@ class StageSide(TipSteering, MapOnStage):
         pointed = self._hovered if self._session.aiming else None
         move = self._session.move if pointed is None else pointed
         units = self._session.view.options.units
-        tips = move is None or isinstance(move, Spread | Squeeze)
+        tips = (move is None or isinstance(move, Spread | Squeeze)) and not before_plan(self._session)
         panel.setVisible(tips)  # without any there is nothing to set: the cards have the room
         if model is None or not isinstance(move, Spread | Squeeze):
             panel.show_section(None, 0.0)
@@ -260,10 +260,15 @@ class StageSide(TipSteering, MapOnStage):
         """Return the clause for a moment on the way, and before the push what is expected of it."""
         session = self._session
         frame = session.timeline.frame
+        told = wreck_words(session)
+        if told:
+            return told
         if frame is None or frame.opening_m <= 0.0:
             aim = self._aim_of(*self._move_shown()) if session.aiming else None
             lead = AIMED if self._hovered is None else pointed_words(self._hovered)
-            return aim_words(aim, Units.METRIC, lead) if aim is not None else ""
+            if aim is not None:
+                return aim_words(aim, Units.METRIC, lead)
+            return next_words(session.move) if session.timeline.move < session.selection.now.move else ""
         words = live_words(frame)
         return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 
@@ -273,10 +278,8 @@ class StageSide(TipSteering, MapOnStage):
         if self._said_of is not None and self._said_of != self._session.plan:
             self._said_of = None
             self._window.readout.show_words("")
-        words = HINT_SECOND if now.tip == 2 else HINT_FIRST
-        if isinstance(self._session.move, Crush):
-            words = HINT_CRUSH
-        self._window.readout.show_hint(HINT_WHEEL if now.steering and now.tip == 1 else words)
+        hint = hint_words(self._session.move, now.tip, steering=now.steering)
+        self._window.readout.show_hint("" if before_plan(self._session) else hint)
 
     # --- pointing ----------------------------------------------------------------------------------------
 

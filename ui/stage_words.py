@@ -2,7 +2,33 @@
 
 from __future__ import annotations
 
+from sim.move_words import title_of
+from sim.plan import Crush, Move, Spread, Squeeze
 from sim.record import Aim
+
+HINT_FIRST = "Click the door's edge to set tip one"
+HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
+HINT_CRUSH = "Click the skin to set where along the car the body presses"
+HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
+HINT_FORM = "Ctrl+E changes the move"
+
+
+def hint_words(move: Move | None, tip: int, *, steering: bool) -> str:
+    """Return what the next click or turn of the wheel does; a move without tips is changed in its form."""
+    if isinstance(move, Crush):
+        return HINT_CRUSH
+    if move is not None and not isinstance(move, Spread | Squeeze):
+        return HINT_FORM
+    if steering and tip == 1:
+        return HINT_WHEEL
+    return HINT_SECOND if tip == 2 else HINT_FIRST
+
+
+def next_words(move: Move | None) -> str:
+    """Return what is said of a move that has yet to begin and has no tips to aim; "" of one that has."""
+    if move is None or isinstance(move, Spread | Squeeze):
+        return ""
+    return f"Next: {title_of(move)[:1].lower()}{title_of(move)[1:]}."
 
 
 def named(part: str, seat: str) -> str:

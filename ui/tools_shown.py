@@ -3,29 +3,60 @@
 from __future__ import annotations
 
 import numpy as np
+from numpy.typing import NDArray
 
+from meshes.side import SideMesh
 from sim.door_model import DoorModel
-from sim.plan import Flex, Move, Plan, Press, Support
+from sim.holding import latch_end
+from sim.plan import Flex, Hold, Move, Plan, Press, Support
 from sim.record import Frame
 from sim.standing import BLOCKS_M
 from ui.scene import tools
 from ui.scene.tools import Solid
 
+Floats = NDArray[np.float64]
+
 
 def solids_at(model: DoorModel, plan: Plan, index: int, frame: Frame) -> list[Solid]:
     """Return the drawn solids of a moment in the move of a number of a plan."""
     out: list[Solid] = []
-    moves = plan.moves[: index + 1]
+    moves = plan.moves[: max(index + 1, 0)]
     move = moves[index] if 0 <= index < len(moves) else None
     if isinstance(move, Press) and frame.ram is not None:
         out.append(tools.ram_solid(frame.ram, move.ram))
     if isinstance(move, Flex) and len(frame.drive_points):
         out.append(_bar(model, move, frame))
+    out += _held(model, moves, np.asarray(frame.points))
     side = getattr(model, "side", None)
     if side is not None and _on_blocks(moves):
         under = float(side.members["rocker"].surface.points[:, 2].min())
         ground = float(side.shape.ground_z_m)
         out += [tools.block_solid(x, model.outboard_sign, ground, under) for x in BLOCKS_M]
+    return out
+
+
+def _held(model: DoorModel, moves: tuple[Move, ...], points: Floats) -> list[Solid]:
+    """Return what holds doors after the moves up to now: the last hold of each door counts."""
+    side = getattr(model, "side", None)
+    last = {move.door: move for move in moves if isinstance(move, Hold)}
+    if side is None:
+        return []
+    out = []
+    for door, move in last.items():
+        held = points[latch_end(model, door)]
+        if move.way == "prop":
+            under = held[np.argmin(held[:, 2])]
+            out.append(tools.prop_solid(under, float(side.shape.ground_z_m)))
+        elif move.way == "strap":
+            out.append(tools.strap_solid(held[np.argmax(held[:, 2])], _rail_over(side, held.mean(axis=0))))
+    return out
+
+
+def _rail_over(side: SideMesh, place: Floats) -> Floats:
+    """Return the place on the roof rail that lies over a place (3,), where a strap goes to [m]."""
+    rail = np.asarray(side.members["roof_rail"].surface.points)
+    near = rail[np.abs(rail[:, 0] - place[0]) <= np.abs(rail[:, 0] - place[0]).min() + 0.03]
+    out: Floats = near[np.argmin(np.linalg.norm(near - place, axis=1))]
     return out
 
 

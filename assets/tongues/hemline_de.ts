@@ -1684,5 +1684,121 @@
         <source>Next event, in a lesson too</source>
         <translation type="unfinished">Nächstes Ereignis, auch in einer Lektion</translation>
     </message>
+    <message>
+        <source>The move's fields</source>
+        <translation type="unfinished">Felder des Schritts</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation type="unfinished">Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished">Später</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation type="unfinished">Herausnehmen</translation>
+    </message>
+    <message>
+        <source>There is nothing to set here.</source>
+        <translation type="unfinished">Hier ist nichts einzustellen.</translation>
+    </message>
+    <message>
+        <source>Change this move (Ctrl+E)</source>
+        <translation type="unfinished">Diesen Schritt ändern (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Other…</source>
+        <translation type="unfinished">Anderes…</translation>
+    </message>
+    <message>
+        <source>Add a move of another type, or a wreck before the plan</source>
+        <translation type="unfinished">Schritt einer anderen Art anfügen, oder einen Unfall vor dem Plan</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation type="unfinished">Ausrechnen</translation>
+    </message>
+    <message>
+        <source>Change how the car is wrecked</source>
+        <translation type="unfinished">Ändern, wie der Wagen beschädigt wird</translation>
+    </message>
+    <message>
+        <source>Take the wreck out of the plan</source>
+        <translation type="unfinished">Unfall aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>Add a squeeze</source>
+        <translation type="unfinished">Quetschen anfügen</translation>
+    </message>
+    <message>
+        <source>Add: flex with a forcible-entry bar</source>
+        <translation type="unfinished">Anfügen: mit der Brechstange biegen</translation>
+    </message>
+    <message>
+        <source>Add a cut</source>
+        <translation type="unfinished">Schnitt anfügen</translation>
+    </message>
+    <message>
+        <source>Add: strip trim, seals, glass</source>
+        <translation type="unfinished">Anfügen: Verkleidung, Dichtungen, Glas abnehmen</translation>
+    </message>
+    <message>
+        <source>Add: press with a ram</source>
+        <translation type="unfinished">Anfügen: mit dem Rettungszylinder drücken</translation>
+    </message>
+    <message>
+        <source>Add: take hold of a door</source>
+        <translation type="unfinished">Anfügen: eine Tür halten</translation>
+    </message>
+    <message>
+        <source>Add: put the car on blocks</source>
+        <translation type="unfinished">Anfügen: Wagen auf Klötze stellen</translation>
+    </message>
+    <message>
+        <source>Put a wreck before the plan</source>
+        <translation type="unfinished">Einen Unfall vor den Plan setzen</translation>
+    </message>
+    <message>
+        <source>Change the move</source>
+        <translation type="unfinished">Schritt ändern</translation>
+    </message>
+    <message>
+        <source>Put the move earlier</source>
+        <translation type="unfinished">Schritt früher stellen</translation>
+    </message>
+    <message>
+        <source>Put the move later</source>
+        <translation type="unfinished">Schritt später stellen</translation>
+    </message>
+    <message>
+        <source>Take the move out of the plan</source>
+        <translation type="unfinished">Schritt aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>How the car was wrecked: work it out, watch it</source>
+        <translation type="unfinished">Wie der Wagen beschädigt wurde: ausrechnen, ansehen</translation>
+    </message>
+    <message>
+        <source>Next card</source>
+        <translation type="unfinished">Nächste Karte</translation>
+    </message>
+    <message>
+        <source>Before metal work</source>
+        <translation type="unfinished">Vor der Arbeit am Blech</translation>
+    </message>
+    <message>
+        <source>The list before metal work on a real car</source>
+        <translation type="unfinished">Die Liste vor der Arbeit an einem echten Wagen</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished">Vorsicht</translation>
+    </message>
+    <message>
+        <source>Add: spread the ends of a cut</source>
+        <translation type="unfinished">Anfügen: die Enden eines Schnitts spreizen</translation>
+    </message>
 </context>
 </TS>

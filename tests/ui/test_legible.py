@@ -135,7 +135,7 @@ def test_at_twice_its_size_the_limits_line_is_whole_and_nothing_is_cut_off(qtbot
     made.resize(width, 768)
     made.set_look(Look(scale=2.0))
     made.show_layout(ViewOptions(text_ratio=2.0))
-    made.solver.setText("1293 nodes, 58 steps, CHOLMOD, 86.5 s")
+    made.solver.say("1293 nodes, 58 steps, CHOLMOD, 86.5 s", "1293 nodes, 58 steps", "1293 nodes")
     made.show()
     qtbot.waitExposed(made)
     limits = next(

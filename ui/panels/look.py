@@ -159,7 +159,8 @@ QWidget#stage {{ background: {paper}; }}
 QWidget#stage[framed="true"] {{ background: {ink}; }}
 QFrame#card {{ background: transparent; border: none; border-left: 3px solid {hairline}; }}
 QFrame#card[selected="true"] {{ background: {raised}; border-left: 3px solid {ink}; }}
-QWidget#notice {{ background: {warn}; }}
+QWidget#notice, QWidget#prompt[met="true"] {{ background: {warn}; }}
+QWidget#prompt {{ background: {raised}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
   border: {thin}px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
   selection-background-color: {quiet}; }}

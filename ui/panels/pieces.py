@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QFrame, QLabel, QMenu, QPushButton, QSizePolicy, QToolButton, QWidget
 
 from ui.panels.look import Look
 from ui.state.tongue import tr
 
-GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice")
+GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice", "prompt")
 
 
 class Spoken:
@@ -32,6 +32,34 @@ class Spoken:
 
 class Label(Spoken, QLabel):
     """A label."""
+
+
+class FittedLabel(Label):
+    """A label that says as much as it has room for: the longest of several wordings that is not cut."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._wordings: tuple[str, ...] = ("",)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        # its words ask for no room: it takes what others leave
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+
+    def say(self, *wordings: str) -> None:
+        """Say one of several wordings, the longest first; the last is said whatever the room."""
+        self._wordings = wordings or ("",)
+        self.setToolTip(self._wordings[0])
+        self._fit()
+
+    def _fit(self) -> None:
+        room, width = self.contentsRect().width(), self.fontMetrics().horizontalAdvance
+        found = next((words for words in self._wordings if width(words) <= room), self._wordings[-1])
+        if found != self.text():
+            self.setText(found)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again what there is room for."""
+        super().resizeEvent(event)
+        self._fit()
 
 
 class Button(Spoken, QPushButton):

@@ -1,14 +1,25 @@
-"""The plan: two ready plans to begin with, then a card for each move with what became of it."""
+"""The plan: two ready plans to begin with, how the car was wrecked, then a card for each move."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, Qt, QTimer, Signal
+from PySide6.QtGui import QAction, QMouseEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QFrame,
+    QHBoxLayout,
+    QMenu,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import IconButton, button, label, set_flag
+from ui.panels.pieces import IconButton, button, label, line, set_flag
+from ui.panels.wreck_card import WreckPanel
 from ui.state.cards import Card
+from ui.state.move_fields import NEW_MOVES
 from ui.state.tongue import tr
 
 OUTCOME_CHARACTERS = 150
@@ -24,11 +35,16 @@ class MoveCard(QFrame):
 
     Attributes
     ----------
-    picked, unwanted : emitted when the card is clicked, and when its cross is
+    picked, unwanted, change_wished : emitted when the card is clicked, when its cross is, or its sliders
+    dragged, dropped : emitted while it is drawn up or down, and when it is let go, with the pointer's height
+        on the screen
     """
 
     picked = Signal(int)
     unwanted = Signal(int)
+    change_wished = Signal(int)
+    dragged = Signal(int, int)
+    dropped = Signal(int, int)
 
     def __init__(self, index: int) -> None:
         super().__init__()
@@ -38,9 +54,14 @@ class MoveCard(QFrame):
         self._outcome, self._effect = label("", "", wrap=True), label("", "heading", wrap=True)
         self._cross = IconButton("close", "Take this move out of the plan", size=14)
         self._cross.clicked.connect(lambda: self.unwanted.emit(self._index))
+        self._change = IconButton("change", "Change this move (Ctrl+E)", size=14)
+        self._change.clicked.connect(lambda: self.change_wished.emit(self._index))
+        self._pressed: QPoint | None = None
+        self._drawn = False
         head = QHBoxLayout()
         head.setSpacing(0)
         head.addWidget(self._title, 1)
+        head.addWidget(self._change, 0, Qt.AlignmentFlag.AlignTop)
         head.addWidget(self._cross, 0, Qt.AlignmentFlag.AlignTop)
         column = QVBoxLayout(self)
         column.setContentsMargins(GRID + 4, GRID // 2, GRID // 2, GRID)
@@ -70,7 +91,25 @@ class MoveCard(QFrame):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Select the move."""
         if event.button() == Qt.MouseButton.LeftButton:
+            self._pressed, self._drawn = event.globalPosition().toPoint(), False
             self.picked.emit(self._index)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Follow a card that is drawn to another place."""
+        here = event.globalPosition().toPoint()
+        if self._pressed is None:
+            return
+        if abs(here.y() - self._pressed.y()) >= QApplication.startDragDistance():
+            self._drawn = True
+        if self._drawn:
+            self.dragged.emit(self._index, here.y())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let a drawn card go at its new place."""
+        self._pressed = None
+        if self._drawn:
+            self._drawn = False
+            self.dropped.emit(self._index, event.globalPosition().toPoint().y())
 
 
 class PlanPanel(QWidget):
@@ -79,22 +118,25 @@ class PlanPanel(QWidget):
     Attributes
     ----------
     ready_wished : emitted with "edge" or "contrast"
-    picked, unwanted : emitted with the index of a move
-    spread_wished, crush_wished, ease_wished, form_wished : emitted by the buttons below the cards
+    picked, unwanted, change_wished : emitted with the index of a move
+    moved : emitted with the index of a move and the place it is to have
+    add_wished : emitted with the name of the action that adds a move
+    form_wished : emitted when car and tool are to be changed
     """
 
     ready_wished = Signal(str)
     picked = Signal(int)
     unwanted = Signal(int)
-    spread_wished = Signal()
-    crush_wished = Signal()
-    ease_wished = Signal()
+    change_wished = Signal(int)
+    moved = Signal(int, int)
+    add_wished = Signal(str)
     form_wished = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("column")
         self._cards: list[MoveCard] = []
+        self._look = Look()
         self.edge = button("Edge attack", "choice", "Tips on the hem at the latch edge")
         self.contrast = button("Try the contrast", "choice", "The same place, the tips behind the inner bend")
         for made, name in ((self.edge, "edge"), (self.contrast, "contrast")):
@@ -111,12 +153,18 @@ class PlanPanel(QWidget):
         column.setContentsMargins(GRID, GRID // 2, GRID, GRID // 2)
         column.setSpacing(GRID // 2)
         column.addLayout(self._head())
+        self.wreck = WreckPanel()
+        self.wreck.hide()
+        column.addWidget(self.wreck)
         column.addLayout(self._list)
         column.addLayout(self._buttons())
         column.addStretch(1)
         inside = QWidget()
         inside.setObjectName("column")
         inside.setLayout(column)
+        self._gap = line()
+        self._gap.setParent(inside)
+        self._gap.hide()
         self._area = area = QScrollArea()
         area.setAccessibleName(tr("Moves of the plan"))
         self._brought = -1
@@ -144,19 +192,32 @@ class PlanPanel(QWidget):
 
     def _buttons(self) -> QHBoxLayout:
         self.add = button("Spread", "bare", "Add a spread after the last move")
-        self.crush = button("Crush", "bare", "Add: a rigid body pressed into the side, as in an accident")
         self.ease = button("Let off", "bare", "Add: let the tool off, the metal springs back")
+        self.more = button("Other\u2026", "bare", "Add a move of another type, or a wreck before the plan")
+        self._types = QMenu(self)
+        for name, (words, _) in NEW_MOVES.items():
+            self._offer(name, words)
+        self._types.addSeparator()
+        self._offer("add_wreck", "A wreck before the plan")
         row = QHBoxLayout()
         row.setSpacing(0)
         row.addWidget(label("Add", "quiet"))
-        row.addWidget(self.add)
-        row.addWidget(self.crush)
-        row.addWidget(self.ease)
+        for made in (self.add, self.ease, self.more):
+            row.addWidget(made)
         row.addStretch(1)
-        self.add.clicked.connect(self.spread_wished)
-        self.crush.clicked.connect(self.crush_wished)
-        self.ease.clicked.connect(self.ease_wished)
+        self.add.clicked.connect(lambda: self.add_wished.emit("add_spread"))
+        self.ease.clicked.connect(lambda: self.add_wished.emit("add_ease"))
+        self.more.clicked.connect(self.offer_types)
         return row
+
+    def _offer(self, name: str, words: str) -> None:
+        action = QAction(tr(words), self._types)
+        action.triggered.connect(lambda: self.add_wished.emit(name))
+        self._types.addAction(action)
+
+    def offer_types(self) -> None:
+        """List the types of move that can be added."""
+        self._types.popup(self.more.mapToGlobal(QPoint(0, self.more.height())))
 
     def show_plan(self, title: str, cards: tuple[Card, ...], ready: str) -> None:
         """Show the plan's title, its cards, and which ready plan it is ("" for one of the reader's own)."""
@@ -190,9 +251,35 @@ class PlanPanel(QWidget):
         card = MoveCard(len(self._cards))
         card.picked.connect(self.picked)
         card.unwanted.connect(self.unwanted)
-        look = getattr(self, "_look", None)
-        if look is not None:
-            card.set_look(look)
-            card._cross.set_look(look)
+        card.change_wished.connect(self.change_wished)
+        card.dragged.connect(self._draw_gap)
+        card.dropped.connect(self._drop)
+        for part in (card, card._cross, card._change):
+            part.set_look(self._look)
         self._cards.append(card)
         self._list.addWidget(card)
+
+    # --- another order -----------------------------------------------------------------------------------
+
+    def _slot(self, height: int) -> int:
+        """Return before which card a height on the screen lies; the count of cards below all of them."""
+        inside = self._gap.parentWidget().mapFromGlobal(QPoint(0, height)).y()
+        return sum(1 for card in self._cards if card.geometry().center().y() < inside)
+
+    def _draw_gap(self, index: int, height: int) -> None:
+        """Show where a card that is drawn would come to stand."""
+        del index
+        slot = self._slot(height)
+        card = self._cards[min(slot, len(self._cards) - 1)]
+        top = card.geometry().top() if slot < len(self._cards) else card.geometry().bottom()
+        self._gap.setGeometry(card.x(), top - 1, card.width(), 3)
+        self._gap.setStyleSheet(f"background: {self._look.colour('ink').name()};")
+        self._gap.show()
+        self._gap.raise_()
+
+    def _drop(self, index: int, height: int) -> None:
+        self._gap.hide()
+        slot = self._slot(height)
+        place = slot - 1 if slot > index else slot
+        if place != index:
+            self.moved.emit(index, place)

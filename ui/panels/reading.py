@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
-from ui.panels.force_plot import ForcePlot
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import label, line
 from ui.state.reading import Reading
 from ui.state.tongue import tr
+
+if TYPE_CHECKING:
+    from ui.panels.force_plot import ForcePlot
 
 ROOMY_PX, TALL_PX, LOW_PX = 900, 760, 640
 WRAPPED_FROM = 1.6
@@ -36,7 +40,13 @@ class ReadingPanel(QWidget):
         self.setObjectName("column")
         self.sentence = label("", "body", wrap=True)
         self.sentence.setAccessibleName(tr("What happened"))
-        self.ladder, self.ledger, self.plot = Ladder(), Ledger(), ForcePlot()
+        self.ladder, self.ledger = Ladder(), Ledger()
+        self._plot: ForcePlot | None = None
+        self._plot_place = QWidget()
+        self._plot_place.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self._plot_place.setMinimumHeight(80)
+        self._plot_place.setMaximumHeight(380)
+        self._look = Look()
         self._titles: list[QLabel] = []
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
@@ -50,10 +60,10 @@ class ReadingPanel(QWidget):
         self._chapter(column, label("Nearest to giving", "heading"), self.ladder)
         self._chapter(column, label("Where the work went", "heading"), self.ledger, self._work)
         column.addWidget(self._clearance)
-        self._chapter(column, self._force, self.plot, self._now)
+        self._chapter(column, self._force, self._plot_place, self._now)
         self._still = label("No force has been needed yet", "quiet", wrap=True)
         column.addWidget(self._still)
-        column.setStretchFactor(self.plot, 20)
+        column.setStretchFactor(self._plot_place, 20)
         column.addStretch(1)
         area = QScrollArea()
         area.setAccessibleName(tr("Reading"))
@@ -64,7 +74,21 @@ class ReadingPanel(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(area)
-        self.plot.wished.connect(self.moment_wished)
+
+    @property
+    def plot(self) -> ForcePlot:
+        """The force over the opening, made when there is a moment to show: its library takes its time."""
+        if self._plot is None:
+            # Imported here: the window shows before it.
+            from ui.panels.force_plot import ForcePlot
+
+            self._plot = ForcePlot()
+            self._plot.set_look(self._look)
+            inside = QVBoxLayout(self._plot_place)
+            inside.setContentsMargins(0, 0, 0, 0)
+            inside.addWidget(self._plot)
+            self._plot.wished.connect(self.moment_wished)
+        return self._plot
 
     def _chapter(
         self, column: QVBoxLayout, title: QLabel, content: QWidget, number: QWidget | None = None
@@ -80,6 +104,7 @@ class ReadingPanel(QWidget):
 
     def set_look(self, look: Look) -> None:
         """Take on another look (the parts below do so themselves)."""
+        self._look = look
         for title in self._titles:  # at large type a heading and its number no longer fit beside each other
             title.setWordWrap(look.scale >= WRAPPED_FROM)
 
@@ -99,9 +124,10 @@ class ReadingPanel(QWidget):
         self._force.setText("Force of the body" if reading.pressed else "Force of the tips")
         self.ladder.show_reading(reading)
         self.ledger.show_reading(reading, units)
-        self.plot.show_reading(reading, units)
+        if self._plot is not None or reading.curve:
+            self.plot.show_reading(reading, units)
         self._force.setVisible(not reading.shut)
-        self.plot.setVisible(not reading.shut and bool(reading.curve))
+        self._plot_place.setVisible(not reading.shut and bool(reading.curve))
         self._still.setVisible(not reading.shut and not reading.curve)
         self._work.setText(energy_text(reading.work_j, units) if reading.work_j > 0 else "")
         opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)

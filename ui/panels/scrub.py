@@ -14,6 +14,7 @@ from ui.panels.bars import Painted
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
 from ui.state.playing import Loop
+from ui.state.scrubbing import nearest
 from ui.state.stops import Stop
 from ui.state.tongue import tr
 
@@ -29,12 +30,29 @@ LINE_LEAST_PX = 120
 
 @dataclass(frozen=True)
 class Moments:
-    """What the line shows: how many moments, which one, where moves begin, and the events."""
+    """What the line shows: how many moments, which one, where moves begin, and the events.
+
+    places : where each moment stands along the line, 0 .. 1; evenly where they are left out
+    """
 
     count: int = 0
     position: int = 0
     starts: tuple[int, ...] = ()
     marks: tuple[tuple[int, str], ...] = ()
+    places: tuple[float, ...] = ()
+
+    def place(self, position: int) -> float:
+        """Return where a moment stands along the line, 0 .. 1."""
+        if position < len(self.places):
+            return self.places[position]
+        return position / max(1, self.count - 1)
+
+    def at(self, place: float) -> int:
+        """Return the moment nearest to a place along the line."""
+        if self.places:
+            return nearest(place, self.places)
+        last = max(0, self.count - 1)
+        return min(max(round(place * last), 0), last)
 
 
 class ScrubLine(Painted):
@@ -66,15 +84,13 @@ class ScrubLine(Painted):
             self.update()
 
     def _x(self, position: int) -> float:
-        last = max(1, self._moments.count - 1)
-        return 8 + (self.width() - 16) * position / last
+        return 8 + (self.width() - 16) * self._moments.place(position)
 
     def _position(self, x: float) -> int:
         for position, _ in self._moments.marks:
             if abs(self._x(position) - x) <= SNAP_PX:
                 return position
-        last = max(0, self._moments.count - 1)
-        return min(max(round((x - 8) / max(1, self.width() - 16) * last), 0), last)
+        return self._moments.at((x - 8) / max(1, self.width() - 16))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the line, the moves' beginnings, the events with their words, and the handle."""

@@ -20,6 +20,8 @@ PLATE_M = 0.012
 BAR_M = 0.012
 TIMBER_M = (0.10, 0.45)
 """Section and length of a drawn timber."""
+PROP_M, STRAP_M = 0.022, (0.05, 0.004)
+"""Drawn radius of a prop's tube; width and thickness of a strap."""
 
 
 def ram_solid(now: RamNow, ram: Ram) -> Solid:
@@ -65,6 +67,39 @@ def bar_solid(tip: Floats, push: Floats, way_m: float, bar: EntryBar, away: Floa
         shaft, np.array([[0.5, 1.0, 1.0]]) * BAR_M, SIDES, up=(0.31, 0.52, 0.79)
     )
     return tubes.joined([(points, tubes.tube_triangles(1, 3, SIDES), normals), tubes.ball(heel, 1.5 * BAR_M)])
+
+
+def prop_solid(head: Floats, ground_m: float) -> Solid:
+    """Return a prop that stands upright on the ground and bears at a head (3,) [m]: plates, tube, sleeve.
+
+    A head that lies on the ground leaves the plate alone.
+    """
+    up = np.array([0.0, 0.0, 1.0])
+    foot = np.array([head[0], head[1], ground_m])
+    tall = max(float(head[2]) - ground_m, PLATE_M)
+    solids = [
+        _disc(foot, up, PLATE_M, 3.0 * PROP_M),
+        _disc(foot, up, tall, PROP_M),
+        _disc(foot, up, 0.55 * tall, 1.35 * PROP_M),
+        _disc(foot + (tall - PLATE_M) * up, up, PLATE_M, 2.0 * PROP_M),
+    ]
+    return tubes.joined(solids)
+
+
+def strap_solid(door: Floats, body: Floats) -> Solid:
+    """Return a strap drawn tight between a place on a door and one on the body, (3,) each [m]."""
+    line = body - door
+    length = max(float(np.linalg.norm(line)), 1e-6)
+    along = line / length
+    wide = np.cross(along, [0.0, 1.0, 0.0])
+    if float(np.linalg.norm(wide)) < 1e-3:
+        wide = np.array([1.0, 0.0, 0.0])
+    wide = wide / np.linalg.norm(wide)
+    axes = np.stack([along, wide, np.cross(along, wide)])
+    half = 0.5 * np.array([length, *STRAP_M])
+    band = tubes.flat_shaded(tubes.box_corners(0.5 * (door + body), axes, half), tubes.box_triangles())
+    ends = [tubes.ball(end, 0.4 * STRAP_M[0], 5, 10) for end in (door, body)]
+    return tubes.joined([band, *ends])
 
 
 def block_solid(x_m: float, sign: float, ground_m: float, under_m: float) -> Solid:

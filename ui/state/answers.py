@@ -10,6 +10,7 @@ from sim.plan import Car, Move, Plan
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
     from sim.elastic import Elastic
+    from sim.found import Found
     from sim.record import Frame, MoveRecord, Touch
 
 
@@ -24,8 +25,23 @@ class DoorReady:
 
 
 @dataclass(frozen=True)
+class FoundReady:
+    """How a car was found after what stands before a plan's first move; numbered by the request.
+
+    moves : the frames of each move of the wreck; () where they are not at hand
+    """
+
+    number: int
+    car: Car
+    before: tuple[object, ...]
+    start: Frame
+    told: Found
+    moves: tuple[tuple[Frame, ...], ...] = ()
+
+
+@dataclass(frozen=True)
 class FramesReady:
-    """More moments of the move that is running."""
+    """More moments of the move that is running; moves of a wreck count down to -1."""
 
     number: int
     move: int
@@ -94,4 +110,4 @@ class Untouched:
 
 
 Aimed = ElasticReady | Touched | Untouched
-Answer = DoorReady | FramesReady | MoveReady | Ended | Stopped | Refused | Aimed
+Answer = DoorReady | FoundReady | FramesReady | MoveReady | Ended | Stopped | Refused | Aimed

@@ -15,8 +15,9 @@ from typing import TYPE_CHECKING
 import msgspec
 
 from sim.move_words import opened, opening_of
-from sim.plan import Car, Move, Plan
+from sim.plan import Car, Plan
 from sim.twins import felt
+from ui.state.scrubbing import places
 from ui.state.signal import Signal
 from ui.state.timeline import Mark
 
@@ -30,7 +31,7 @@ Tick = tuple[int, float]
 """A moment of the clock: index of the move (-1 the start) and opening [m], to a micrometre."""
 
 
-def start_sha256(car: Car, state: State | None, before: tuple[Move, ...] = ()) -> str:
+def start_sha256(car: Car, state: State | None, before: tuple[object, ...] = ()) -> str:
     """Return the hash of a start: the car as its metal feels it, and the state of that metal.
 
     Where the state is not at hand (moves not worked out yet, or kept without it) the moves before stand for
@@ -69,7 +70,9 @@ def refusal(first: Plan, second: Plan, first_sha256: str, second_sha256: str) ->
 
 def put_on(second: Plan, first: Plan) -> Plan:
     """Return a plan's moves on another plan's car and seed; a single move goes as far as the other's."""
-    plan = msgspec.structs.replace(second, car=first.car, seed=first.seed)
+    plan = msgspec.structs.replace(
+        second, car=first.car, seed=first.seed, wreck=first.wreck, start=first.start
+    )
     if len(plan.moves) == len(first.moves) == 1:
         plan = plan.with_move(0, opened(plan.moves[0], opening_of(first.moves[0])))
     return plan
@@ -190,6 +193,10 @@ class Beside:
     def at_end(self) -> bool:
         """Whether the last tick is shown."""
         return self._position >= len(self._ticks) - 1
+
+    def places(self) -> tuple[float, ...]:
+        """Return where each tick stands along the bar, 0 .. 1."""
+        return places([move for move, _ in self._ticks], [opening for _, opening in self._ticks])
 
     def starts(self) -> tuple[int, ...]:
         """Return the position of each move's first tick."""

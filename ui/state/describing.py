@@ -12,9 +12,11 @@ from sim.results import LIMITS_LINE
 from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
 from ui.state.locks import ANSWERS, LADDER
+from ui.state.prompts import prompts
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown
 from ui.state.wording import in_units, told
+from ui.state.wreck_card import wreck_words
 
 AT_START = "Nothing has been pushed yet."
 KEPT_SHUT = "What happened is kept shut."
@@ -22,7 +24,14 @@ KEPT_SHUT = "What happened is kept shut."
 
 def described(session: Session) -> str:
     """Return the state shown in a few sentences."""
-    parts = (_car(session), _move(session), _moment(session), _outcome(session), _room(session))
+    parts = (
+        _car(session),
+        _move(session),
+        _moment(session),
+        _outcome(session),
+        _cautions(session),
+        _room(session),
+    )
     return " ".join(part for part in (*parts, _picture(session), f"{LIMITS_LINE}.") if part)
 
 
@@ -58,7 +67,7 @@ def _moment(session: Session) -> str:
     if frame is None:
         return "The door is being set out."
     if line.move < 0:
-        return AT_START
+        return wreck_words(session) or AT_START
     seat = f" The tip is on: {frame.seat.seat}." if frame.seat is not None else ""
     return f"Moment {line.position + 1} of {len(line)}: {_travel(session, frame, units)}.{seat}"
 
@@ -87,6 +96,15 @@ def _outcome(session: Session) -> str:
         if frame.opening_m <= line.frame.opening_m
     ]
     return f"So far: {'; '.join(seen)}." if seen else "So far nothing has given."
+
+
+def _cautions(session: Session) -> str:
+    """Return the cautions of the moment: what has happened, or what is to be asked before any force."""
+    cards = prompts(session)
+    met = [card.name for card in cards if card.happened]
+    if met:
+        return f"Caution: {'; '.join(name[:1].lower() + name[1:] for name in met)}."
+    return f"{cards[0].name}: {cards[0].words}" if cards else ""
 
 
 def _room(session: Session) -> str:

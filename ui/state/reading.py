@@ -100,7 +100,7 @@ def read(
     frame = timeline.frame
     if frame is None:
         return Reading()
-    frames = timeline.frames_of(timeline.move) if timeline.move >= 0 else ()
+    frames = timeline.frames_of(timeline.move) if timeline.move != -1 else ()
     curve = tuple((item.opening_m, item.force_n) for item in frames)
     marks = tuple((event.opening_m, event.force_n, event.kind) for item in frames for event in item.events)
     cursor = next((i for i, item in enumerate(frames) if item is frame), 0)

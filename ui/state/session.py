@@ -2,39 +2,36 @@
 
 from __future__ import annotations
 
-from collections import OrderedDict
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 import msgspec
 
 from sim.move_words import is_driven, opened, opening_of, words_of
-from sim.plan import Car, Move, Plan, Spread, Squeeze, Tool
+from sim.plan import Car, Move, Plan, Tool
 from sim.units import length_text
-from ui.state.aims import Aims, Before
-from ui.state.answers import Aimed, Answer, DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
-from ui.state.asking import Asking
-from ui.state.beside import Beside
-from ui.state.document import Document
-from ui.state.locks import Locks
-from ui.state.selection import SelectionState
+from ui.state.answers import (
+    Aimed,
+    Answer,
+    DoorReady,
+    Ended,
+    FoundReady,
+    FramesReady,
+    MoveReady,
+    Refused,
+    Stopped,
+)
+from ui.state.facts import Facts
+from ui.state.known import FoundCar
 from ui.state.signal import Signal
-from ui.state.solve_queue import Job, Request, SolveQueue, Standing, still_wanted
-from ui.state.timeline import Timeline, cut_here
-from ui.state.view_options import ViewState
+from ui.state.solve_queue import Job, Request, still_wanted
+from ui.state.timeline import cut_here, show_wreck
 
 if TYPE_CHECKING:
-    from sim.door_model import DoorModel
-    from sim.record import Frame, MoveRecord, MoveResult
-
-RECORDS_KEPT = 40
-"""Solved moves kept in memory, about 4 MB each; undo finds them without solving again."""
-DOORS_KEPT = 6
-
-Key = tuple[Car, tuple[object, ...]]
+    from sim.record import MoveRecord
 
 
-class Session:
+class Session(Facts):
     """All state of the window, with no Qt: views read it, and wishes go through its methods.
 
     Attributes
@@ -47,157 +44,29 @@ class Session:
     """
 
     def __init__(self, plan: Plan | None = None) -> None:
-        self.document = Document(plan)
-        self.timeline = Timeline()
-        self.queue = SolveQueue()
-        self.selection = SelectionState()
-        self.view = ViewState()
-        self.aims = Aims()
-        self.asking, self.locks = Asking(), Locks()
-        self.beside = Beside()
+        super().__init__(plan)
         self.seconds = 0.0
         self._run_again = False
-        self._doors: OrderedDict[Car, tuple[DoorModel, Frame]] = OrderedDict()
-        self._records: OrderedDict[Key, MoveRecord] = OrderedDict()
+        self._asked_for: object = None
+        self._file = self.document.path
         self.asked: Signal[[Request]] = Signal()
         self.released: Signal[[]] = Signal()
         self.dropped: Signal[[]] = Signal()
         self.changed: Signal[[]] = Signal()
         self.said: Signal[[str, str]] = Signal()
         self.document.changed.connect(self._plan_changed)
+        self.document.filed.connect(self._filed)
         self.aims.failed.connect(self.said.emit)
-
-    # --- what is known -----------------------------------------------------------------------------------
-
-    @property
-    def plan(self) -> Plan:
-        """The plan shown."""
-        return self.document.plan
-
-    @property
-    def model(self) -> DoorModel | None:
-        """The door of the plan's car, once it has been set out."""
-        found = self._doors.get(self.plan.car)
-        return None if found is None else found[0]
-
-    @property
-    def start(self) -> Frame | None:
-        """The untouched start of the plan's car."""
-        found = self._doors.get(self.plan.car)
-        return None if found is None else found[1]
-
-    @property
-    def move(self) -> Move | None:
-        """The selected move."""
-        index = self.selection.now.move
-        return self.plan.moves[index] if index < len(self.plan.moves) else None
-
-    def record(self, index: int) -> MoveRecord | None:
-        """Return what was worked out for a move of the plan shown, None if nothing yet or it is foretold."""
-        return None if self.asking.hides(index) else self._records.get(key_of(self.plan, index))
-
-    def hides(self, what: str) -> bool:
-        """Tell whether answers, ladder, arrow or map are kept shut, by the teacher or by a prediction."""
-        return what in self.locks.shut or self.asking.unspoken
-
-    @property
-    def line(self) -> Timeline | Beside:
-        """What plays and scrubs: the moments, or the clock of two plans while they stand side by side."""
-        return self.beside if self.beside.rows is not None else self.timeline
-
-    def records(self, plan: Plan | None = None) -> tuple[MoveRecord, ...]:
-        """Return the records of a plan's leading moves, up to the first that is not worked out."""
-        found: list[MoveRecord] = []
-        plan = self.plan if plan is None else plan
-        for index in range(len(plan.moves)):
-            record = self._records.get(key_of(plan, index))
-            if record is None:
-                break
-            found.append(record)
-        return tuple(found)
-
-    @property
-    def solved_count(self) -> int:
-        """How many leading moves have been worked out."""
-        return len(self.records())
-
-    @property
-    def result_here(self) -> MoveResult | None:
-        """The result of the move whose end is shown; None on the way."""
-        index = self.timeline.move
-        if index < 0 or self.timeline.position != self.timeline.last_of(index):
-            return None
-        record = self.record(index)
-        return record.result if record is not None else None
-
-    @property
-    def aiming(self) -> bool:
-        """Whether the selected move has yet to begin at the moment shown: then the aim is drawn."""
-        if self.move is None or not is_driven(self.move):
-            return False
-        return self.timeline.move < self.selection.now.move
-
-    def before(self, index: int) -> Before:
-        """Return the metal that a move of the plan finds: the car and the moves before it."""
-        return self.plan.car, self.plan.past(index)
-
-    def wish_touch(self, index: int, move: Move) -> None:
-        """Ask for a push to be tried in a move's place, if the worker is free and the metal known."""
-        if not self.queue.busy and index <= self.solved_count:
-            self.aims.wish(self.before(index), move)
-
-    # --- what may be done --------------------------------------------------------------------------------
-
-    @property
-    def can_open(self) -> bool:
-        """Whether the tips can be opened (or closed) by hand now."""
-        return (
-            self.model is not None
-            and self.move is not None
-            and is_driven(self.move)
-            and self.selection.now.move <= self.solved_count
-            and not self.queue.busy
-            and not self.asking.open
-        )
-
-    @property
-    def can_run(self) -> bool:
-        """Whether the plan has moves to work out."""
-        return self.model is not None and bool(self.plan.moves) and not (self.queue.busy or self.asking.open)
-
-    @property
-    def can_go_on_from_here(self) -> bool:
-        """Whether the moment shown lies before the end, so that the plan can be cut there."""
-        if self.queue.busy or self.timeline.move < 0:
-            return False
-        return cut_here(self.plan, self.timeline) != self.plan
-
-    @property
-    def can_stop(self) -> bool:
-        """Whether there is work to give up."""
-        return self.queue.busy
-
-    @property
-    def busy_words(self) -> str:
-        """What is going on, in a few words; empty when nothing is."""
-        request = self.queue.current
-        if request is None:
-            return ""
-        if request.job is Job.PREPARE:
-            return "Setting out the door"
-        if request.aside:
-            return "Working out the plan beside"
-        if self.queue.standing is Standing.STOPPING:
-            return "Letting go"
-        verb = "Opening the tips" if self.move is None else words_of(self.move).verbs[1]
-        return verb if self.queue.standing is Standing.RUNNING else "Getting ready"
 
     # --- wishes ------------------------------------------------------------------------------------------
 
     def prepare(self) -> None:
-        """Ask for the door of the plan's car, unless it is there."""
-        if self.model is None:
-            self.asked.emit(self.queue.issue(Job.PREPARE, self.plan))
+        """Ask for the door of the plan's car, and for a kept start of its wreck, unless they are there."""
+        wanted = (self.plan.car, self.plan.past(0), self.document.path)
+        lacking = self.is_wrecked and wanted != self._asked_for
+        if self.model is None or (lacking and not self.queue.busy):
+            self._asked_for = wanted
+            self.asked.emit(self.queue.issue(Job.PREPARE, self.plan, file=self.document.path))
 
     def run(self, last: int | None = None) -> None:
         """Ask for the moves that are not worked out yet, up to `last` (all of them)."""
@@ -212,14 +81,38 @@ class Session:
             self.timeline.go(len(self.timeline) if place is None else place)
             return
         self._show_records(first)
-        self.asked.emit(self.queue.issue(Job.SOLVE, self.plan, first=first, last=end))
+        self.asked.emit(
+            self.queue.issue(Job.SOLVE, self.plan, first=first, last=end, file=self.document.path)
+        )
+
+    def find(self) -> None:
+        """Ask for the wreck alone, its moments laid out as they come."""
+        if self.can_find:
+            self.asked.emit(self.queue.issue(Job.FIND, self.plan, file=self.document.path))
+
+    def watch_wreck(self) -> None:
+        """Lay out how the car was wrecked, in place of the plan's moments; the last one is its start."""
+        if self.found is not None and self.found.moves:
+            show_wreck(self.timeline, self.found)
+
+    def leave_wreck(self) -> None:
+        """Lay out the plan's moments again."""
+        if self.timeline.shows_wreck:
+            self._show_records()
 
     def run_aside(self, plan: Plan) -> None:
         """Ask for the moves of a plan that is not the one shown, as far as they are not worked out."""
         first = len(self.records(plan))
         if self.can_run and first < len(plan.moves):
             self.asked.emit(
-                self.queue.issue(Job.SOLVE, plan, first=first, last=len(plan.moves) - 1, aside=True)
+                self.queue.issue(
+                    Job.SOLVE,
+                    plan,
+                    first=first,
+                    last=len(plan.moves) - 1,
+                    aside=True,
+                    file=self.document.path,
+                )
             )
 
     def run_selected_to(self, opening_m: float) -> None:
@@ -237,7 +130,13 @@ class Session:
         self.run(index)
 
     def hold(self) -> None:
-        """Open the tips for as long as they are held, on from the moment shown; a tool is let off at once."""
+        """Open the tips for as long as they are held, on from the moment shown; a tool is let off at once.
+
+        A wreck that stands before them is worked out first, and by itself.
+        """
+        if not self.start_is_known:
+            self.find()
+            return
         if self.move is not None and not is_driven(self.move):
             self.run(self.selection.now.move)
             return
@@ -249,7 +148,11 @@ class Session:
         seen = frame.opening_m if inside and frame is not None else 0.0
         self._show_records(index, self.timeline.position if inside else None)
         first = min(index, self.solved_count)
-        self.asked.emit(self.queue.issue(Job.PUSH, self.plan, first=first, last=index, shown_from_m=seen))
+        self.asked.emit(
+            self.queue.issue(
+                Job.PUSH, self.plan, first=first, last=index, shown_from_m=seen, file=self.document.path
+            )
+        )
 
     def let_go(self) -> None:
         """Stop opening at the next point of the grid; what was reached is kept."""
@@ -292,23 +195,23 @@ class Session:
 
     def change_car(self, car: Car, label: str) -> None:
         """Put the same moves on another car, and work them out again."""
-        if car == self.plan.car:
+        self.change_plan(self.plan.with_car(car), label)
+
+    def change_plan(self, plan: Plan, label: str) -> None:
+        """Show another plan in this one's place, and work it out again if this one was."""
+        if plan == self.plan:
             return
-        self._run_again = bool(self.plan.moves) and self.solved_count > 0 and not self.asking.open
-        self.document.commit(self.plan.with_car(car), label)
+        self._run_again = bool(plan.moves) and self.solved_count > 0 and not self.asking.open
+        self.document.commit(plan, label)
         self._maybe_run_again()
 
     def change_tool(self, tool: Tool, label: str) -> None:
         """Use another tool in every move that has one, and work them out again."""
         moves = tuple(
-            msgspec.structs.replace(move, tool=tool) if isinstance(move, Spread | Squeeze) else move
+            msgspec.structs.replace(move, tool=tool) if hasattr(move, "tool") else move
             for move in self.plan.moves
         )
-        if moves == self.plan.moves:
-            return
-        self._run_again = self.solved_count > 0 and not self.asking.open
-        self.document.commit(msgspec.structs.replace(self.plan, moves=moves), label)
-        self._maybe_run_again()
+        self.change_plan(msgspec.structs.replace(self.plan, moves=moves), label)
 
     def _maybe_run_again(self) -> None:
         if self._run_again and self.can_run:
@@ -324,6 +227,9 @@ class Session:
             if isinstance(answer, DoorReady):
                 # A door is true for its car, whoever asked for it.
                 self._keep_door(answer)
+            if isinstance(answer, FoundReady):  # so is a wrecked car for its wreck
+                self._keep_found(answer)
+                continue
             if isinstance(answer, Aimed):
                 self.aims.take(answer)
                 continue
@@ -342,6 +248,13 @@ class Session:
         if not answers or request is None or request.aside:
             return
         for answer in answers:
+            if answer.move < 0:
+                if self.untouched is not None and not self.timeline.shows_wreck:
+                    self.timeline.show(self.untouched, (), before=-len(request.plan.wreck) - 2)
+                self.timeline.append(answer.move - 1, answer.frames)
+                continue
+            if self.timeline.shows_wreck:
+                self._show_records(request.first)
             held = request.job is Job.PUSH and answer.move == request.last
             seen = request.shown_from_m if held else 0.0
             kept = [frame for frame in answer.frames if seen == 0.0 or frame.opening_m > seen + 1e-9]
@@ -362,21 +275,28 @@ class Session:
             self._maybe_run_again()
 
     def _keep_door(self, answer: DoorReady) -> None:
-        known = answer.car in self._doors
-        self._doors[answer.car] = (answer.model, answer.start)
-        self._doors.move_to_end(answer.car)
-        while len(self._doors) > DOORS_KEPT:
-            self._doors.popitem(last=False)
-        if answer.car == self.plan.car and not known:
+        new = self._known.keep_door(answer.car, answer.model, answer.start)
+        if answer.car == self.plan.car and new:
             self._show_records()
             self.changed.emit()
 
+    def _keep_found(self, answer: FoundReady) -> None:
+        untouched = self._known.door(answer.car)
+        if untouched is None:
+            return
+        found = FoundCar(answer.start, answer.told, untouched[1], answer.moves)
+        self._known.keep_found(answer.car, answer.before, found)
+        request = self.queue.current
+        if (answer.car, answer.before) != (self.plan.car, self.plan.past(0)):
+            return
+        if request is not None and request.number == answer.number and request.job is Job.FIND:
+            self.watch_wreck()
+        elif request is None or request.job is Job.PREPARE:
+            self._show_records()
+        self.changed.emit()
+
     def _keep_record(self, answer: MoveReady) -> None:
-        key = key_of(answer.plan, answer.move)
-        self._records[key] = answer.record
-        self._records.move_to_end(key)
-        while len(self._records) > RECORDS_KEPT:
-            self._records.popitem(last=False)
+        self._known.keep_record(answer.plan, answer.move, answer.record)
         request = self.queue.current
         if request is not None and request.aside:
             self.changed.emit()
@@ -409,22 +329,28 @@ class Session:
 
     def know(self, plan: Plan, records: Sequence[MoveRecord]) -> None:
         """Take in what was worked out for a plan's leading moves before, so that nobody waits for it."""
-        for index, record in enumerate(records):
-            self._records.setdefault(key_of(plan, index), record)
+        self._known.learn(plan, records)
         request = self.queue.current
         solving = request is not None and request.job is not Job.PREPARE
         if plan == self.plan and records and not solving:
             self._show_records()
             self.changed.emit()
 
+    def _filed(self) -> None:
+        """Have the start of a wrecked car kept beside its plan, too."""
+        if self.is_wrecked and self.model is not None:
+            self.prepare()
+
     def _plan_changed(self) -> None:
+        if self._file != self.document.path:
+            self._file = self.document.path
+            self._known.forget_starts()
         request = self.queue.current
         if request is not None and not still_wanted(request, self.plan, self.beside.plan):
             self.stop()
         self.selection.keep_within(len(self.plan.moves))
         self._show_records()
-        if self.model is None:
-            self.prepare()
+        self.prepare()
         self.changed.emit()
 
     def _show_records(self, count: int | None = None, position: int | None = None) -> None:
@@ -444,8 +370,3 @@ class Session:
         before = 1 + sum(len(frames) for frames in moves[:-1])
         moves[-1] = moves[-1][: position - before + 1]
         self.timeline.show(self.start, moves)
-
-
-def key_of(plan: Plan, index: int) -> Key:
-    """Return what a move's outcome depends on: the car and the moves up to and including it."""
-    return plan.car, plan.past(index + 1)

@@ -14,6 +14,7 @@ from ui.state.lesson_results import PlanResult, filled
 from ui.state.overlay import Overlay
 from ui.state.papers import handout, quiz_on_paper
 from ui.state.practice import items_of, reveal
+from ui.state.prompts import CAUTION, IS_IT_NEEDED, plan_hazards
 from ui.state.sheet import (
     BEFORE,
     BOX,
@@ -56,7 +57,8 @@ def bridge(
         Picture(result.called, result.called, camera="latch", aim=True, moment="start") for result in shown
     )
     body = title_of(title) + _shown_row(shown)
-    rows = [signs()[ALWAYS], *(signs()[event] for event in events_of(moves, more))]
+    met = cautions_met(results)
+    rows = [signs()[ALWAYS], *(signs()[event] for event in events_of(moves, (*more, *met)))]
     body += heading("On the screen, and on the metal")
     body += table(
         ("On the screen", "Look", "Listen", "Feel", "Stop"),
@@ -74,6 +76,7 @@ def bridge(
         size="8.5pt",
         pad=3,
     )
+    body += _named_hazards(results)
     body += _local(overlay)
     body += heading("What happened on the metal")
     body += fields(("Date", "Place", "Door: seam, metal, latch (no make)", "Tool"), (16, 22, 38, 24))
@@ -105,6 +108,22 @@ def _shown_row(shown: Sequence[PlanResult]) -> str:
         picture, _, words = cells[0].partition("/>")
         return beside([(52, f"{picture}/>"), (48, words)])
     return beside([(49, cells[0]), (2, ""), (49, cells[1])])
+
+
+def cautions_met(results: Sequence[PlanResult]) -> tuple[str, ...]:
+    """Return the event of blades that met a hidden restraint part, if a kept run came to it."""
+    raw = [one for result in results if result.kept for one in result.kept.results]
+    kinds = {event["kind"] for one in raw for event in one.get("events", ())}
+    return (CAUTION,) if CAUTION in kinds else ()
+
+
+def _named_hazards(results: Sequence[PlanResult]) -> str:
+    """Return the cards of the hazards that the plans' own moves bring, each once."""
+    names = dict.fromkeys(name for result in results for name in plan_hazards(result.plan))
+    if not names:
+        return ""
+    cards = (f"{name.capitalize()}: {hazards()[name]}" for name in names if name in hazards())
+    return paragraph(f"{IS_IT_NEEDED}", size="9pt") + bullets(cards)
 
 
 def _local(overlay: Overlay | None) -> str:

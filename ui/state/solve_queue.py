@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import enum
 from dataclasses import dataclass
+from pathlib import Path
 
 from sim.move_words import opened
 from sim.plan import Plan
@@ -17,6 +18,8 @@ class Job(enum.Enum):
     """Set out the door of a car, and its untouched start."""
     SOLVE = "solve"
     """Run moves to the openings the plan says."""
+    FIND = "find"
+    """Work out how the plan's car was wrecked, and no more."""
     PUSH = "push"
     """Open the tips for as long as they are held, or to the tool's end."""
 
@@ -33,6 +36,7 @@ class Request:
     last : index of the last move to run; of a push, the move that is held
     shown_from_m : frames of the held move up to this opening were seen before, and are not drawn again
     aside : the plan is not the one shown: its records are kept and its moments not laid out
+    file : where the plan is filed: saved starts are looked for beside it, and what is made is kept there
     """
 
     number: int
@@ -42,6 +46,7 @@ class Request:
     last: int = -1
     shown_from_m: float = 0.0
     aside: bool = False
+    file: Path | None = None
 
 
 class Standing(enum.Enum):
@@ -100,10 +105,11 @@ class SolveQueue:
         last: int = -1,
         shown_from_m: float = 0.0,
         aside: bool = False,
+        file: Path | None = None,
     ) -> Request:
         """Return a new request; any older one no longer counts."""
         self._last_number += 1
-        request = Request(self._last_number, job, plan, first, last, shown_from_m, aside)
+        request = Request(self._last_number, job, plan, first, last, shown_from_m, aside, file)
         self._current = request
         self._move_to(Standing.WAITING)
         return request
@@ -153,6 +159,8 @@ def still_wanted(request: Request, plan: Plan, beside: Plan | None) -> bool:
         return request.plan == beside
     if request.job is Job.PREPARE:
         return request.plan.car == plan.car
+    if request.job is Job.FIND:
+        return (request.plan.car, request.plan.past(0)) == (plan.car, plan.past(0))
     last = request.last
     same_before = request.plan.past(last) == plan.past(last)
     held = request.job is Job.PUSH and last < len(plan.moves)

@@ -10,10 +10,12 @@ import msgspec
 
 from sim.move_words import opened
 from sim.plan import Plan
+from ui.state.scrubbing import places
 from ui.state.signal import Signal
 
 if TYPE_CHECKING:
     from sim.record import Event, Frame
+    from ui.state.known import FoundCar
 
 
 @dataclass(frozen=True)
@@ -58,8 +60,13 @@ class Timeline:
 
     @property
     def move(self) -> int:
-        """Index of the move the moment shown belongs to; -1 at the start."""
+        """Index of the move the moment shown belongs to; -1 at the start, below it in a wreck."""
         return self._moves[self._position] if self._frames else -1
+
+    @property
+    def shows_wreck(self) -> bool:
+        """Whether the moments are those of how the car was wrecked, and not the plan's."""
+        return bool(self._moves) and self._moves[0] < -1
 
     @property
     def last_move(self) -> int:
@@ -80,6 +87,10 @@ class Timeline:
         """Return the frames of one move."""
         return tuple(f for f, m in zip(self._frames, self._moves, strict=True) if m == move)
 
+    def places(self) -> tuple[float, ...]:
+        """Return where each moment stands along the bar, 0 .. 1."""
+        return places(self._moves, [frame.opening_m for frame in self._frames])
+
     def starts(self) -> tuple[int, ...]:
         """Return the position of each move's first frame."""
         return tuple(i for i in range(1, len(self._moves)) if self._moves[i] != self._moves[i - 1])
@@ -90,13 +101,21 @@ class Timeline:
         return found[-1] if found else None
 
     def show(
-        self, start: Frame | None, moves: Sequence[Sequence[Frame]], position: int | None = None
+        self,
+        start: Frame | None,
+        moves: Sequence[Sequence[Frame]],
+        position: int | None = None,
+        *,
+        before: int = -1,
     ) -> None:
-        """Lay out other moments; the last one is shown unless a position is given."""
+        """Lay out other moments; the last one is shown unless a position is given.
+
+        ``before`` is the number of what stands before the moves, below -1 for those of a wreck.
+        """
         self._frames, self._moves, self._marks = [], [], []
         if start is not None:
-            self._add(-1, start)
-        for index, frames in enumerate(moves):
+            self._add(before, start)
+        for index, frames in enumerate(moves, start=before + 1):
             for frame in frames:
                 self._add(index, frame)
         last = max(0, len(self._frames) - 1)
@@ -135,6 +154,12 @@ class Timeline:
         self._frames.append(frame)
         self._moves.append(move)
         self._marks.extend(Mark(position, move, event) for event in frame.events)
+
+
+def show_wreck(timeline: Timeline, found: FoundCar) -> None:
+    """Lay out how a car was wrecked: untouched, the moves of the wreck, and at -1 the car as it was found."""
+    moves = (*found.moves, (found.start,))
+    timeline.show(found.untouched, moves, before=-1 - len(moves))
 
 
 def cut_here(plan: Plan, timeline: Timeline) -> Plan:

@@ -76,3 +76,23 @@ def test_whole_metal_has_no_raw_edge(model):
     whole = np.asarray(model.structure.triangles)
     pairs, _ = raw_edges(whole, whole, len(model.start.points))
     assert len(pairs) == 0
+
+
+def test_a_prop_stands_on_the_ground_under_what_it_holds():
+    points = tools.prop_solid(np.array([0.9, 0.4, 0.35]), -0.31)[0]
+    assert points[:, 2].min() == pytest.approx(-0.31, abs=1e-9)
+    assert points[:, 2].max() == pytest.approx(0.35, abs=1e-9)
+    assert np.abs(points[:, :2] - [0.9, 0.4]).max() <= 3.0 * tools.PROP_M + 1e-9
+
+
+def test_a_strap_is_a_flat_band_from_the_door_to_the_body():
+    door, body = np.array([1.0, 0.5, 0.4]), np.array([1.1, 0.0, 1.2])
+    points = tools.strap_solid(door, body)[0]
+    along = (body - door) / np.linalg.norm(body - door)
+    way = (points - door) @ along
+    ends = 0.4 * tools.STRAP_M[0]  # a ball at each end
+    assert way.min() == pytest.approx(-ends, abs=1e-3)
+    assert way.max() == pytest.approx(np.linalg.norm(body - door) + ends, abs=1e-3)
+    between = points[(way > 0.1) & (way < 0.5)]
+    off = between - door - ((between - door) @ along)[:, None] * along
+    assert not len(off) or np.linalg.norm(off, axis=1).max() <= 0.5 * np.hypot(*tools.STRAP_M) + 1e-9

@@ -7,7 +7,7 @@ import pytest
 from sim.door_model import build_model
 from sim.plan import Car, EdgePoint, Plan, Spread
 from sim.run import solve_plan, start_frame
-from ui.state import session as session_module
+from ui.state import known
 from ui.state.answers import DoorReady, Ended, MoveReady
 from ui.state.branches import branches
 from ui.state.history import History
@@ -62,7 +62,7 @@ def test_a_step_is_found_at_the_moment_it_was_left_at(sitting, record):
 
 def test_any_step_of_any_branch_has_the_metal_of_its_first_visit(monkeypatch):
     """Worked out again after it was forgotten, the state's hash is the same, bit for bit."""
-    monkeypatch.setattr(session_module, "RECORDS_KEPT", 1)
+    monkeypatch.setattr(known, "RECORDS_KEPT", 1)
     car = Car(lattice_spacing_m=0.06)
     model = build_model(car)
     session = Session(Plan(car=car, moves=(Spread(opening_m=0.0025),)))
