@@ -12,7 +12,7 @@ from typing import Any
 import msgspec
 
 from sim.map_cell import Look
-from sim.outcome_map import Ask, MapDifference, OutcomeMap, made
+from sim.outcome_map import Ask, MapDifference, OutcomeMap, made, needs_second
 from sim.problems import PlanError
 from sim.results import LIMITS_LINE, MODEL_VERSION
 
@@ -51,6 +51,17 @@ class MapStore:
                 found[line.turn, line.index] = line.look
         cells = len(ask.grid.cells)
         return {key: one for key, one in found.items() if key[0] in (0, 1) and 0 <= key[1] < cells}
+
+    def whole(self, ask: Ask) -> OutcomeMap | None:
+        """Return the map, if every run it needs is kept."""
+        found = self.looks(ask)
+        first = [found.get((0, index)) for index in range(len(ask.grid.cells))]
+        known = [one for one in first if one is not None]
+        second = {index: one for (turn, index), one in found.items() if turn == 1}
+        needed = {k for k, one in enumerate(known) if needs_second(one)}
+        if len(known) < len(first) or not needed <= set(second):
+            return None
+        return made(ask, known, {index: second[index] for index in needed})
 
     def add(self, ask: Ask, turn: int, index: int, one: Look) -> None:
         """Keep one run."""

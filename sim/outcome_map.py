@@ -176,7 +176,7 @@ def verdicts(grid: Grid, first: Sequence[Look], second: Mapping[int, Look]) -> t
         other = second.get(index)
         near = [words[k] for k in grid.beside(index)]
         why = open_question(first[index]) or _other_lattice(first[index], other)
-        if not why and words[index] != CANNOT and words[index] not in near:
+        if not why and words[index] != CANNOT and near and words[index] not in near:
             why = "No place beside it comes out the same."
         out.append(Told(cell, NOT_SETTLED if why else first[index].word, first[index], other, why))
     return tuple(out)
@@ -221,6 +221,14 @@ class MapDifference(msgspec.Struct, frozen=True):
     changes: tuple[Change, ...]
 
 
+def same_cells(one: Ask, other: Ask) -> None:
+    """Raise PlanError when two maps have other cells, so that they cannot be compared."""
+    if one.grid != other.grid:
+        raise PlanError(
+            "car", "of the two plans has doors of another size, so their cells are not the same; use one size"
+        )
+
+
 def difference(before: OutcomeMap, after: OutcomeMap) -> MapDifference:
     """Return the cells in which two maps differ; a broken weld counts as its seam parting.
 
@@ -229,10 +237,7 @@ def difference(before: OutcomeMap, after: OutcomeMap) -> MapDifference:
     PlanError
         When the maps have other cells.
     """
-    if before.ask.grid != after.ask.grid:
-        raise PlanError(
-            "car", "of the two plans has doors of another size, so their cells are not the same; use one size"
-        )
+    same_cells(before.ask, after.ask)
     pairs = zip(before.told, after.told, strict=True)
     changes = [
         Change(index, one.cell, one.word, two.word)

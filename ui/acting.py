@@ -82,6 +82,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
+        self.lessons.show_map = self.maps.for_step
         self.teaching.before_asking = lambda: (self.beside.away(), self.maps.away())
         self.teaching.lesson_path = lambda: self.lessons.walk.path
         self.lessons.walk.changed.connect(self.teaching.page_turned)

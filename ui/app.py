@@ -135,6 +135,7 @@ class App:
         scrub.run_wished.connect(acting.run_to)
         acting.presenter.changed = lambda: self.showing.later("moment")
         self.showing.more += [acting.plan_side.show_wreck, acting.plan_side.show, acting.prompts.show]
+        self.showing.page_words = lambda: acting.maps.class_words
         self.showing.class_words = lambda: acting.presenter.class_words
         acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
         scrub.position_wished.connect(lambda position: session.line.go(position))

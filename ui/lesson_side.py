@@ -11,6 +11,7 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QFileDialog
 
 from sim import kept
+from sim.plan import Plan
 from sim.problems import PlanError
 from ui.beside_side import BesideSide
 from ui.filing import Filing
@@ -65,6 +66,8 @@ class LessonSide:
         """Whether the teacher has notes shown in the class's window; None while nobody has said."""
         self._waiting, self._beside, self._before = False, False, 0
         self._shown_as: tuple[object, bool] | None = None
+        self.show_map: Callable[[str, Plan | None], object] = lambda _wanted, _other: None
+        """Opens the outcome map a step asks for, or puts it away: what is wanted, and the plan beside."""
         window.left_pages.addWidget(self.panel)
         filing.open_lesson = self.open
         panel = self.panel
@@ -149,6 +152,7 @@ class LessonSide:
 
     def _step_changed(self) -> None:
         if not self.walk.is_open:
+            self.show_map("", None)
             self._turn_to(lesson=False)
             return
         self._beside = False
@@ -167,6 +171,8 @@ class LessonSide:
         self._show_view(step)
         self._show_panel()
         self._place()
+        other = self.walk.results.get(step.beside)
+        self.show_map(step.map, None if other is None else other.plan)
 
     def put_beside(self) -> bool:
         """Put the step's own second plan beside the first; return whether it has one that can stand there."""

@@ -12,7 +12,7 @@ from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 
 from sim.map_words import cell_brief
 from sim.outcome_map import Ask, MapDifference, OutcomeMap, asked
-from sim.plan import EdgePoint, Spread
+from sim.plan import EdgePoint, Plan, Spread
 from sim.problems import PlanError
 from ui.main_window import MainWindow
 from ui.map_jobs import MapWorker
@@ -44,13 +44,14 @@ class MapSide:
 
     def __init__(self, session: Session, window: MainWindow, folder: Path) -> None:
         self.session, self.window = session, window
-        self.maps, self.worker = Maps(), MapWorker(folder / KEPT)
+        self.maps, self.worker = Maps(folder / KEPT), MapWorker(folder / KEPT)
         self.card = MapCard(self._paint)
         self._sheet: MapSheet | None = None
         self._told: ToldSheet | None = None
         self._side: StageSide | None = None
         self._other: str = ""
         self._cursor: int | None = None
+        self._by_step = False
         self._ask: tuple[object, Ask | None, str] = (None, None, "")
         self._papered: tuple[object, ...] = ()
         self.before_opening: Callable[[], object] = lambda: None
@@ -129,6 +130,14 @@ class MapSide:
             view.set(dataclasses.replace(view.options, drawer="reading"))
         self.show()
         return True
+
+    def for_step(self, wanted: str, other: Plan | None) -> None:
+        """Open what a lesson's step asks for: "one" map, "both" for what changes; put it away for none."""
+        if wanted:
+            self._by_step = self.open(asked(other).key if wanted == "both" and other is not None else "")
+        elif self._by_step:
+            self._by_step = False
+            self.away()
 
     def away(self) -> None:
         """Put the page away and show the reading again."""
@@ -222,9 +231,11 @@ class MapSide:
     def show(self) -> None:
         """Show page, band and large chart as things stand."""
         shown = self.on
+        words = self._words() if shown else MapWords()  # what is put away holds nothing of it
+        self.card.show_words(words)
         if shown:
-            self.card.show_words(self._words())
             self.card.canvas.update()
+            self.window.show_lower_third(words.sentence)
         if self._sheet is not None and self._sheet.isVisible():
             if self.outcome is None or not shown:
                 self._sheet.close()
@@ -244,6 +255,11 @@ class MapSide:
         if outcome is None:
             return MapWords(note=note(maps, ask), can_make=not maps.busy, busy=maps.busy)
         return told(maps, ask, outcome, self.apart, self._other, self._cursor, units)
+
+    @property
+    def class_words(self) -> str:
+        """What a class reads below a stage that stands alone: the map in one sentence, while it is open."""
+        return self._words().sentence if self.on else ""
 
     def _text(self) -> str:
         outcome = self.outcome

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,7 +23,13 @@ KEPT = "maps"
 
 
 def outcome_map(
-    plan: Path, *, out: Path, other: Path | None = None, again: bool = False, workers: int | None = None
+    plan: Path,
+    *,
+    out: Path,
+    other: Path | None = None,
+    keep: Path | None = None,
+    again: bool = False,
+    workers: int | None = None,
 ) -> int:
     """Map what a plan's push would do at each place along the door's edges; write map.json, .csv, .png, .txt.
 
@@ -37,22 +44,31 @@ def outcome_map(
         The folder for the map. It is made, or written again when it holds an earlier map.
     other
         A second plan, on another door or with another tool: also write the places that change.
+    keep
+        A file in which the map is kept in short, to come with a lesson (`assets/maps`).
     again
         Make every run again.
     workers
         How many processes; as many as the machine has cores if left out.
     """
+    from sim import map_file
+    from sim.outcome_map import same_cells
+
     asked = [(path, *_asked(path)) for path in (plan, other) if path is not None]
     check_folder(out, FILES)
+    try:
+        same_cells(asked[0][2], asked[-1][2])
+    except PlanError as error:
+        raise Refusal(f"--other {other}: {sentence_of(error)}") from error
     count = worker_count(workers)
     with fresh_folder(out) as folder:
         maps = [_made(ask, again=again, workers=count) for _, _, ask in asked]
+        said = _write(folder, [read for _, read, _ in asked], maps)
         try:
-            said = _write(folder, [read for _, read, _ in asked], maps)
+            if keep is not None:
+                map_file.write(keep, map_file.kept_json(maps[0]))
         except PlanError as error:
-            raise Refusal(f"--other {other}: {sentence_of(error)}") from error
-    import sys
-
+            raise Refusal(sentence_of(error)) from error
     sys.stdout.write(f"{said}\n{out}\n")
     return 0
 
@@ -70,21 +86,14 @@ def _asked(path: Path) -> tuple[Plan, Ask]:
     return plan, ask
 
 
-def known(ask: Ask, folder: Path | None = None) -> OutcomeMap | None:
-    """Return a map that comes with the program; None when there is none of it."""
-    from ui.state.maps import ready_map
-
-    del folder
-    return ready_map(ask)
-
-
 def _made(ask: Ask, *, again: bool, workers: int) -> OutcomeMap:
     """Return a map, made as far as it is not known."""
     from sim.map_file import MapStore
     from sim.map_run import MapRun
     from ui.machine import settings_folder
+    from ui.state.maps import ready_map
 
-    found = None if again else known(ask)
+    found = None if again else ready_map(ask)
     if found is not None:
         return found
     store = MapStore(settings_folder() / KEPT)

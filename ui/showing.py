@@ -40,6 +40,8 @@ class Showing:
         """What the class is to read below the stage before anything has moved."""
         self.more: list[Callable[[], object]] = []
         """Shows what is told beside plan and moment: the wreck, a move's form, prompts."""
+        self.page_words: Callable[[], str] = lambda: ""
+        """What is read below a stage that stands alone while another page than the reading is open."""
         self.show_second: Callable[[], object] = lambda: None
         """Draws the plan beside, where there is one."""
         self._dirty: set[str] = set()
@@ -145,7 +147,8 @@ class Showing:
         told = told.partition(". ")[0].rstrip(".") + "." if told else ""
         at_rest = session.aiming or reading.sentence == SHUT
         told = self.class_words() or told if at_rest else told
-        window.show_lower_third(told if read_here else "")  # a card or a pair has its own words beside
+        # a card or a pair has its own words beside
+        window.show_lower_third(told if read_here else self.page_words())
 
     def _show_able(self) -> None:
         session, window = self.session, self.window

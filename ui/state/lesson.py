@@ -20,6 +20,7 @@ FIGURE = re.compile(r"\{([a-z0-9_-]+)\.([a-z_]+?)(?:_of_move_(\d+))?\}")
 Level = Literal["awareness", "operations", "technician"]
 Session = Literal["tools and techniques", "strategy and tactics"]
 Phase = Literal["open", "show", "try", "check"]
+MAP_STEPS = ("", "one", "both")
 PHASES: tuple[Phase, ...] = ("open", "show", "try", "check")
 DEBRIEF_TITLE = "Debrief"
 """Title of the step that ends a lesson: its questions, and for the teacher what should have come out."""
@@ -70,6 +71,7 @@ class Step(msgspec.Struct, frozen=True):
     camera : a saved view;  colours : what the metal's colours show
     layers : how a layer is drawn: "solid", "see_through", "off"
     beside : name of a second plan to be seen beside the first
+    map : "one" opens the outcome map of the step's plan, "both" what changes from it to the plan beside
     words : for the class;  notes : for the teacher;  question : name of a question
     """
 
@@ -82,6 +84,7 @@ class Step(msgspec.Struct, frozen=True):
     colours: str = ""
     layers: dict[str, str] = {}
     beside: str = ""
+    map: str = ""
     words: str = ""
     notes: str = ""
     question: str = ""

@@ -11,6 +11,7 @@ from ui.state.bank import key_of, outcome
 from ui.state.lesson import Expected, Lesson
 from ui.state.lesson_file import texts_of, unknown_fields
 from ui.state.lesson_results import FIGURES, PlanResult, unknown_figures
+from ui.state.maps import ready_map
 from ui.state.signs import hazards, signs
 
 
@@ -32,6 +33,7 @@ def looked_through(lesson: Lesson, results: Mapping[str, PlanResult], text: str)
         lines += [f"{path}: {figure} is no figure" for figure in unknown_figures(words)]
     lines += [f"no hazard card of this name: {name}" for name in lesson.hazards if name not in hazards()]
     lines += [f"no sign of this name: {name}" for name in lesson.signs if name not in signs()]
+    lines += _maps(lesson, results)
     lines += [result.why_stale for result in results.values() if not result.fresh]
     failed = False
     for pair in lesson.expected:
@@ -43,6 +45,21 @@ def looked_through(lesson: Lesson, results: Mapping[str, PlanResult], text: str)
         graded = f"key: {key.outcome}, {key.difficulty}" if key.settled else f"not graded: {key.why_not}"
         lines.append(f"question {question.name}: {graded}")
     return Report(tuple(lines), failed)
+
+
+def _maps(lesson: Lesson, results: Mapping[str, PlanResult]) -> list[str]:
+    """Return which outcome maps that steps ask for do not come with the program."""
+    from sim.outcome_map import asked  # the mechanics come when a lesson is looked through
+
+    lines = []
+    for step in lesson.steps:
+        names = [step.plan, step.beside] if step.map == "both" else [step.plan] if step.map else []
+        lines += [
+            f"no outcome map of {results[name].file}: a class would wait for it; make it with hemline map"
+            for name in names
+            if name in results and ready_map(asked(results[name].plan)) is None
+        ]
+    return list(dict.fromkeys(lines))
 
 
 def expectation(pair: Expected, results: Mapping[str, PlanResult]) -> str:

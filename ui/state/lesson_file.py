@@ -18,7 +18,7 @@ from tomlkit.exceptions import ParseError
 
 from sim.planfile import check_version
 from sim.problems import PlanError
-from ui.state.lesson import FIGURE, SCHEMA_VERSION, Lesson, Phase
+from ui.state.lesson import FIGURE, MAP_STEPS, SCHEMA_VERSION, Lesson, Phase
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
 CAMERAS = ("three_quarter", "latch", "hinge", "patient", "section", "top")
@@ -176,6 +176,9 @@ def checked(lesson: Lesson) -> Lesson:
         _among(f"{here}.question", step.question, questions, "name one of [[questions]]")
         _among(f"{here}.camera", step.camera, CAMERAS, "use")
         _among(f"{here}.colours", step.colours, COLOUR_WORDS, "use")
+        _among(f"{here}.map", step.map, MAP_STEPS, "use")
+        if step.map == "both" and not step.beside:
+            raise PlanError(f"{here}.beside", "is missing; name the plan whose map is compared")
         for layer, shown in step.layers.items():
             _among(f"{here}.layers.{layer}", layer, LAYER_WORDS, "layers are")
             _among(f"{here}.layers.{layer}", shown, [mode.value for mode in Shown], "use")

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from importlib import resources
 from pathlib import Path
 
-from sim.map_file import kept_in, read_kept
+from sim.map_file import MapStore, kept_in, read_kept
 from sim.outcome_map import Ask, MapDifference, OutcomeMap, difference
 from sim.problems import PlanError
 from ui.state.signal import Signal
@@ -66,17 +66,21 @@ Said = MapStep | MapReady | MapTrouble
 class Maps:
     """Wishes and answers, with no Qt and no process.
 
+    Parameters
+    ----------
+    folder : where runs are kept as they come; a map made in an earlier sitting is found there
+
     Attributes
     ----------
     asked : emitted with each request to hand over;  dropped : when the runs under way are to end
     changed : emitted when something else may be shown
     """
 
-    def __init__(self) -> None:
+    def __init__(self, folder: Path | None = None) -> None:
+        self._store = None if folder is None else MapStore(folder)
         self._number = 0
         self._known: dict[str, OutcomeMap] = {}
         self._looked: set[str] = set()
-        self.titles: dict[str, str] = {}
         self.current: MapRequest | None = None
         self.progress: MapStep | None = None
         self.trouble: MapTrouble | None = None
@@ -85,11 +89,13 @@ class Maps:
         self.changed: Signal[[]] = Signal()
 
     def known(self, ask: Ask) -> OutcomeMap | None:
-        """Return the map of what is asked, if it was made in this sitting or comes with the program."""
+        """Return the map of what is asked, if it comes with the program or was made before."""
         key = ask.key
         if key not in self._known and key not in self._looked:
             self._looked.add(key)
             found = ready_map(ask)
+            if found is None and self._store is not None:
+                found = self._store.whole(ask)
             if found is not None:
                 self._known[key] = found
         return self._known.get(key)

@@ -210,3 +210,34 @@ def test_the_bar_has_its_zero_and_its_ends():
     assert "into" in dict(labels)[0.0] and "out of" in dict(labels)[1.0]
     assert stops[0][0] == 0.0 and stops[-1][0] == 1.0
     assert colour_bar("material") == ([], [])
+
+
+@pytest.mark.parametrize("vision", VISIONS)
+def test_words_of_an_outcome_map_are_told_apart(vision):
+    """In a map areas are filled with the hue itself: 10 apart where they share a pattern."""
+    for (first, a), (second, b) in itertools.combinations(colours.MAP_MARKS.items(), 2):
+        if a.pattern is b.pattern:
+            assert apart(a.colour, b.colour, vision) > 10.0, (first, second)
+
+
+def test_the_usual_words_of_a_map_differ_in_pattern_alone():
+    """What the ready maps say is told apart in a black and white print."""
+    usual = (
+        "seam parting",
+        "latch free",
+        "hinge free",
+        "skin tearing",
+        "not settled",
+        "stalled",
+        "weld broken",
+    )
+    patterns = [colours.MAP_MARKS[word].pattern for word in usual if word != "weld broken"]
+    assert len(set(patterns)) == len(patterns)
+
+
+@pytest.mark.parametrize("word", sorted(colours.MAP_MARKS))
+def test_a_pattern_s_ink_is_seen_on_its_hue(word):
+    """3:1 for graphics [wcag-2.2]; the dark ink of the patterns stands on every hue but black's own paper."""
+    colour = colours.MAP_MARKS[word].colour
+    if colour != OKABE_ITO["black"]:
+        assert contrast("#1B1C1E", colour) >= 3.0

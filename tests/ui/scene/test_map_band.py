@@ -1,0 +1,103 @@
+"""The outcome map's band on the door: where its cells lie; it follows the metal and goes without trace."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from sim.map_grid import grid_of
+from tests.ui.scene.conftest import moved, pixels
+from ui.map_chart import Chart, Tones, band_pictures, mark_of
+from ui.map_side import _array
+from ui.scene import picture
+from ui.scene.colours import rgb
+from ui.scene.map_band import COLUMN_M, _centres
+from ui.scene.stage import Stage
+
+pytestmark = pytest.mark.gl
+
+TONES = Tones("#FFFFFF", "#000000", "#303030", "#6e6e6e")
+
+
+class Ink:
+    paper, ink, quiet, hairline = "#FFFFFF", "#000000", "#303030", "#6e6e6e"
+
+
+@pytest.fixture(autouse=True)
+def type_is_there():
+    """Words are painted by Qt, which needs its machinery for type."""
+    picture._ensure_application()
+
+
+@pytest.fixture
+def stage(plotter, model):
+    made = Stage(plotter)
+    made.set_model(model)
+    made.view_preset("square")
+    yield made
+    made.close()
+
+
+def banded(stage, model, word="seam parting"):
+    grid = grid_of(model.mesh.shape)
+    chart = Chart([word] * len(grid.cells))
+    stage.band.set_out(model.panels()["front"], grid, model.start.points, model.outboard_sign)
+    images = band_pictures(chart, grid, Ink, model.outboard_sign > 0.0)
+    stage.band.paper({edge: _array(image) for edge, image in images.items()})
+    return grid
+
+
+def share_of(picture, colour):
+    return float(
+        (np.abs(picture.astype(int) - np.rint(255 * rgb(colour)).astype(int)).max(axis=2) < 12).mean()
+    )
+
+
+def test_the_band_shows_its_hue_and_goes_without_trace(stage, model):
+    before = pixels(stage)
+    banded(stage, model)
+    shown = pixels(stage)
+    assert (
+        share_of(shown, mark_of("seam parting").colour)
+        > share_of(before, mark_of("seam parting").colour) + 0.01
+    )
+    stage.band.hide()
+    np.testing.assert_array_equal(pixels(stage), before)
+
+
+@pytest.mark.parametrize("which", ["model", "left_model"])
+def test_every_cell_is_found_under_its_own_middle_on_metal_that_has_moved(which, request, plotter):
+    model = request.getfixturevalue(which)
+    made = Stage(plotter)
+    made.set_model(model)
+    grid = banded(made, model)
+    frame = moved(model, 0.03)
+    made.show_points(frame.points, frame)
+    nodes, weights = _centres(model.mesh, grid)
+    middles = np.einsum("ks,ksi->ki", weights, frame.points[nodes])
+    assert [made.band.cell_at(middle) for middle in middles] == list(range(len(grid.cells)))
+    assert made.band.cell_at(model.start.points[model.structure.names["skin_mid"]].mean(axis=0)) is None
+    made.close()
+
+
+def test_the_nearer_to_the_edge_the_shallower(stage, model):
+    grid = banded(stage, model)
+    nodes, weights = _centres(model.mesh, grid)
+    middles = np.einsum("ks,ksi->ki", weights, model.start.points[nodes])
+    for edge, way in (("latch_edge", -1.0), ("hinge_edge", 1.0)):
+        row = middles[[grid.index(edge, 5, column) for column in range(len(grid.depth_m))]]
+        assert np.diff(way * row[:, 0]) == pytest.approx(
+            np.full(4, COLUMN_M), abs=0.002
+        )  # the skin bulges a little
+
+
+def test_pictures_read_from_outside_on_either_side(model):
+    """The lip of the latch edge is at the left of a right-hand door and at the right of a left-hand one."""
+    grid = grid_of(model.mesh.shape)
+    words = ["stalled"] * len(grid.cells)
+    for row in range(len(grid.along_m)):
+        words[grid.index("latch_edge", row, 0)] = "seam parting"
+    for right_side, column in ((True, 20), (False, -20)):
+        image = _array(band_pictures(Chart(words), grid, Ink, right_side)["latch_edge"])
+        seam = np.rint(255 * rgb(mark_of("seam parting").colour))
+        assert (np.abs(image[:, column] - seam).max(axis=1) < 12).mean() > 0.7
