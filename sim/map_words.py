@@ -138,13 +138,21 @@ def difference_sentence(apart: MapDifference) -> str:
     total, count = len(apart.before.told), len(apart.changes)
     if not count:
         return f"All {total} places come out the same on both."
+    lead = f"{count} of {total} places come out otherwise, {total - count} the same"
     kinds: dict[tuple[str, str], int] = {}
     for change in apart.changes:
-        kinds[change.before, change.after] = kinds.get((change.before, change.after), 0) + 1
-    most = sorted(kinds.items(), key=lambda item: (-item[1], item[0]))[:3]
-    told = "; ".join(f"{before} becomes {after} at {number}" for (before, after), number in most)
-    lead = f"{count} of {total} places come out otherwise, {total - count} the same"
-    return f"{lead}: {told}{' and others' if len(kinds) > len(most) else ''}."
+        pair = (change.before, change.after)
+        if NOT_SETTLED not in pair:
+            kinds[pair] = kinds.get(pair, 0) + 1
+    loose = count - sum(kinds.values())
+    if not kinds:
+        open_words = "one of the two is not settled, so nowhere does one outcome become another"
+        return f"{lead}: at each of them {open_words}."
+    order = sorted(kinds.items(), key=lambda item: (-item[1], item[0]))
+    told = [f"{before} becomes {after} at {number}" for (before, after), number in order]
+    if loose:
+        told.append(f"at {loose} one of the two is not settled")
+    return f"{lead}: {'; '.join(told)}."
 
 
 def change_words(change: Change, units: Units = Units.METRIC) -> str:

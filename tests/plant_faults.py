@@ -22,6 +22,7 @@ COPIED = ("sim", "meshes", "assets", "tests", "ui", "pyproject.toml")
 BOOKS = "tests/sim/runs/test_books.py"
 ASKING = "tests/ui/state/test_asking.py"
 FACTS = "tests/sim/trade/test_facts.py"
+MAP = "tests/sim/many/test_map.py"
 WEIGHT = "tests/sim/verification/test_weight.py"
 SURROUND = "tests/sim/properties/test_surround.py"
 
@@ -247,6 +248,20 @@ FAULTS = (
         "settled = all(",
         "settled = any(",
         f"{ASKING}::TestVerdict::test_an_earlier_move_that_is_not_settled_unsettles_it_too",
+    ),
+    Fault(
+        "a map's lattices need not agree",
+        "sim/outcome_map.py",
+        "if alike(second.word) != alike(first.word):",
+        "if False:",
+        f"{MAP}::TestVerdicts::test_where_the_lattices_disagree_it_is_not_settled",
+    ),
+    Fault(
+        "a map is seen though it is shut",
+        "ui/map_side.py",
+        "if not self.session.hides(MAP):",
+        "if True:",
+        "tests/ui/test_map_side.py::TestShut::test_what_is_shown_goes_when_it_is_shut_and_comes_back",
     ),
     Fault(
         "another car passes for the same start",

@@ -8,12 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
-from sim.map_grid import Grid
 from sim.map_words import EDGE_WORDS
 from sim.plan import Edge
 from ui.scene.colours import MAP_MARKS, OKABE_ITO, Mark, Pattern
@@ -66,7 +64,8 @@ def gap_for(chart: Chart, font: QFont) -> float:
     return longest + 3.0 * metrics.averageCharWidth()
 
 
-def _rect(box: Box) -> QRectF:
+def rect(box: Box) -> QRectF:
+    """Return a box as Qt takes it."""
     return QRectF(box.x, box.y, box.wide, box.tall)
 
 
@@ -132,23 +131,24 @@ def paint(painter: QPainter, chart: Chart, layout: Layout, tones: Tones, font: Q
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setFont(font)
     if chart.other:
-        _paint_changes(painter, chart, layout, tones, range(len(chart.words)))
+        paint_changes(painter, chart, layout, tones, range(len(chart.words)))
     else:
         for index, word in enumerate(chart.words):
-            fill(painter, _rect(layout.cell(index)), mark_of(word), tones)
-        _borders(painter, chart.words, layout, tones)
-        _name_regions(painter, chart.words, layout, tones, font)
+            fill(painter, rect(layout.cell(index)), mark_of(word), tones)
+        borders(painter, chart.words, layout, tones)
+        name_regions(painter, chart.words, layout, tones, font)
     for edge, block in layout.blocks.items():
         painter.setPen(QPen(QColor(tones.ink), 1.5 * tones.thick))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawRect(_rect(block))
+        painter.drawRect(rect(block))
         _frame_words(painter, edge, block, layout, tones, font)
     _name_marks(painter, chart, layout, tones, font)
     if chart.cursor is not None:
-        _ring(painter, _rect(layout.cell(chart.cursor)), tones)
+        ring(painter, rect(layout.cell(chart.cursor)), tones)
 
 
-def _ring(painter: QPainter, area: QRectF, tones: Tones) -> None:
+def ring(painter: QPainter, area: QRectF, tones: Tones) -> None:
+    """Ring the cell under the cursor."""
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(QPen(QColor(tones.paper), 6.0 * tones.thick))
     painter.drawRect(area)
@@ -156,17 +156,17 @@ def _ring(painter: QPainter, area: QRectF, tones: Tones) -> None:
     painter.drawRect(area)
 
 
-def _paint_changes(
+def paint_changes(
     painter: QPainter, chart: Chart, layout: Layout, tones: Tones, cells: Sequence[int]
 ) -> None:
     """Paint the cells that change, the first word in the left half and the second in the right."""
     for index in cells:
-        area = _rect(layout.cell(index))
+        area = rect(layout.cell(index))
         painter.fillRect(area, QColor(tones.paper))
         painter.setPen(QPen(QColor(tones.line), tones.thick))
         painter.drawRect(area)
     for index in sorted(chart.differ.intersection(cells)):
-        area = _rect(layout.cell(index))
+        area = rect(layout.cell(index))
         half = 0.5 * area.width()
         fill(
             painter, QRectF(area.left(), area.top(), half, area.height()), mark_of(chart.words[index]), tones
@@ -184,7 +184,7 @@ def _paint_changes(
         painter.drawRect(area)
 
 
-def _borders(painter: QPainter, words: Sequence[str], layout: Layout, tones: Tones) -> None:
+def borders(painter: QPainter, words: Sequence[str], layout: Layout, tones: Tones) -> None:
     """Draw a strong line, with a light rim, where the word changes."""
     lines = _changes(words, layout)
     for tone, wide in ((tones.paper, 4.0), (tones.ink, 2.0)):
@@ -198,7 +198,7 @@ def _changes(words: Sequence[str], layout: Layout) -> list[QLineF]:
         edge, row, column = grid.place(index)
         if edge not in layout.blocks:
             continue
-        area = _rect(layout.cell(index))
+        area = rect(layout.cell(index))
         deeper = area.right() if layout.rightward[edge] else area.left()
         for near, line in (
             ((row, column + 1), QLineF(deeper, area.top(), deeper, area.bottom())),
@@ -210,13 +210,14 @@ def _changes(words: Sequence[str], layout: Layout) -> list[QLineF]:
     return out
 
 
-def _name_regions(painter: QPainter, words: Sequence[str], layout: Layout, tones: Tones, font: QFont) -> None:
+def name_regions(painter: QPainter, words: Sequence[str], layout: Layout, tones: Tones, font: QFont) -> None:
+    """Write each region's word on a plate, where it fits."""
     metrics = QFontMetricsF(font)
     for region in regions(layout.grid, words):
         if len(region) < LEAST_REGION or layout.grid.place(region[0])[0] not in layout.blocks:
             continue
         text = tr(words[region[0]])
-        wide = metrics.horizontalAdvance(text) + 1.5 * metrics.averageCharWidth()
+        wide = plate_wide(text, metrics)
         spot = label_spot(layout, region, wide)
         if spot is None or metrics.height() > layout.cell(region[0]).tall:
             continue
@@ -226,6 +227,11 @@ def _name_regions(painter: QPainter, words: Sequence[str], layout: Layout, tones
         painter.drawRoundedRect(area, 3.0, 3.0)
         painter.setPen(QColor(tones.ink))
         painter.drawText(area, Qt.AlignmentFlag.AlignCenter, text)
+
+
+def plate_wide(text: str, metrics: QFontMetricsF) -> float:
+    """Return how wide the plate of a word is [px]."""
+    return metrics.horizontalAdvance(text) + 1.5 * metrics.averageCharWidth()
 
 
 def _frame_words(
@@ -321,51 +327,3 @@ def _each(words: Mapping[str, int], font: QFont) -> float:
     told = [f"{tr(word)}  {count}" for word, count in words.items()]
     longest = max((metrics.horizontalAdvance(text) for text in told), default=0.0)
     return longest + 1.6 * metrics.height() + 3.0 * metrics.averageCharWidth()
-
-
-PER_ROW_PX, PER_COLUMN_PX = 112, 64
-"""Size of a cell in the picture of a band."""
-BAND_TYPE_PX = 36
-
-
-def band_pictures(chart: Chart, grid: Grid, tones: Any, right_side: bool) -> dict[Edge, QImage]:
-    """Return the picture of each edge's band, as it is seen from outside, the sill at its foot."""
-    out: dict[Edge, QImage] = {}
-    font = QFont()
-    font.setPixelSize(BAND_TYPE_PX)
-    font.setBold(True)
-    ink = Tones(tones.paper, tones.ink, tones.quiet, tones.hairline, 26.0, 3.0)
-    for edge in grid.edges:
-        wide, tall = PER_COLUMN_PX * len(grid.depth_m), PER_ROW_PX * len(grid.along_m)
-        image = QImage(wide, tall, QImage.Format.Format_RGB32)
-        image.fill(QColor(tones.paper))
-        layout = Layout(grid, {edge: Box(0.0, 0.0, wide, tall)}, {edge: (edge == "latch_edge") == right_side})
-        painter = QPainter(image)
-        try:
-            _paint_edge(painter, chart, layout, ink, font, edge)
-        finally:
-            painter.end()
-        out[edge] = image
-    return out
-
-
-def _paint_edge(
-    painter: QPainter, chart: Chart, layout: Layout, tones: Tones, font: QFont, edge: Edge
-) -> None:
-    """Paint the cells of one edge."""
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setFont(font)
-    mine = [k for k in range(len(chart.words)) if layout.grid.place(k)[0] == edge]
-    if chart.other:
-        _paint_changes(painter, chart, layout, tones, mine)
-    else:
-        for index in mine:
-            fill(painter, _rect(layout.cell(index)), mark_of(chart.words[index]), tones)
-        _borders(painter, chart.words, layout, tones)
-        _name_regions(painter, chart.words, layout, tones, font)
-    painter.setPen(QPen(QColor(tones.ink), 2.0 * tones.thick))
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRect(_rect(layout.blocks[edge]))
-    if chart.cursor in mine:
-        assert chart.cursor is not None
-        _ring(painter, _rect(layout.cell(chart.cursor)), tones)

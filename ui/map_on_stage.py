@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from ui.main_window import MainWindow
 from ui.state.session import Session
 
 
@@ -12,19 +13,23 @@ class MapOnStage:
 
     view: Any
     _session: Session
+    _window: MainWindow
     _stage: Any
     _model: object
     map: Any = None
     """The outcome map's side, once there is one: it says what lies under the pointer on its band."""
 
-    def show_map(self, panel: Any, grid: Any, images: Any) -> None:
-        """Draw the map's band on the metal as it is shown; its pictures stay where ``images`` is None."""
+    def show_map(self, panel: Any, grid: Any, drawn: Any) -> None:
+        """Draw the map's band on the metal as it is shown; what is drawn on it stays where it is None."""
         frame, model = self._session.timeline.frame, self._session.model
         if frame is None or model is None or model is not self._model:
             return
         self._stage.band.set_out(panel, grid, frame.points, model.outboard_sign)
-        if images is not None:
+        if drawn is not None:
+            images, words = drawn
             self._stage.band.paper(images)
+            scale = self._session.view.options.text_scale(self._window.width())
+            self._stage.band.name(words, self._stage.theme, scale)
         self.view.request_frame()
 
     def hide_map(self) -> None:

@@ -306,16 +306,17 @@ class MapSide:
         panel = model.panels()[outcome.ask.grid.panel]
         look = self.window.look
         key = (outcome.key, self._other, look, self._cursor, id(model))
-        images = None
+        drawn = None
         if key != self._papered:
-            from ui.map_chart import band_pictures
             from ui.map_page import chart_of
+            from ui.map_pictures import band_pictures, beside_band
 
             chart = chart_of(outcome, apart, self._cursor)
-            made = band_pictures(chart, outcome.ask.grid, look.tones, model.outboard_sign > 0.0)
-            images = {edge: _array(image) for edge, image in made.items()}
+            grid, right = outcome.ask.grid, model.outboard_sign > 0.0
+            made = band_pictures(chart, grid, look.tones, right)
+            drawn = {edge: _array(image) for edge, image in made.items()}, beside_band(chart, grid, right)
             self._papered = key
-        side.show_map(panel, outcome.ask.grid, images)
+        side.show_map(panel, outcome.ask.grid, drawn)
 
     # --- pointing ----------------------------------------------------------------------------------------
 

@@ -6,7 +6,7 @@ each depth as wide as the others.  What is drawn on it comes as a picture, one f
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -18,7 +18,9 @@ from vtkmodules.vtkRenderingCore import vtkTexture
 from sim.map_grid import Grid
 from sim.plan import Edge
 from ui.scene.cast import Cast
+from ui.scene.colours import Theme, rgb
 from ui.scene.drawn import Drawn, Shading
+from ui.scene.label import Label
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -27,6 +29,8 @@ Bytes = NDArray[np.uint8]
 COLUMN_M = 0.034
 """How wide a depth is drawn on the skin: wide enough for its pattern to be seen on a wall."""
 LIFT_M = 0.004
+BESIDE_M = 0.19
+"""How far from the band, further in, the middle of a word stands that finds no room on it."""
 PER_ROW, PER_COLUMN = 3, 1
 """Pieces of the band along and across a cell, so that it follows the skin."""
 NEAR_M = 0.03
@@ -75,6 +79,8 @@ class MapBand:
         self._centres: tuple[Ints, Floats] | None = None
         self._points: Floats | None = None
         self._sign = 1.0
+        self._labels: list[Label] = []
+        self._named: tuple[Sequence[tuple[Edge, float, str]], Theme, float] | None = None
 
     def set_out(self, panel, grid: Grid, points: Floats, sign: float) -> None:
         """Lay the band of a grid out on a door (a `sim.model.Panel`), its metal at points, (n, 3) [m]."""
@@ -102,6 +108,8 @@ class MapBand:
         """Follow the metal to other points, (n, 3) [m]; nothing without a band."""
         if self.grid is not None:
             self.set_out(self._panel, self.grid, points, self._sign)
+            if self._named is not None:
+                self.name(*self._named)
 
     def paper(self, images: Mapping[Edge, Bytes]) -> None:
         """Show a picture on each edge's band, as it is seen from outside, the sill at its foot."""
@@ -110,11 +118,36 @@ class MapBand:
             assert isinstance(thing, Papered)
             thing.show_picture(image)
 
+    def name(self, words: Sequence[tuple[Edge, float, str]], theme: Theme, scale: float) -> None:
+        """Write words beside the band, further in on the skin: edge, height above the sill [m], word."""
+        self._named = words, theme, scale
+        while len(self._labels) < len(words):
+            self._labels.append(Label(self.cast.renderer, on_top=True, beside=True))
+        for label in self._labels:
+            label.hide()
+        if not words or self.grid is None:
+            return
+        into = np.array([COLUMN_M * len(self.grid.depth_m) + BESIDE_M])
+        spots = [_spots(self._mesh, edge, np.array([up]), into)[0] for edge, up, _ in words]
+        here = self._on_metal(*_seats(self._mesh, np.array(spots)))
+        for label, (_, _, word), place in zip(self._labels, words, here, strict=False):
+            label.scale = scale
+            label.say(word, place, rgb(theme.plate_text), theme)
+
     def hide(self) -> None:
         """Take the band away."""
         self.cast.drop(*[name for name in list(self.cast.things) if name.startswith("map ")])
         self.grid = self._mesh = self._centres = None
         self._seats = {}
+        self._named = None
+        for label in self._labels:
+            label.hide()
+
+    def close(self) -> None:
+        """Leave the scene."""
+        self.hide()
+        for label in self._labels:
+            label.remove()
 
     @property
     def shown(self) -> bool:

@@ -93,8 +93,8 @@ class Stage(Viewer):
     def set_model(self, model) -> None:
         """Show another door, at its start."""
         first = self.door is None
-        self.cast.clear()
         self.band.hide()
+        self.cast.clear()
         self.door = SideScene(model) if getattr(model, "side", None) is not None else DoorScene(model)
         self.frame = self.picked = None
         self._picker_is_stale = True
@@ -394,5 +394,5 @@ class Stage(Viewer):
         self.cutting.close()
         self.asunder.close()
         self.marks.close()
-        self.door = self._arrows = self._setting = None
-        self._picker = Picker()
+        self.band.close()
+        self.door, self._arrows, self._setting, self._picker = None, None, None, Picker()

@@ -7,7 +7,8 @@ import pytest
 
 from sim.map_grid import grid_of
 from tests.ui.scene.conftest import moved, pixels
-from ui.map_chart import Chart, Tones, band_pictures, mark_of
+from ui.map_chart import Chart, Tones, mark_of
+from ui.map_pictures import band_pictures, beside_band
 from ui.map_side import _array
 from ui.scene import picture
 from ui.scene.colours import rgb
@@ -101,3 +102,18 @@ def test_pictures_read_from_outside_on_either_side(model):
         image = _array(band_pictures(Chart(words), grid, Ink, right_side)["latch_edge"])
         seam = np.rint(255 * rgb(mark_of("seam parting").colour))
         assert (np.abs(image[:, column] - seam).max(axis=1) < 12).mean() > 0.7
+
+
+def test_a_word_that_finds_no_room_on_the_band_stands_beside_it(stage, model):
+    grid = banded(stage, model)
+    words = ["seam parting"] * len(grid.cells)
+    for row in range(4, 8):
+        words[grid.index("latch_edge", row, 4)] = "latch free"
+    found = beside_band(Chart(words), grid, right_side=True)
+    assert [(edge, word) for edge, _, word in found] == [("latch_edge", "latch free")]
+    assert found[0][1] == pytest.approx(0.36, abs=0.01)  # the middle of those cells
+    assert beside_band(Chart(words, words), grid, right_side=True) == []
+    stage.band.name(found, stage.theme, 1.0)
+    assert [label.words for label in stage.band._labels if label.words] == ["latch free"]
+    stage.band.hide()
+    assert not any(label.words for label in stage.band._labels)
