@@ -26,7 +26,7 @@ from sim.results import MODEL_VERSION
 REACH_M = 0.06
 """How far the tips open in a cell at most: on every ready door what gives first has given by then."""
 COARSER_RATIO = 1.25
-"""How much coarser the second lattice is where the plan's own is no finer than the first."""
+"""How much coarser than the first the second lattice is, where the plan's own is no finer than that."""
 
 
 class Ask(msgspec.Struct, frozen=True):
@@ -72,9 +72,10 @@ def asked(plan: Plan, move_index: int | None = None, *, reach_m: float = REACH_M
     shared = base_plan(plan, move_index, reach_m)
     panel = shared.moves[-1].door.panel  # type: ignore[union-attr]
     own = plan.car.lattice_spacing_m
-    second = own if own < PREVIEW_SPACING_M else COARSER_RATIO * max(own, PREVIEW_SPACING_M)
     first = max(PREVIEW_SPACING_M, own)
-    return Ask(shared, grid_of(_shape(plan.car, panel), panel=panel), (first, round(second, 6)))
+    coarser = round(COARSER_RATIO * PREVIEW_SPACING_M, 6)
+    second = own if own < first else coarser if own < coarser else PREVIEW_SPACING_M
+    return Ask(shared, grid_of(_shape(plan.car, panel), panel=panel), (first, second))
 
 
 def _shape(car: Car, panel: PanelName) -> DoorShape:

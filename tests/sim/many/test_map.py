@@ -93,6 +93,13 @@ class TestAsking:
         monkeypatch.setattr("sim.outcome_map.MODEL_VERSION", "another")
         assert asked(PLAN).key != before
 
+    @pytest.mark.parametrize(
+        ("own", "both"),
+        [(0.03, (0.06, 0.03)), (0.045, (0.06, 0.045)), (0.06, (0.06, 0.075)), (0.09, (0.09, 0.06))],
+    )
+    def test_it_is_run_on_two_lattices_the_plan_s_own_among_them(self, own, both):
+        assert asked(PLAN.with_car(Car(lattice_spacing_m=own))).spacings_m == both
+
     def test_a_plan_without_a_spread_is_refused_in_a_sentence(self):
         with pytest.raises(PlanError, match="moves hold no spread"):
             asked(Plan(moves=(Ease(),)))
