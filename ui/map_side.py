@@ -23,7 +23,7 @@ from ui.panels.told_sheet import ToldSheet
 from ui.state import steering
 from ui.state.locks import MAP
 from ui.state.map_telling import MapWords, note, refused, text, told
-from ui.state.maps import Maps
+from ui.state.maps import Maps, MapTrouble
 from ui.state.session import Session
 
 if TYPE_CHECKING:
@@ -216,7 +216,8 @@ class MapSide:
 
     def _take(self) -> None:
         for said in self.worker.waiting():
-            self.maps.take(said)
+            if self.maps.take(said) and isinstance(said, MapTrouble):
+                self.window.notice.say(said.sentence, said.report)
 
     def _compare(self, index: int) -> None:
         ask = self.ask
