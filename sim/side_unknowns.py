@@ -24,6 +24,10 @@ def _soft_foot(plan: Plan, move: Any) -> bool:
     return _side(plan, move) and plan.car.whole_side.soft_foot_m > 0.0
 
 
+def _rail_gives(plan: Plan, _move: Any) -> bool:
+    return plan.car.rail_wall_m > 0.0
+
+
 def _on_base(_plan: Plan, move: Any) -> bool:
     return isinstance(move.foot, BaseSpot)
 
@@ -106,6 +110,24 @@ ROWS = (
         peaked,
         _GRADE,
         _soft_foot,
+    ),
+    Row(
+        "car.rail_wall_m",
+        "the roof rail's thickness",
+        "m",
+        times(0.90, 1.05),
+        peaked,
+        "as the pillar's pressed part (EN 10131, from memory; thinning assumed)",
+        _rail_gives,
+    ),
+    Row(
+        "car.rail_yield_pa",
+        "the roof rail's yield stress",
+        "Pa",
+        times(0.95, 1.25),
+        peaked,
+        _GRADE,
+        _rail_gives,
     ),
     Row(
         "grip_ratio",
