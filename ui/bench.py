@@ -191,7 +191,7 @@ class Bench:
             self._keep_found(plan, begin, ())
         begin = self._begin(plan, 0, model)
         if (plan.wreck or plan.start) and begin is not None:
-            self._starts.put_beside(plan, model, request.file, None)
+            self._starts.put_beside(plan, model, request.file if request.keeps else None, None)
             self._tell_found(request, begin)
 
     def _find(self, request: Request, model: DoorModel, *, watch: bool = False) -> None:
@@ -217,7 +217,7 @@ class Bench:
         rest = wrecked(plan, model, cancelled=self._is_dropped, on_frame=take)
         begin = self._keep_found(plan, as_found(plan, model, rest), tuple(tuple(frames) for frames in moves))
         self._starts.keep(plan, model, rest, moves)
-        self._starts.put_beside(plan, model, request.file, rest)
+        self._starts.put_beside(plan, model, request.file if request.keeps else None, rest)
         return begin
 
     def _keep_found(self, plan: Plan, begin: Begin, moves: Moves) -> Begin:

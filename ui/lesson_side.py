@@ -20,8 +20,8 @@ from ui.main_window import MainWindow
 from ui.panels.lesson import LessonPanel, StepWords
 from ui.state.asking import Standing
 from ui.state.lesson import Step
-from ui.state.lesson_file import ready_lessons, ready_path
-from ui.state.lesson_results import PlanResult, moment_at
+from ui.state.lesson_file import load_lesson, ready_lessons, ready_path
+from ui.state.lesson_results import PlanResult, moment_at, starts_of
 from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
 from ui.state.signs import hazards
@@ -118,6 +118,8 @@ class LessonSide:
         try:
             view = self.session.view
             self.walk.units = view.options.units
+            # before the first of its plans is shown
+            self.session.starts.update(starts_of(load_lesson(path), path))
             self.walk.open(path, position)
             view.set(dataclasses.replace(view.options, drawer="plan"))
         except PlanError as problem:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 import tempfile
 from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Literal
 
@@ -91,6 +92,7 @@ def solve(*lessons: str, again: bool = False, quick: bool = False, short: bool =
     from sim import kept
     from ui.command import solve as solve_aloud
     from ui.state.lesson_check import changes
+    from ui.state.lesson_results import plan_path
 
     done: set[Path] = set()
     for path in _paths(lessons):
@@ -107,7 +109,7 @@ def solve(*lessons: str, again: bool = False, quick: bool = False, short: bool =
                     result.plan,
                     result.folder,
                     result.file,
-                    solve=solve_aloud,
+                    solve=partial(solve_aloud, folder=plan_path(path, result.file).parent),
                     with_neighbours=not quick,
                     reach_m=SHORT_M if short else None,
                 )

@@ -40,7 +40,7 @@ def worked_out(tmp_path_factory):
     folder = tmp_path_factory.mktemp("settings")
     path = tmp_path_factory.mktemp("plans") / "dented.toml"
     save_plan(PLAN, path)
-    said = said_to(Request(1, Job.FIND, PLAN, file=path), folder)
+    said = said_to(Request(1, Job.FIND, PLAN, file=path, keeps=True), folder)
     return folder, path, said
 
 

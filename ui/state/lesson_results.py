@@ -71,6 +71,23 @@ def plan_path(lesson_path: Path, file: str) -> Path:
     raise PlanError("plans", f"name the file {file!r}, which is neither beside the lesson nor a ready plan")
 
 
+def starts_of(lesson: Lesson, path: Path) -> dict[str, Path]:
+    """Return for each saved start that a lesson's plans name the plan beside which it lies.
+
+    Raises
+    ------
+    PlanError
+        When one of its plans is missing or cannot be read.
+    """
+    found = {}
+    for entry in lesson.plans:
+        place = plan_path(path, entry.file)
+        start = load_plan(place).start
+        if start:
+            found[start] = place
+    return found
+
+
 def results_of(lesson: Lesson, path: Path) -> dict[str, PlanResult]:
     """Return every plan of a lesson with what was kept of it, by the name the lesson calls it.
 

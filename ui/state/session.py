@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 import msgspec
@@ -49,6 +50,8 @@ class Session(Facts):
         self._run_again = False
         self._asked_for: object = None
         self._file = self.document.path
+        self.starts: dict[str, Path] = {}
+        """Where the plan lies beside which a saved start is looked for, by the start's name: of lessons."""
         self.asked: Signal[[Request]] = Signal()
         self.released: Signal[[]] = Signal()
         self.dropped: Signal[[]] = Signal()
@@ -62,11 +65,11 @@ class Session(Facts):
 
     def prepare(self) -> None:
         """Ask for the door of the plan's car, and for a kept start of its wreck, unless they are there."""
-        wanted = (self.plan.car, self.plan.past(0), self.document.path)
+        wanted = (self.plan.car, self.plan.past(0), self.document.path, self._keeps(self.plan))
         lacking = self.is_wrecked and wanted != self._asked_for
         if self.model is None or (lacking and not self.queue.busy):
             self._asked_for = wanted
-            self.asked.emit(self.queue.issue(Job.PREPARE, self.plan, file=self.document.path))
+            self._ask(Job.PREPARE, self.plan)
 
     def run(self, last: int | None = None) -> None:
         """Ask for the moves that are not worked out yet, up to `last` (all of them)."""
@@ -81,14 +84,12 @@ class Session(Facts):
             self.timeline.go(len(self.timeline) if place is None else place)
             return
         self._show_records(first)
-        self.asked.emit(
-            self.queue.issue(Job.SOLVE, self.plan, first=first, last=end, file=self.document.path)
-        )
+        self._ask(Job.SOLVE, self.plan, first=first, last=end)
 
     def find(self) -> None:
         """Ask for the wreck alone, its moments laid out as they come."""
         if self.can_find:
-            self.asked.emit(self.queue.issue(Job.FIND, self.plan, file=self.document.path))
+            self._ask(Job.FIND, self.plan)
 
     def watch_wreck(self) -> None:
         """Lay out how the car was wrecked, in place of the plan's moments; the last one is its start."""
@@ -104,16 +105,7 @@ class Session(Facts):
         """Ask for the moves of a plan that is not the one shown, as far as they are not worked out."""
         first = len(self.records(plan))
         if self.can_run and first < len(plan.moves):
-            self.asked.emit(
-                self.queue.issue(
-                    Job.SOLVE,
-                    plan,
-                    first=first,
-                    last=len(plan.moves) - 1,
-                    aside=True,
-                    file=self.document.path,
-                )
-            )
+            self._ask(Job.SOLVE, plan, first=first, last=len(plan.moves) - 1, aside=True)
 
     def run_selected_to(self, opening_m: float) -> None:
         """Ask for the selected move with another opening."""
@@ -148,11 +140,7 @@ class Session(Facts):
         seen = frame.opening_m if inside and frame is not None else 0.0
         self._show_records(index, self.timeline.position if inside else None)
         first = min(index, self.solved_count)
-        self.asked.emit(
-            self.queue.issue(
-                Job.PUSH, self.plan, first=first, last=index, shown_from_m=seen, file=self.document.path
-            )
-        )
+        self._ask(Job.PUSH, self.plan, first=first, last=index, shown_from_m=seen)
 
     def let_go(self) -> None:
         """Stop opening at the next point of the grid; what was reached is kept."""
@@ -217,6 +205,37 @@ class Session(Facts):
         if self._run_again and self.can_run:
             self._run_again = False
             self.run()
+
+    def _keeps(self, plan: Plan) -> bool:
+        """Tell whether the start of a plan's wreck is kept beside the file: only if that holds this wreck."""
+        saved = self.document.saved
+        return self.document.path is not None and (saved.car, saved.past(0)) == (plan.car, plan.past(0))
+
+    def _ask(
+        self,
+        job: Job,
+        plan: Plan,
+        *,
+        first: int = 0,
+        last: int = -1,
+        shown_from_m: float = 0.0,
+        aside: bool = False,
+    ) -> None:
+        """Hand a request to the worker, with where starts lie and whether new ones are kept there."""
+        file, keeps = self.document.path, self._keeps(plan)
+        lies = self.starts.get(plan.start, file) if plan.start else file
+        self.asked.emit(
+            self.queue.issue(
+                job,
+                plan,
+                first=first,
+                last=last,
+                shown_from_m=shown_from_m,
+                aside=aside,
+                file=lies,
+                keeps=keeps,
+            )
+        )
 
     # --- answers -----------------------------------------------------------------------------------------
 
@@ -345,6 +364,7 @@ class Session(Facts):
         if self._file != self.document.path:
             self._file = self.document.path
             self._known.forget_starts()
+            self.starts.clear()
         request = self.queue.current
         if request is not None and not still_wanted(request, self.plan, self.beside.plan):
             self.stop()

@@ -36,7 +36,8 @@ class Request:
     last : index of the last move to run; of a push, the move that is held
     shown_from_m : frames of the held move up to this opening were seen before, and are not drawn again
     aside : the plan is not the one shown: its records are kept and its moments not laid out
-    file : where the plan is filed: saved starts are looked for beside it, and what is made is kept there
+    file : where the plan is filed: saved starts are looked for beside it
+    keeps : whether the start that its wreck leaves is kept there
     """
 
     number: int
@@ -47,6 +48,7 @@ class Request:
     shown_from_m: float = 0.0
     aside: bool = False
     file: Path | None = None
+    keeps: bool = False
 
 
 class Standing(enum.Enum):
@@ -106,10 +108,11 @@ class SolveQueue:
         shown_from_m: float = 0.0,
         aside: bool = False,
         file: Path | None = None,
+        keeps: bool = False,
     ) -> Request:
         """Return a new request; any older one no longer counts."""
         self._last_number += 1
-        request = Request(self._last_number, job, plan, first, last, shown_from_m, aside, file)
+        request = Request(self._last_number, job, plan, first, last, shown_from_m, aside, file, keeps)
         self._current = request
         self._move_to(Standing.WAITING)
         return request
@@ -157,9 +160,7 @@ def still_wanted(request: Request, plan: Plan, beside: Plan | None) -> bool:
     """
     if request.aside:
         return request.plan == beside
-    if request.job is Job.PREPARE:
-        return request.plan.car == plan.car
-    if request.job is Job.FIND:
+    if request.job in (Job.PREPARE, Job.FIND):
         return (request.plan.car, request.plan.past(0)) == (plan.car, plan.past(0))
     last = request.last
     same_before = request.plan.past(last) == plan.past(last)

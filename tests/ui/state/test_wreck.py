@@ -170,3 +170,22 @@ def test_a_plan_without_a_wreck_has_no_such_card(sitting):
     assert wreck_card(session) is None
     assert session.start_is_known
     assert wreck_words(session) == ""
+
+
+def test_a_start_is_kept_beside_the_file_of_its_own_plan_alone(sitting, tmp_path):
+    session, path = sitting.session, tmp_path / "plan.toml"
+    assert not sitting.asked[-1].keeps  # nowhere filed
+    session.document.mark_saved(path)
+    assert (sitting.asked[-1].file, sitting.asked[-1].keeps) == (path, True)
+    session.document.commit(msgspec.structs.replace(PLAN, wreck=WRECK[:1]), "Took a move out of the wreck")
+    assert not sitting.asked[-1].keeps  # the file holds another wreck
+    session.take([Ended(sitting.asked[-1].number)])
+    session.document.mark_saved(path)
+    assert sitting.asked[-1].keeps
+
+
+def test_a_lessons_start_is_looked_for_beside_the_lessons_plan(sitting, tmp_path):
+    session = sitting.session
+    session.starts["dented.npz"] = tmp_path / "lessons" / "plan.toml"
+    session.document.commit(Plan(start="dented.npz", moves=PLAN.moves), "Lesson: first step")
+    assert sitting.asked[-1].file == tmp_path / "lessons" / "plan.toml"
