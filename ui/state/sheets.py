@@ -123,7 +123,7 @@ def _named_hazards(results: Sequence[PlanResult]) -> str:
     if not names:
         return ""
     cards = (f"{name.capitalize()}: {hazards()[name]}" for name in names if name in hazards())
-    return paragraph(f"{IS_IT_NEEDED}", size="9pt") + bullets(cards)
+    return paragraph(IS_IT_NEEDED, size="9pt", above=6) + bullets(cards)
 
 
 def _local(overlay: Overlay | None) -> str:
