@@ -50,7 +50,7 @@ class Presenter:
         """Called when what the class reads below the stage has changed."""
         self._number = 0
         self._before: tuple[bool, Qt.WindowState] = (False, Qt.WindowState.WindowNoState)
-        self._place = window.geometry()
+        self._place, self._came_from = window.geometry(), window.screen()
         self._began = 0.0
         self._clock = QTimer(window)
         self._clock.setInterval(TICK_MS)
@@ -80,15 +80,19 @@ class Presenter:
         self.on, self._began = True, time.monotonic()
         self._before = (view.options.stage_only, window.windowState())
         self._place = window.normalGeometry() if window.isMaximized() else window.geometry()
+        self._came_from = window.screen()
         view.set(dataclasses.replace(view.options, stage_only=True))
         screens = QGuiApplication.screens()
         rects = [tuple(screen.geometry().getRect()) for screen in screens]
         for_class, for_notes = displays(rects, screens.index(QGuiApplication.primaryScreen()))
+        # the display first: which one a window fills is settled before its new place has come back
+        window.setScreen(screens[for_class])
         window.setGeometry(screens[for_class].geometry())
         window.showFullScreen()
         self._number = page_at(self.pages, self.session.timeline.position)
         if for_notes is not None:
             notes = self._notes_window()
+            notes.setScreen(screens[for_notes])
             notes.setGeometry(screens[for_notes].availableGeometry())
             notes.showMaximized()
         else:
@@ -103,6 +107,8 @@ class Presenter:
         self._clock.stop()
         alone, state = self._before
         self._close_notes()
+        if self._came_from in QGuiApplication.screens():  # it may have been unplugged meanwhile
+            self.window.setScreen(self._came_from)
         self.window.setWindowState(state)
         if state is Qt.WindowState.WindowNoState:
             self.window.setGeometry(self._place)

@@ -81,6 +81,462 @@
         <translation type="unfinished">Noch keine Kraft nötig</translation>
     </message>
     <message>
+        <source>Section plane (key X)</source>
+        <translation type="unfinished">Schnittebene (Taste X)</translation>
+    </message>
+    <message>
+        <source>Parts drawn apart (key E)</source>
+        <translation type="unfinished">Teile auseinandergezogen (Taste E)</translation>
+    </message>
+    <message>
+        <source>Measure (key M)</source>
+        <translation type="unfinished">Messen (Taste M)</translation>
+    </message>
+    <message>
+        <source>Draw on the picture (key N)</source>
+        <translation type="unfinished">Auf das Bild zeichnen (Taste N)</translation>
+    </message>
+    <message>
+        <source>Pen</source>
+        <translation type="unfinished">Stift</translation>
+    </message>
+    <message>
+        <source>Arrow</source>
+        <translation type="unfinished">Pfeil</translation>
+    </message>
+    <message>
+        <source>Width between two points</source>
+        <translation type="unfinished">Weite zwischen zwei Punkten</translation>
+    </message>
+    <message>
+        <source>Gap to the next part</source>
+        <translation type="unfinished">Spalt zum nächsten Teil</translation>
+    </message>
+    <message>
+        <source>Angle at the second of three points</source>
+        <translation type="unfinished">Winkel am zweiten von drei Punkten</translation>
+    </message>
+    <message>
+        <source>Distance to the hip</source>
+        <translation type="unfinished">Abstand zur Hüfte</translation>
+    </message>
+    <message>
+        <source>Length of all tears</source>
+        <translation type="unfinished">Länge aller Risse</translation>
+    </message>
+    <message>
+        <source>The seam parts: the skin comes off its edge</source>
+        <translation type="unfinished">Die Naht geht auf: Die Außenhaut löst sich von ihrer Kante</translation>
+    </message>
+    <message>
+        <source>A weld of the seam breaks</source>
+        <translation type="unfinished">Ein Schweißpunkt der Naht reißt</translation>
+    </message>
+    <message>
+        <source>The latch lets go</source>
+        <translation type="unfinished">Das Schloss gibt frei</translation>
+    </message>
+    <message>
+        <source>The striker slides out of the fork</source>
+        <translation type="unfinished">Der Schließkeil gleitet aus der Gabel</translation>
+    </message>
+    <message>
+        <source>A hinge lets go</source>
+        <translation type="unfinished">Ein Scharnier gibt frei</translation>
+    </message>
+    <message>
+        <source>A foot of the bar lets go</source>
+        <translation type="unfinished">Ein Fuß des Trägers gibt frei</translation>
+    </message>
+    <message>
+        <source>A spot of the pillar pops</source>
+        <translation type="unfinished">Ein Punkt der Säule springt auf</translation>
+    </message>
+    <message>
+        <source>The sheet tears</source>
+        <translation type="unfinished">Das Blech reißt</translation>
+    </message>
+    <message>
+        <source>A tip cuts through the sheet</source>
+        <translation type="unfinished">Eine Spitze schneidet durch das Blech</translation>
+    </message>
+    <message>
+        <source>The ram's head or foot slips</source>
+        <translation type="unfinished">Kopf oder Fuß des Zylinders rutscht</translation>
+    </message>
+    <message>
+        <source>What the ram stands on gives</source>
+        <translation type="unfinished">Worauf der Zylinder steht, gibt nach</translation>
+    </message>
+    <message>
+        <source>The tool stalls: it can push no further</source>
+        <translation type="unfinished">Das Gerät steht: Es kann nicht weiter drücken</translation>
+    </message>
+    <message>
+        <source>Nothing gives, the metal only bends</source>
+        <translation type="unfinished">Nichts gibt nach, das Metall biegt sich nur</translation>
+    </message>
+    <message>
+        <source>The tips bear on the outer skin and its seam</source>
+        <translation type="unfinished">Die Spitzen drücken auf die Außenhaut und ihre Naht</translation>
+    </message>
+    <message>
+        <source>The push goes through the inner panel to what holds the door</source>
+        <translation type="unfinished">Der Druck geht durch das Innenblech zu dem, was die Tür hält</translation>
+    </message>
+    <message>
+        <source>Skin and inner panel share the push</source>
+        <translation type="unfinished">Außenhaut und Innenblech teilen sich den Druck</translation>
+    </message>
+    <message>
+        <source>The tips will not keep their seat</source>
+        <translation type="unfinished">Die Spitzen halten ihren Sitz nicht</translation>
+    </message>
+    <message>
+        <source>It is the weakest part on the line of the push</source>
+        <translation type="unfinished">Es ist das schwächste Teil auf der Linie des Drucks</translation>
+    </message>
+    <message>
+        <source>The push is straight at it</source>
+        <translation type="unfinished">Der Druck geht gerade darauf</translation>
+    </message>
+    <message>
+        <source>The metal there was bent before, so it folds on</source>
+        <translation type="unfinished">Das Metall war dort schon gebogen und faltet sich weiter</translation>
+    </message>
+    <message>
+        <source>Another reason, in your own words</source>
+        <translation type="unfinished">Ein anderer Grund, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Outward, away from the occupant</source>
+        <translation type="unfinished">Nach außen, vom Insassen weg</translation>
+    </message>
+    <message>
+        <source>Inward, towards the occupant</source>
+        <translation type="unfinished">Nach innen, zum Insassen hin</translation>
+    </message>
+    <message>
+        <source>Neither: less than # mm either way</source>
+        <translation type="unfinished">Keins von beiden: weniger als # mm in jede Richtung</translation>
+    </message>
+    <message>
+        <source>What gives first?</source>
+        <translation type="unfinished">Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>Which way does the middle of the outer skin go?</source>
+        <translation type="unfinished">Wohin geht die Mitte der Außenhaut?</translation>
+    </message>
+    <message>
+        <source>Why? A reason is part of the answer</source>
+        <translation type="unfinished">Warum? Ein Grund gehört zur Antwort</translation>
+    </message>
+    <message>
+        <source>Still open: What gives first?</source>
+        <translation type="unfinished">Noch offen: Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>Still open: Which way does the middle of the outer skin go?</source>
+        <translation type="unfinished">Noch offen: Wohin geht die Mitte der Außenhaut?</translation>
+    </message>
+    <message>
+        <source>Still open: Why? A reason is part of the answer</source>
+        <translation type="unfinished">Noch offen: Warum? Ein Grund gehört zur Antwort</translation>
+    </message>
+    <message>
+        <source>Arrows move, Return chooses, digits count hands, Tab goes to the next question.</source>
+        <translation type="unfinished">Pfeile bewegen, Eingabe wählt, Ziffern zählen Hände, Tab geht zur nächsten Frage.</translation>
+    </message>
+    <message>
+        <source>The tip slips</source>
+        <translation type="unfinished">Die Spitze rutscht</translation>
+    </message>
+    <message>
+        <source>A panel folds inward</source>
+        <translation type="unfinished">Ein Blech faltet sich nach innen</translation>
+    </message>
+    <message>
+        <source>A panel folds outward</source>
+        <translation type="unfinished">Ein Blech faltet sich nach außen</translation>
+    </message>
+    <message>
+        <source>Free: try the plans, no questions</source>
+        <translation type="unfinished">Frei: die Pläne ausprobieren, keine Fragen</translation>
+    </message>
+    <message>
+        <source>Guided: each question with its answer</source>
+        <translation type="unfinished">Geführt: jede Frage mit ihrer Antwort</translation>
+    </message>
+    <message>
+        <source>Coached: a hint when you want one</source>
+        <translation type="unfinished">Begleitet: ein Hinweis, wenn man einen will</translation>
+    </message>
+    <message>
+        <source>Test: no hints, the answers at the end</source>
+        <translation type="unfinished">Test: keine Hinweise, die Antworten am Ende</translation>
+    </message>
+    <message>
+        <source>Tip width</source>
+        <translation type="unfinished">Breite der Spitze</translation>
+    </message>
+    <message>
+        <source>Tip length</source>
+        <translation type="unfinished">Länge der Spitze</translation>
+    </message>
+    <message>
+        <source>Friction</source>
+        <translation type="unfinished">Reibung</translation>
+    </message>
+    <message>
+        <source>Ready build</source>
+        <translation type="unfinished">Fertige Bauweise</translation>
+    </message>
+    <message>
+        <source>Seam's energy</source>
+        <translation type="unfinished">Energie der Naht</translation>
+    </message>
+    <message>
+        <source>Seam's strength</source>
+        <translation type="unfinished">Festigkeit der Naht</translation>
+    </message>
+    <message>
+        <source>Unevenness</source>
+        <translation type="unfinished">Ungleichmäßigkeit</translation>
+    </message>
+    <message>
+        <source>Gap in the bead</source>
+        <translation type="unfinished">Lücke in der Raupe</translation>
+    </message>
+    <message>
+        <source>which hem</source>
+        <translation type="unfinished">an welchem Falz</translation>
+    </message>
+    <message>
+        <source>begins at</source>
+        <translation type="unfinished">beginnt bei</translation>
+    </message>
+    <message>
+        <source>changes over</source>
+        <translation type="unfinished">ändert sich über</translation>
+    </message>
+    <message>
+        <source>Spots apart</source>
+        <translation type="unfinished">Punktabstand</translation>
+    </message>
+    <message>
+        <source>Spot in peel</source>
+        <translation type="unfinished">Punkt auf Schälen</translation>
+    </message>
+    <message>
+        <source>Spot in shear</source>
+        <translation type="unfinished">Punkt auf Scherung</translation>
+    </message>
+    <message>
+        <source>Spot's energy</source>
+        <translation type="unfinished">Energie des Punkts</translation>
+    </message>
+    <message>
+        <source>Metal</source>
+        <translation type="unfinished">Metall</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation type="unfinished">Außenhaut</translation>
+    </message>
+    <message>
+        <source>Inner panel</source>
+        <translation type="unfinished">Innenblech</translation>
+    </message>
+    <message>
+        <source>Latch</source>
+        <translation type="unfinished">Schloss</translation>
+    </message>
+    <message>
+        <source>Striker wedged</source>
+        <translation type="unfinished">Schließkeil verklemmt</translation>
+    </message>
+    <message>
+        <source>Pull on handle</source>
+        <translation type="unfinished">Zug am Griff</translation>
+    </message>
+    <message>
+        <source>Latch's strength</source>
+        <translation type="unfinished">Festigkeit des Schlosses</translation>
+    </message>
+    <message>
+        <source>Hinges' strength</source>
+        <translation type="unfinished">Festigkeit der Scharniere</translation>
+    </message>
+    <message>
+        <source>Latch and hinges bend</source>
+        <translation type="unfinished">Schloss und Scharniere biegen sich</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation type="unfinished">Träger</translation>
+    </message>
+    <message>
+        <source>Bar's feet hold</source>
+        <translation type="unfinished">Trägerfüße halten</translation>
+    </message>
+    <message>
+        <source>Lattice</source>
+        <translation type="unfinished">Gitter</translation>
+    </message>
+    <message>
+        <source>The door</source>
+        <translation type="unfinished">Die Tür</translation>
+    </message>
+    <message>
+        <source>The metal did first</source>
+        <translation type="unfinished">Das Metall tat zuerst</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation type="unfinished">Blatt</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished">Papier</translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation type="unfinished">Bilder</translation>
+    </message>
+    <message>
+        <source>Seats</source>
+        <translation type="unfinished">Plätze</translation>
+    </message>
+    <message>
+        <source>Page # of #</source>
+        <translation type="unfinished">Seite # von #</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation type="unfinished">jetzt nicht</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation type="unfinished">Von Hand</translation>
+    </message>
+    <message>
+        <source>To the contrast</source>
+        <translation type="unfinished">Zum Gegenstück</translation>
+    </message>
+    <message>
+        <source>To the edge attack</source>
+        <translation type="unfinished">Zum Angriff am Rand</translation>
+    </message>
+    <message>
+        <source>Click the first point</source>
+        <translation type="unfinished">Den ersten Punkt anklicken</translation>
+    </message>
+    <message>
+        <source>Click the second point</source>
+        <translation type="unfinished">Den zweiten Punkt anklicken</translation>
+    </message>
+    <message>
+        <source>Click the third point</source>
+        <translation type="unfinished">Den dritten Punkt anklicken</translation>
+    </message>
+    <message>
+        <source>Point at a part first, then press I to see it alone.</source>
+        <translation type="unfinished">Zuerst auf ein Teil zeigen, dann I drücken, um es allein zu sehen.</translation>
+    </message>
+    <message>
+        <source>One display: the notes lie behind key F7; Page Up and Page Down turn the pages, F5 ends.</source>
+        <translation type="unfinished">Ein Bildschirm: Die Notizen liegen hinter Taste F7; Bild auf und Bild ab blättern, F5 beendet.</translation>
+    </message>
+    <message>
+        <source>One thing differs</source>
+        <translation type="unfinished">Eines ist anders</translation>
+    </message>
+    <message>
+        <source># things differ</source>
+        <translation type="unfinished"># Dinge sind anders</translation>
+    </message>
+    <message>
+        <source>Gained: it let go, and no room was lost</source>
+        <translation type="unfinished">Gewonnen: Es gab frei, und kein Raum ging verloren</translation>
+    </message>
+    <message>
+        <source>Lost ground: less room than before</source>
+        <translation type="unfinished">Boden verloren: weniger Raum als vorher</translation>
+    </message>
+    <message>
+        <source>Stop here: the sheet tears</source>
+        <translation type="unfinished">Hier halten: Das Blech reißt</translation>
+    </message>
+    <message>
+        <source>Not settled: do not teach from it</source>
+        <translation type="unfinished">Nicht gesichert: nicht daraus lehren</translation>
+    </message>
+    <message>
+        <source>Wrecked: the metal lies as the body left it</source>
+        <translation type="unfinished">Unfallschaden: Das Metall liegt, wie der Körper es zurückließ</translation>
+    </message>
+    <message>
+        <source>Eased: the tool is off</source>
+        <translation type="unfinished">Entlastet: Das Gerät ist ab</translation>
+    </message>
+    <message>
+        <source>Scored on the model. Practical assessment is separate.</source>
+        <translation type="unfinished">Am Modell bewertet. Die praktische Beurteilung ist davon getrennt.</translation>
+    </message>
+    <message>
+        <source>No local rules are in force</source>
+        <translation type="unfinished">Keine eigenen Regeln in Kraft</translation>
+    </message>
+    <message>
+        <source>Hold to open the tips, let go to stop (hold Space)</source>
+        <translation type="unfinished">Halten öffnet die Spitzen, Loslassen hält an (Leertaste halten)</translation>
+    </message>
+    <message>
+        <source>All of the push goes into the inner panel.</source>
+        <translation type="unfinished">Der ganze Druck geht in das Innenblech.</translation>
+    </message>
+    <message>
+        <source>All of the push goes into the outer skin's lip.</source>
+        <translation type="unfinished">Der ganze Druck geht in die Kante der Außenhaut.</translation>
+    </message>
+    <message>
+        <source>#% of the push goes into the outer skin's lip, the rest into the inner panel.</source>
+        <translation type="unfinished">#% des Drucks gehen in die Kante der Außenhaut, der Rest in das Innenblech.</translation>
+    </message>
+    <message>
+        <source>Tip one stands on the latch edge.</source>
+        <translation type="unfinished">Spitze eins steht an der Schlosskante.</translation>
+    </message>
+    <message>
+        <source>Tip one stands on the sill edge.</source>
+        <translation type="unfinished">Spitze eins steht an der Schwellerkante.</translation>
+    </message>
+    <message>
+        <source>Tip one stands on the hinge edge.</source>
+        <translation type="unfinished">Spitze eins steht an der Scharnierkante.</translation>
+    </message>
+    <message>
+        <source>Tip one stands on the belt.</source>
+        <translation type="unfinished">Spitze eins steht an der Brüstung.</translation>
+    </message>
+    <message>
+        <source>Metal to occupant: # mm</source>
+        <translation type="unfinished">Metall zum Insassen: # mm</translation>
+    </message>
+    <message>
+        <source>For a screen reader, a caption, or beside a picture.</source>
+        <translation type="unfinished">Für ein Vorleseprogramm, eine Bildunterschrift oder neben ein Bild.</translation>
+    </message>
+    <message>
+        <source>For a report: no names, no folders, no text of yours. Read it before you send it.</source>
+        <translation type="unfinished">Für einen Bericht: keine Namen, keine Ordner, kein Text von Ihnen. Vor dem Senden lesen.</translation>
+    </message>
+    <message>
         <source>Ask again</source>
         <translation type="unfinished">Noch einmal fragen</translation>
     </message>

@@ -25,9 +25,9 @@ from ui.panels.pieces import label
 from ui.state.finder import Entry, find, sheet
 from ui.state.tongue import tr
 
-WIDTH_PX, HEIGHT_PX = 620, 460
+WIDTH_PX, HEIGHT_PX = 700, 480
 LIST_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown)
-PLACE_ROOM, KEYS_ROOM = "Tip and moments", "Ctrl++  or  Ctrl+="
+PLACE_ROOM, KEYS_ROOM = "Tip and moments", "Ctrl+Shift+M"
 """What the columns of menus and keys have room for."""
 NOT_NOW = "not now"
 
@@ -94,7 +94,7 @@ class Finder(QDialog):
         self.list.clear()
         for entry in found:
             able = self._able(entry.name)
-            right = "  or  ".join(entry.keys) if able else NOT_NOW
+            right = next(iter(entry.keys), "") if able else NOT_NOW  # the sheet of keys has all of them
             item = QListWidgetItem()
             words = entry.words.rstrip("\u2026")
             item.setData(Qt.ItemDataRole.UserRole, entry.name)

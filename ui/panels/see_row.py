@@ -17,19 +17,12 @@ from PySide6.QtWidgets import (
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label
 from ui.state.measuring import KIND_WORDS
-from ui.state.seeing import TOOLS, WAY_WORDS, WAYS
+from ui.state.seeing import PEN_WORDS, TOOL_WORDS, TOOLS, WAY_WORDS, WAYS
 from ui.state.tongue import tr
 
 SLIDER_PX = 120
 STEPS = 1000
 """Steps of a slider from end to end."""
-TOOL_WORDS = {
-    "section": "Section plane (key X)",
-    "asunder": "Parts drawn apart (key E)",
-    "measure": "Measure (key M)",
-    "pen": "Draw on the picture (key N)",
-}
-PEN_WORDS = {"pen": "Pen", "arrow": "Arrow"}
 
 
 class SeeRow(QWidget):

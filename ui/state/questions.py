@@ -54,6 +54,12 @@ WHY_OTHER = {
     "bent": "The metal there was bent before, so it folds on",
 }
 WHY_OWN = "Another reason, in your own words"
+WAYS = ("Outward, away from the occupant", "Inward, towards the occupant")
+ASKED = (
+    "What gives first?",
+    "Which way does the middle of the outer skin go?",
+    "Why? A reason is part of the answer",
+)
 
 
 @dataclass(frozen=True)
@@ -110,14 +116,14 @@ def questions(kinds: Sequence[str], move: Move, units: Units) -> tuple[Question,
     """Return the questions on a move whose competitors are known."""
     still = length_text(limit("moved_m"), units)
     ways = (
-        Choice(OUT, "Outward, away from the occupant"),
-        Choice(IN, "Inward, towards the occupant"),
+        Choice(OUT, WAYS[0]),
+        Choice(IN, WAYS[1]),
         Choice(STAYS, f"Neither: less than {still} either way"),
     )
     why = WHY_SPREAD if isinstance(move, Spread) else WHY_OTHER
     reasons = (*(Choice(key, words) for key, words in why.items()), Choice(OWN, WHY_OWN))
     return (
-        Question(FIRST, "What gives first?", tuple(Choice(k, FIRST_WORDS[k]) for k in kinds)),
-        Question(WAY, "Which way does the middle of the outer skin go?", ways),
-        Question(WHY, "Why? A reason is part of the answer", reasons, counted=False),
+        Question(FIRST, ASKED[0], tuple(Choice(k, FIRST_WORDS[k]) for k in kinds)),
+        Question(WAY, ASKED[1], ways),
+        Question(WHY, ASKED[2], reasons, counted=False),
     )

@@ -22,6 +22,13 @@ WAY_WORDS: Mapping[Way, str] = {
 }
 TOOLS = ("section", "asunder", "measure", "pen")
 """Ways to work on the picture that bring their row of controls; one at a time."""
+TOOL_WORDS: Mapping[str, str] = {
+    "section": "Section plane (key X)",
+    "asunder": "Parts drawn apart (key E)",
+    "measure": "Measure (key M)",
+    "pen": "Draw on the picture (key N)",
+}
+PEN_WORDS: Mapping[str, str] = {"pen": "Pen", "arrow": "Arrow"}
 
 
 @dataclass(frozen=True)

@@ -57,14 +57,22 @@ def speaks(text: str) -> bool:
 
 def tables() -> tuple[str, ...]:
     """Return the words of the tables that the window shows: actions, hands, layers, colours and so on."""
-    from ui.state import actions
+    from ui.state import actions, car_fields, measuring, practice, questions, seeing, stops, tool_list
     from ui.state.locks import LOCK_WORDS
     from ui.state.reading import LEDGER_WORDS
     from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS
+    from ui.state.wording import EFFECT_WORDS
 
     rows = [*actions.MENUS, (actions.STEERING, actions.STEER)]
     found = [word for menu, table in rows for word in (menu, *(words for _, words, _ in table))]
     found += [word for pair in actions.HANDS for word in pair]
-    for words in (LAYER_WORDS, COLOUR_WORDS, SHOWN_WORDS, LOCK_WORDS, LEDGER_WORDS):
+    for words in (
+        LAYER_WORDS, COLOUR_WORDS, SHOWN_WORDS, LOCK_WORDS, LEDGER_WORDS, EFFECT_WORDS, seeing.WAY_WORDS,
+        seeing.TOOL_WORDS, seeing.PEN_WORDS, measuring.KIND_WORDS, questions.FIRST_WORDS,
+        questions.WHY_SPREAD, questions.WHY_OTHER, stops.MOTION_WORDS, practice.MODE_WORDS,
+        tool_list.TOOL_WORDS,
+    ):  # fmt: skip
         found += words.values()
+    found += [*questions.ASKED, questions.WHY_OWN, *questions.WAYS]
+    found += [field.words for field in (car_fields.BUILD, *car_fields.FIELDS)]
     return tuple(dict.fromkeys(word for word in found if speaks(word)))

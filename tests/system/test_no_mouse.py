@@ -1,0 +1,307 @@
+"""A whole lesson with no mouse: keys alone, as a real keyboard sends them, each step looked at afterwards.
+
+What has the keys is seen at every step: a control looks otherwise with the focus than without it, and the
+stage has a frame. xdotool presses the keys; there is no window manager, so each window is given the focus
+by its name. The pointer stands in a corner and does nothing.
+"""
+
+import shlex
+import shutil
+import subprocess
+
+import numpy as np
+import pytest
+
+pytest.importorskip("PySide6")
+if shutil.which("xdotool") is None:
+    pytest.skip("xdotool is not installed", allow_module_level=True)
+
+from PIL import Image
+from PySide6.QtCore import QPoint, QRect
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from sim.plan import BodyPoint, EdgePoint
+from ui.app import App, prepare_application
+from ui.scene.view import StageView
+from ui.state.asking import Standing
+
+pytestmark = [pytest.mark.gl, pytest.mark.slow, pytest.mark.timeout(400)]
+PATH_WAIT_S = 1.0
+
+
+@pytest.fixture(scope="session")
+def qapp():
+    return prepare_application()
+
+
+class Keys:
+    """A keyboard at a window."""
+
+    def __init__(self, app, qtbot):
+        self.app, self.qtbot = app, qtbot
+        self.where = 0
+
+    def run(self, *command):
+        process = subprocess.Popen([str(word) for word in command], stdout=subprocess.DEVNULL)
+        self.qtbot.waitUntil(lambda: process.poll() is not None, timeout=60_000)
+        assert process.returncode == 0
+        self.qtbot.wait(80)
+
+    def xdotool(self, *words):
+        self.run("xdotool", *words)
+
+    def to(self, window):
+        """Give the keys to a window, as a window manager does when it comes up."""
+        self.where = int(window.winId())
+        self.xdotool("windowfocus", self.where)
+        self.qtbot.waitUntil(window.isActiveWindow, timeout=10_000)
+
+    def press(self, *names):
+        for name in names:
+            self.xdotool("key", "--clearmodifiers", name)
+        self.settle()
+
+    def type(self, words):
+        self.xdotool("type", "--delay", 15, words)
+
+    def tab_to(self, control):
+        """Walk with Tab until a control has the keys."""
+        for _ in range(80):
+            if control.hasFocus():
+                return
+            self.xdotool("key", "Tab")
+        raise AssertionError(f"Tab does not come to {control.accessibleName() or control.text()}")
+
+    def save_as(self, name, path):
+        """Press the button that has the keys; type a path into the dialog that comes, and Return.
+
+        All by one process: the dialog keeps the test waiting until it is done. The first Return may only
+        close the list of files that begin so.
+        """
+        steps = (
+            f"xdotool key space sleep {PATH_WAIT_S}",
+            f"xdotool search --sync --onlyvisible --name {shlex.quote(name)} windowfocus",
+            f"xdotool key ctrl+a type --delay 15 {shlex.quote(str(path))}",
+            "xdotool sleep 0.6 key Return sleep 0.8 key Return",
+        )
+        self.run("sh", "-c", " && ".join(steps))
+        self.settle()
+
+    def settle(self):
+        self.qtbot.waitUntil(lambda: not self.app.session.queue.busy, timeout=120_000)
+        self.qtbot.wait(60)
+        self.app.showing.show_dirty()
+
+    def seen(self):
+        """Hold that what has the keys is seen: on the screen, and drawn otherwise than without them."""
+        control = QApplication.focusWidget()
+        assert control is not None, "nothing has the keys"
+        window = control.window()
+        place = QRect(control.mapTo(window, QPoint(0, 0)), control.size())
+        assert control.isVisible()
+        assert window.rect().intersects(place)
+        if isinstance(control, StageView):
+            assert self.app.window.stages.framed
+            return control
+        with_focus = control.grab().toImage()
+        control.clearFocus()
+        self.qtbot.wait(1)
+        without = control.grab().toImage()
+        control.setFocus()
+        self.qtbot.wait(1)
+        assert with_focus != without, f"{type(control).__name__} with the keys looks as without"
+        return control
+
+
+@pytest.fixture
+def keys(qapp, qtbot, tmp_path):
+    app = App(folder=tmp_path / "settings")
+    app.window.move(0, 0)
+    app.window.resize(1280, 720)
+    app.start()
+    found = Keys(app, qtbot)
+    found.xdotool("mousemove", 1399, 899)
+    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
+    found.to(app.window)
+    yield found
+    app.window.close()
+    app.window.deleteLater()
+    qtbot.wait(10)
+
+
+def has_the_caution_read(keys):
+    keys.seen()
+    keys.press("Return")
+    assert keys.app.window.at_work
+    assert "First look" in keys.app.window.notice.words.text()
+
+
+def opens_a_lesson(keys):
+    """Find it by its words, and go to the step that asks."""
+    app = keys.app
+    keys.press("ctrl+f")
+    keys.to(app.acting._finder)
+    keys.seen()
+    keys.type("first bite")
+    keys.press("Return")
+    keys.to(app.window)
+    keys.press("Next", "Next")
+    walk = app.acting.lessons.walk
+    assert (walk.lesson.title, walk.position) == ("First bite: edge against bend", 2)
+    keys.seen()
+
+
+def places_both_tips(keys):
+    """Tip one along the edge and deep; tip two on the pillar's outside, further up, and back again."""
+    session = keys.app.session
+    before = session.move.door
+    keys.press("Up", "Up", "shift+d", "d")
+    door = session.move.door
+    assert isinstance(door, EdgePoint)
+    assert door.along_m > before.along_m
+    assert door.depth_m == pytest.approx(before.depth_m + 0.012)
+    keys.press("shift+z", "ctrl+Up")
+    other = session.move.against
+    assert isinstance(other, BodyPoint)
+    assert other.seat == "pillar_outside"
+    assert other.along_m == pytest.approx(door.along_m + 0.06)
+    keys.seen()
+    keys.press("shift+z")
+    assert session.move.against is None
+
+
+def stops_where_the_seam_parts(keys):
+    """The first of the events on offer, by the menu's own keys."""
+    keys.press("j")
+    keys.press("Down", "Return")
+    assert keys.app.session.move.stop_at == ("seam parting",)
+
+
+def foretells(keys):
+    """Arrows choose, digits count, Tab goes to the next question; then the lock."""
+    asking = keys.app.session.asking
+    keys.press("a")
+    assert asking.standing is Standing.OPEN
+    for hands in ("1", "2", None):
+        keys.seen()
+        keys.press("Down", "Return")
+        if hands:
+            keys.press(hands, "0")
+        keys.xdotool("key", "Tab")
+    assert asking.missing == ""
+    assert sorted(asking.now.hands.values()) == [10, 20]
+    keys.press("l")
+    assert asking.standing is Standing.LOCKED
+    keys.seen()
+
+
+def runs_and_compares(keys):
+    session = keys.app.session
+    keys.press("Return")
+    keys.qtbot.waitUntil(lambda: session.asking.now.ran_at is not None, timeout=120_000)
+    keys.settle()
+    keys.press("r")
+    assert session.asking.standing is Standing.SHOWN
+    assert session.record(0).result is not None
+    keys.seen()
+
+
+def scrubs_to_an_event(keys):
+    """The next event, where a page of the lesson would be another key."""
+    line = keys.app.session.timeline
+    events = sorted(mark.position for mark in line.marks if mark.position > 0)
+    assert events
+    keys.press("Home", "ctrl+Next")
+    assert line.position == events[0]
+    assert keys.app.acting.lessons.walk.position == 2
+    keys.seen()
+
+
+def cuts_a_section(keys):
+    """At the tip's height first, then on along its slider."""
+    app = keys.app
+    keys.press("x")
+    cut = app.see.seeing.now.cut
+    assert cut.place_m == pytest.approx(app.session.move.door.along_m)
+    keys.tab_to(app.window.see.place)
+    keys.seen()
+    keys.press("Right", "Right")
+    assert app.see.seeing.now.cut.place_m > cut.place_m
+
+
+def takes_a_figure(keys, path):
+    """At another size, with a caption; the plane is put away afterwards."""
+    app = keys.app
+    keys.press("ctrl+p")
+    sheet = app.filing._pictures
+    keys.to(sheet)
+    keys.seen()
+    keys.press("Up")
+    keys.tab_to(sheet.caption)
+    keys.type("The tip behind the lip")
+    keys.tab_to(sheet.save)
+    keys.seen()
+    keys.save_as("Save the picture", path)
+    keys.qtbot.waitUntil(path.exists, timeout=60_000)
+    keys.qtbot.waitUntil(lambda: not sheet.isVisible(), timeout=20_000)
+    with Image.open(path) as picture:
+        assert picture.size == (1280, 720)
+        assert len(np.unique(np.asarray(picture.convert("L")))) > 40
+    keys.to(app.window)
+    keys.press("Escape")
+    assert app.see.seeing.now.cut is None
+
+
+def looks_side_by_side(keys):
+    """The lesson's own pair, and one view again."""
+    app, beside = keys.app, keys.app.session.beside
+    walk = app.acting.lessons.walk
+    keys.press("Next", "Next", "Next", "Next")
+    assert walk.step.beside == "lip"
+    keys.press("b")
+    assert beside.plan == walk.results["lip"].plan
+    keys.seen()
+    keys.press("b")
+    assert beside.plan is None
+
+
+def prints_the_bridge_sheet(keys, path):
+    keys.press("ctrl+alt+p")
+    paper = keys.app.acting.lessons.windows._paper.sheet
+    keys.to(paper)
+    keys.seen()
+    assert paper.kind.currentData() == "bridge"
+    keys.tab_to(next(b for b in paper.findChildren(QPushButton) if b.text().startswith("Save as PDF")))
+    keys.seen()
+    keys.save_as("Save the sheet", path)
+    keys.qtbot.waitUntil(path.exists, timeout=60_000)
+    assert path.read_bytes().startswith(b"%PDF")
+    keys.to(keys.app.window)
+
+
+def takes_it_all_back(keys, step):
+    history = keys.app.session.document.history
+    for _ in range(60):
+        if keys.app.session.document.history.position == step:
+            break
+        keys.xdotool("key", "ctrl+z")
+    assert keys.app.session.document.history.position == step, history.position
+    keys.seen()
+
+
+def test_a_lesson_from_the_first_start_to_the_bridge_sheet(keys, tmp_path):
+    session = keys.app.session
+    has_the_caution_read(keys)
+    opens_a_lesson(keys)
+    plan, step = session.plan, session.document.history.position
+    places_both_tips(keys)
+    stops_where_the_seam_parts(keys)
+    foretells(keys)
+    runs_and_compares(keys)
+    scrubs_to_an_event(keys)
+    cuts_a_section(keys)
+    takes_a_figure(keys, tmp_path / "figure.png")
+    looks_side_by_side(keys)
+    prints_the_bridge_sheet(keys, tmp_path / "bridge.pdf")
+    takes_it_all_back(keys, step)
+    assert session.plan == plan
