@@ -2256,5 +2256,13 @@
         <source>Add: spread the ends of a cut</source>
         <translation type="unfinished">Anfügen: die Enden eines Schnitts spreizen</translation>
     </message>
+    <message>
+        <source>Roof rail's wall</source>
+        <translation type="unfinished">Wand des Dachholms</translation>
+    </message>
+    <message>
+        <source>Roof rail held</source>
+        <translation type="unfinished">Gehaltener Teil des Dachholms</translation>
+    </message>
 </context>
 </TS>
