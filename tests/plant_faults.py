@@ -91,6 +91,21 @@ FAULTS = (
         "test_spots_peel_away_from_the_rigid_face_and_press_towards_it[right]",
     ),
     Fault(
+        "a spot on a rail that gives peels the wrong way",
+        "sim/rail.py",
+        'np.einsum("ki,ki->k", np.cross(b - a, c - a), away) < 0.0',
+        'np.einsum("ki,ki->k", np.cross(b - a, c - a), away) > 0.0',
+        "tests/sim/verification/test_rails.py::"
+        "test_spots_of_the_head_peel_away_from_the_rail_and_press_towards_it[right]",
+    ),
+    Fault(
+        "a rail that gives is read the wrong way round",
+        "sim/stood.py",
+        "return door, -float(push.direction",
+        "return door, float(push.direction",
+        "tests/sim/runs/test_rail.py::test_the_weak_rail_moves_and_the_door_does_not",
+    ),
+    Fault(
         "the pillar takes half of what the latch pulls",
         "sim/side_model.py",
         "np.concatenate([held.weights, -weights])",
