@@ -18,6 +18,7 @@ from sim.checks import (
     facts,
     fittings,
     free_edges,
+    heads,
     laps,
     membrane,
     peel,
@@ -28,6 +29,7 @@ from sim.checks import (
     runs,
     sections,
     shells,
+    side_facts,
     stability,
     tears,
     tools,
@@ -254,6 +256,14 @@ def _trade() -> Iterator[Check]:
     )
     for function in rest:
         yield Check(family, function, fast=False)
+    yield from _each(family, side_facts.inner_lip_is_another_verdict, product(facts.BELT_SEATS), fast=False)
+    yield from _each(family, side_facts.tips_in_a_cut, ((1, "slip"), (2, "hold")), fast=False)
+    yield from _each(family, side_facts.hinge_first, (("upper hinge",), ("lower hinge",)), fast=False)
+    yield Check(family, side_facts.strong_dent_is_another_verdict, fast=False)
+    for function in (side_facts.unsupported_moves_more, side_facts.unsupported_opens_less):
+        yield Check(family, function, fast=False)
+    yield from _each(family, heads.head_on_wall, heads.ON_WALLS)
+    yield from _each(family, heads.head_on_thin_sheet, heads.ON_THIN_SHEET)
 
 
 @cache
