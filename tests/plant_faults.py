@@ -230,6 +230,20 @@ FAULTS = (
         f"{WEIGHT}::test_a_push_from_the_ground_lifts_the_car_as_a_rigid_body_on_four_springs[22000.0]",
     ),
     Fault(
+        "tips slip into any kerf",
+        "sim/raw_seat.py",
+        "return math.acos(gap_m / NOSE_M)",
+        "return 0.0",
+        "tests/sim/runs/test_pocket.py::test_after_one_cut_tips_slip_off_and_the_metal_never_feels_them",
+    ),
+    Fault(
+        "blades have no thickness at a hinge",
+        "sim/hinge_body.py",
+        "half = 0.5 * np.clip(TIP_M",
+        "half = 0.05 * np.clip(TIP_M",
+        "tests/sim/verification/test_hinge_body.py::test_blades_reach_it_where_the_shut_line_is_wider_than_they_are_there",
+    ),
+    Fault(
         "a check that holds nothing",
         "sim/check.py",
         "way / arm, one.moment_n_m / arm",

@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from meshes.side import SideMesh
 from sim.door_model import DoorModel
 from sim.holding import latch_end
-from sim.plan import Flex, Hold, Move, Plan, Press, Support
+from sim.plan import CutSpread, Flex, Hold, Move, Plan, Press, Support
 from sim.record import Frame
 from sim.standing import BLOCKS_M
 from ui.scene import tools
@@ -27,6 +27,9 @@ def solids_at(model: DoorModel, plan: Plan, index: int, frame: Frame) -> list[So
     if isinstance(move, Flex) and len(frame.drive_points):
         out.append(_bar(model, move, frame))
     out += _held(model, moves, np.asarray(frame.points))
+    if isinstance(move, CutSpread) and len(frame.drive_points) == 2:
+        tips = np.asarray(frame.drive_points, dtype=np.float64)
+        out.append(tools.arms_solid(tips, _out_of(model, move), move.tool.arm_m))
     side = getattr(model, "side", None)
     if side is not None and _on_blocks(moves):
         under = float(side.members["rocker"].surface.points[:, 2].min())
@@ -63,6 +66,12 @@ def _rail_over(side: SideMesh, place: Floats) -> Floats:
 def _on_blocks(moves: tuple[Move, ...]) -> bool:
     supports = [move for move in moves if isinstance(move, Support)]
     return bool(supports) and supports[-1].on == "blocks"
+
+
+def _out_of(model: DoorModel, move: CutSpread) -> Floats:
+    """Return the way from the cut to the tool's body, unit vector (3,)."""
+    ways = {"front": (-1.0, 0.0, 0.0), "rear": (1.0, 0.0, 0.0)}
+    return np.array(ways.get(move.tips_from, (0.0, model.outboard_sign, 0.0)))
 
 
 def _bar(model: DoorModel, move: Flex, frame: Frame) -> Solid:

@@ -18,6 +18,8 @@ BARREL_M, STAGE_M, SIDES = 0.044, (0.034, 0.027, 0.020, 0.015), 14
 """Drawn radii of a ram's body and of its stages; their lengths are the ram's own."""
 PLATE_M = 0.012
 BAR_M = 0.012
+ARM_M, NOSE_M = 0.016, 0.04
+"""Drawn half thickness of a spreader's arm, and how far its nose reaches past what it bears on."""
 TIMBER_M = (0.10, 0.45)
 """Section and length of a drawn timber."""
 PROP_M, STRAP_M = 0.022, (0.05, 0.004)
@@ -100,6 +102,27 @@ def strap_solid(door: Floats, body: Floats) -> Solid:
     band = tubes.flat_shaded(tubes.box_corners(0.5 * (door + body), axes, half), tubes.box_triangles())
     ends = [tubes.ball(end, 0.4 * STRAP_M[0], 5, 10) for end in (door, body)]
     return tubes.joined([band, *ends])
+
+
+def arms_solid(tips: Floats, out: Floats, arm_m: float) -> Solid:
+    """Return a spreader's two arms from its tips (2, 3) [m] to the pivot they turn about.
+
+    Parameters
+    ----------
+    out : unit vector from the metal to the tool's body, shape (3,);  arm_m : from pivot to tip
+    """
+    half = 0.5 * float(np.linalg.norm(tips[1] - tips[0]))
+    pivot = tips.mean(axis=0) + math.sqrt(max(arm_m**2 - half**2, 0.0)) * out
+    solids = []
+    for tip, other in ((tips[0], tips[1]), (tips[1], tips[0])):
+        way = tip - other
+        flat = ARM_M * way / max(float(np.linalg.norm(way)), 1e-12)
+        line = np.stack((tip - flat - NOSE_M * out, tip - flat, pivot))[None]
+        points, normals = tubes.tube_points(
+            line, np.array([[0.4, 1.0, 1.0]]) * ARM_M, SIDES, up=(0.31, 0.52, 0.79)
+        )
+        solids.append((points, tubes.tube_triangles(1, 3, SIDES), normals))
+    return tubes.joined([*solids, tubes.ball(pivot, 2.0 * ARM_M)])
 
 
 def block_solid(x_m: float, sign: float, ground_m: float, under_m: float) -> Solid:
