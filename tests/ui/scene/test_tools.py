@@ -96,3 +96,14 @@ def test_a_strap_is_a_flat_band_from_the_door_to_the_body():
     between = points[(way > 0.1) & (way < 0.5)]
     off = between - door - ((between - door) @ along)[:, None] * along
     assert not len(off) or np.linalg.norm(off, axis=1).max() <= 0.5 * np.hypot(*tools.STRAP_M) + 1e-9
+
+
+def test_a_spreaders_arms_run_from_its_tips_to_a_pivot_an_arm_away():
+    tips, out = np.array([[1.0, 0.0, 0.9], [1.0, 0.0, 0.98]]), np.array([0.0, 1.0, 0.0])
+    points = tools.arms_solid(tips, out, 0.45)[0]
+    pivot = np.sqrt(0.45**2 - 0.04**2)
+    assert points[:, 1].max() == pytest.approx(pivot + 2.0 * tools.ARM_M, abs=2e-3)
+    assert points[:, 1].min() == pytest.approx(-tools.NOSE_M, abs=2e-3)
+    # both arms lie between the ends they push, not in the metal beyond
+    nose = points[points[:, 1] < 0.0]
+    assert nose[:, 2].min() > 0.9 - 1e-3 and nose[:, 2].max() < 0.98 + 1e-3
