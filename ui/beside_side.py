@@ -316,7 +316,7 @@ class BesideSide:
             return
         moved = frame is not session.start
         stage.show_points(frame.points, frame)
-        stage.show_start_ghost(moved)
+        stage.show_start_ghost(moved, session.begun)
         stage.show_clearance(frame.clearance if moved else None)
         stage.show_path(frame if moved and frame.force_n > 0.0 and not session.hides(LADDER) else None)
         self._draw_tips(stage, frame)

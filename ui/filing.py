@@ -106,7 +106,7 @@ class Filing:
     def caution_read(self) -> None:
         """Go to work; the caution counts as read in this folder."""
         self.window.show_page("work")
-        if not self.settings.caution_read:
+        if not self.settings.caution_read and self.window.notice.isHidden():  # nothing said is written over
             self.window.notice.say(WELCOME)
         self._remember(dataclasses.replace(self.settings, caution_read=True))
 

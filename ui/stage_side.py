@@ -119,7 +119,7 @@ class StageSide(TipSteering, MapOnStage):
             self.show_options()
         self._stage.show_points(frame.points, frame)
         moved = session.timeline.position > 0
-        self._stage.show_start_ghost(moved and self.start_shape)
+        self._stage.show_start_ghost(moved and self.start_shape, session.begun)
         self._stage.show_clearance(frame.clearance if moved and _tells(frame.clearance) else None)
         with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
         self._stage.show_path(frame if with_path else None)

@@ -256,13 +256,18 @@ class DoorScene:
 
     @property
     def start_lines(self) -> Floats:
-        """Rims and sharp edges of the start shape, shape (k, count, 3) [m]."""
-        sheet = self.whole_sheet
-        return sheet.drawn_points(self.start)[sheet.lines[sheet.always]]
+        """Rims and sharp edges of the shape as it was built, shape (k, count, 3) [m]."""
+        return self.lines_at(self.start)
 
-    def start_lines_of(self) -> list[Floats]:
-        """Return the start shape's lines, part by part."""
-        return [self.start_lines] if self.rail is None else [self.start_lines, self.rail.start_lines]
+    def lines_at(self, points: Floats) -> Floats:
+        """Return rims and sharp edges of a whole shape, shape (k, count, 3) [m]."""
+        sheet = self.whole_sheet
+        return sheet.drawn_points(points[: len(self.start)])[sheet.lines[sheet.always]]
+
+    def start_lines_of(self, begun: Floats | None = None) -> list[Floats]:
+        """Return the start shape's lines, part by part; of the shape as it was built, or of another."""
+        points = self.start if begun is None else begun
+        return [self.lines_at(points)] + ([] if self.rail is None else [self.rail.lines_at(points)])
 
     def sheets(self) -> list[tuple[str, str, Drawn, Sheet]]:
         """Return the sheets with their layers and names, as they are cut by a plane."""

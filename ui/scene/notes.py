@@ -59,6 +59,7 @@ class Notes:
         self.barrier_m = 0.0
         self.clearance: Clearance | None = None
         self.path_frame: Frame | None = None
+        self.begun: Floats | None = None
         self.solids: tuple[tuple[Floats, Ints, Floats], ...] = ()
         self._path: LoadPath | None = None
         self._way = Label(cast.renderer, kept_in=True)
@@ -67,7 +68,7 @@ class Notes:
     def start_over(self, door: DoorScene) -> None:
         """Belong to another door, and say nothing about it yet."""
         self.door = door
-        self.aim = self.tool = self.clearance = self.path_frame = self.barrier = None
+        self.aim = self.tool = self.clearance = self.path_frame = self.barrier = self.begun = None
         self.solids = ()
         self._path = LoadPath(door.model)
         self._way.hide()
@@ -135,13 +136,16 @@ class Notes:
 
     # beside the metal -------------------------------------------------------------------------------------
 
-    def show_start(self, on: bool, theme: Theme) -> None:
-        """Show or hide the rims and sharp edges of the start shape."""
+    def show_start(self, on: bool, theme: Theme, begun: Floats | None = None) -> None:
+        """Show or hide the rims and sharp edges of the start shape: as built, or as it was found."""
+        if begun is not self.begun:
+            self.begun = begun
+            self.cast.drop("start")
         if self.door is None or not on:
             self.cast.drop("start")
             return
         if "start" not in self.cast:
-            lines = [np.stack((one[:, :-1], one[:, 1:]), axis=2) for one in self.door.start_lines_of()]
+            lines = [np.stack((one[:, :-1], one[:, 1:]), axis=2) for one in self.door.start_lines_of(begun)]
             self.cast.lines("start", np.concatenate([one.reshape(-1, 2, 3) for one in lines]), 2.0)
         self.cast["start"].paint(rgb(theme.outline))
 

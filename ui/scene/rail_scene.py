@@ -94,9 +94,8 @@ class RailScene:
         """Return the sheet with its layer and name, as it is cut by a plane."""
         return [(LAYER, NAME, self.metal, self.sheet)]
 
-    @property
-    def start_lines(self) -> Floats:
-        """Sharp edges of the start shape, shape (k, count, 3) [m]."""
+    def lines_at(self, points: Floats) -> Floats:
+        """Return sharp edges of a whole shape, shape (k, count, 3) [m]."""
         whole = self.rail.triangles
         sheet = make_sheet(self.start, whole, np.arange(len(whole)), LEVELS)
-        return sheet.drawn_points(self.start)[sheet.lines[sheet.always]]
+        return sheet.drawn_points(points[: len(self.start)])[sheet.lines[sheet.always]]

@@ -121,6 +121,6 @@ class SideScene:
         """Return the sheets with their layers and names, as they are cut by a plane."""
         return [one for part in self.metal for one in part.sheets()]
 
-    def start_lines_of(self) -> list[Floats]:
+    def start_lines_of(self, begun: Floats | None = None) -> list[Floats]:
         """Return rims and sharp edges of the start shape of every part, each (k, count, 3) [m]."""
-        return [part.start_lines for part in self.metal]
+        return [part.lines_at(self.start if begun is None else begun) for part in self.metal]

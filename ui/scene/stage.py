@@ -184,9 +184,9 @@ class Stage(Viewer):
         self.notes.show_barrier(barrier, 0.0, self.theme)
         self._said()
 
-    def show_start_ghost(self, on: bool) -> None:
+    def show_start_ghost(self, on: bool, begun: Floats | None = None) -> None:
         """Show or hide the outline of the start shape."""
-        self.notes.show_start(on, self.theme)
+        self.notes.show_start(on, self.theme, begun)
         self._said()
 
     def show_clearance(self, clearance: Clearance | None) -> None:
@@ -220,7 +220,7 @@ class Stage(Viewer):
         notes.show_barrier(notes.barrier, notes.barrier_m, theme)
         notes.show_tools(notes.solids, theme)
         notes.show_clearance(notes.clearance, theme)
-        notes.show_start("start" in self.cast, theme)
+        notes.show_start("start" in self.cast, theme, notes.begun)
         self._show_cut()
         self._apply_asunder()
         self.marks.show(self.marks.strokes, self.marks.measures, theme)

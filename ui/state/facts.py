@@ -18,6 +18,9 @@ from ui.state.timeline import Timeline, cut_here
 from ui.state.view_options import ViewState
 
 if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
     from sim.door_model import DoorModel
     from sim.record import Frame, MoveRecord, MoveResult
 
@@ -68,6 +71,12 @@ class Facts:
     def compared_with(self) -> Frame | None:
         """What the moment shown is compared with: the plan's start, in a wreck the car as it was built."""
         return self.untouched if self.timeline.shows_wreck else self.start
+
+    @property
+    def begun(self) -> NDArray[np.float64] | None:
+        """The places of the metal that the outline shows as the start (n, 3) [m]; None: as it was built."""
+        found = None if self.timeline.shows_wreck else self.found
+        return None if found is None else found.start.points
 
     @property
     def is_wrecked(self) -> bool:

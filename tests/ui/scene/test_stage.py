@@ -201,6 +201,20 @@ def test_the_start_outline_is_exactly_the_start_shape(stage, model, frame):
     assert "start" not in stage.cast
 
 
+def test_the_outline_of_a_wrecked_cars_start_is_the_car_as_it_was_found(stage, frame):
+    sheet = stage.door.skin_sheet
+    lines = sheet.drawn_points(frame.points)[sheet.lines[sheet.always]]
+    rims = np.stack((lines[:, :-1], lines[:, 1:]), axis=2).reshape(-1, 3)
+    stage.show_start_ghost(True)
+    built = np.array(stage.cast["start"].points)
+    stage.show_start_ghost(True, frame.points)
+    stage.set_theme("dark")  # said again, it stays
+    np.testing.assert_array_equal(np.asarray(stage.cast["start"].points), rims.astype(np.float32))
+    stage.show_start_ghost(True)
+    np.testing.assert_array_equal(np.asarray(stage.cast["start"].points), built)
+    assert np.abs(built - rims).max() > 0.02
+
+
 def test_the_clearance_line_runs_between_its_two_points(stage, frame):
     stage.show_clearance(frame.clearance)
     points = np.asarray(stage.cast["clearance"].points, dtype=float)
