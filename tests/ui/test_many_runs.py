@@ -70,6 +70,16 @@ def test_many_writes_answer_table_and_runs(plan, tmp_path, capsys):
     assert "of 3 (true share" in capsys.readouterr().out
 
 
+def test_many_may_end_where_a_part_gives(plan, tmp_path, capsys):
+    out = tmp_path / "short"
+    assert (
+        command.main(["many", str(plan), "--out", str(out), "--runs", "1", "--workers", "1", "--first"]) == 0
+    )
+    raw = json.loads((out / "many.json").read_text(encoding="utf-8"))
+    assert raw["ended_where_a_part_gave"] is True and raw["sentence"].endswith("the runs ended there.")
+    assert raw["sentence"] in capsys.readouterr().out
+
+
 def test_flip_writes_what_it_looked_at(plan, tmp_path, capsys):
     out = tmp_path / "out"
     path = "car.latch_strength_ratio"
