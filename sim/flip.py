@@ -10,12 +10,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Generator, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, TypeVar
-
-import msgspec
+from typing import TypeVar
 
 from sim import warm
-from sim.many import GIVE_WORDS, MANY_GIVES, NOTHING_GAVE, SETTLED, Tried, judged, tried_or_failed, try_draw
+from sim.many import GIVE_WORDS, NOTHING_GAVE, SETTLED, Tried, shortened, tried_or_failed, try_draw
 from sim.newton import CancelledError
 from sim.plan import Plan
 from sim.vary import Draw, Input, inputs, preview, written
@@ -112,15 +110,6 @@ def verdict_of(run: Tried) -> str | None:
     if run.first != NOTHING_GAVE:
         return run.first
     return run.metal[0]
-
-
-def shortened(plan: Plan) -> Plan:
-    """Return the plan up to its judged move, which ends where a part gives: the verdict is known then."""
-    index = judged(plan)
-    move: Any = plan.moves[index]
-    stop = tuple(dict.fromkeys((*move.stop_at, *MANY_GIVES)))
-    plan = msgspec.structs.replace(plan, moves=plan.moves[: index + 1])
-    return plan.with_move(index, msgspec.structs.replace(move, stop_at=stop))
 
 
 class FlipSearch:

@@ -10,7 +10,7 @@ import time
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import msgspec
 
@@ -104,6 +104,7 @@ class Answer:
 
     plan : as it was asked;  preview : whether a coarser lattice stood in for the plan's own
     move_index : the move that is judged
+    short : whether each run ended where a part gave, so that nothing is known of what came after
     metal, effect, first : how likely each outcome is, in the two families and for what gives first
     """
 
@@ -114,6 +115,7 @@ class Answer:
     metal: tuple[Likelihood, ...]
     effect: tuple[Likelihood, ...]
     first: tuple[Likelihood, ...]
+    short: bool = False
 
     @property
     def uncertain(self) -> tuple[Tried, ...]:
@@ -138,6 +140,20 @@ def judged(plan: Plan) -> int:
     if not pushes:
         raise PlanError("moves", "hold no push, so there is nothing to tell; add a spread or a squeeze")
     return pushes[-1]
+
+
+def stopping(plan: Plan, kinds: Sequence[str]) -> Plan:
+    """Return the plan up to its judged move, which ends at the first event of some kinds."""
+    index = judged(plan)
+    move: Any = plan.moves[index]
+    stop = tuple(dict.fromkeys((*move.stop_at, *kinds)))
+    plan = msgspec.structs.replace(plan, moves=plan.moves[: index + 1])
+    return plan.with_move(index, msgspec.structs.replace(move, stop_at=stop))
+
+
+def shortened(plan: Plan) -> Plan:
+    """Return the plan up to its judged move, which ends where a part gives, and so tells what gives first."""
+    return stopping(plan, MANY_GIVES)
 
 
 def first_give(events: Sequence[Event], kinds: Sequence[str] = GIVES) -> Event | None:
@@ -215,6 +231,7 @@ class Many:
     plan : the plan;  count : how many runs
     worker_count : how many processes
     coarse : solve on the coarse lattice of a preview
+    short : end each run where a part gives: what gives first is known then, in a fraction of the time
     job : solves one draw; a function at the top of a module
     prepare : called once in each worker before its first run
 
@@ -231,15 +248,17 @@ class Many:
         *,
         worker_count: int = 1,
         coarse: bool = False,
+        short: bool = False,
         cancelled: Callable[[], bool] = bool,
         job: Callable[[Draw], Tried] = try_draw,
         prepare: Callable[[], None] = warmed,
     ) -> None:
         from sim.vary import draws, preview
 
-        self.plan, self.coarse = plan, coarse
+        self.plan, self.coarse, self.short = plan, coarse, short
         self.move_index = judged(plan)
-        self.draws = draws(preview(plan) if coarse else plan, count)
+        solved = shortened(plan) if short else plan
+        self.draws = draws(preview(solved) if coarse else solved, count)
         self.workers: Workers[Draw, Tried] = Workers(job, min(worker_count, count), prepare)
         self._cancelled = cancelled
         self._tried: dict[int, Tried] = {}
@@ -275,10 +294,12 @@ class Many:
         if not self.whole:
             raise ValueError(f"{len(self._tried)} of {len(self.draws)} runs have ended")
         runs = tuple(self._tried[k] for k in range(len(self.draws)))
-        return answered(self.plan, runs, self.move_index, coarse=self.coarse)
+        return answered(self.plan, runs, self.move_index, coarse=self.coarse, short=self.short)
 
 
-def answered(plan: Plan, runs: tuple[Tried, ...], move_index: int, *, coarse: bool = False) -> Answer:
+def answered(
+    plan: Plan, runs: tuple[Tried, ...], move_index: int, *, coarse: bool = False, short: bool = False
+) -> Answer:
     """Return what some runs say."""
     settled = [run if run.standing == SETTLED else None for run in runs]
     metal = [None if run is None else run.metal for run in settled]
@@ -287,7 +308,14 @@ def answered(plan: Plan, runs: tuple[Tried, ...], move_index: int, *, coarse: bo
     words = dict.fromkeys([*ALWAYS_TOLD, *(word for run in metal if run is not None for word in run)])
     firsts = dict.fromkeys([*ALWAYS_TOLD, NOTHING_GAVE, *(run[0] for run in first if run is not None)])
     return Answer(
-        plan, coarse, move_index, runs, tally(words, metal), tally(EFFECTS, effect), tally(firsts, first)
+        plan,
+        coarse,
+        move_index,
+        runs,
+        tally(words, metal),
+        tally(EFFECTS, effect),
+        tally(firsts, first),
+        short,
     )
 
 
@@ -327,6 +355,8 @@ def sentence(answer: Answer) -> str:
     rest = f"for the plan: {effect.what}, {effect.word}"
     if effect.word == NOT_SETTLED:
         rest = f"for the plan: {NOT_SETTLED}"
+    if answer.short:
+        rest = "the runs ended there"
     count = len(answer.uncertain)
     if not count:
         return f"{begin}{what}; {rest}."
@@ -337,11 +367,8 @@ def sentence(answer: Answer) -> str:
 def counts(answer: Answer) -> str:
     """Return the counts behind the words, a line each, for whoever asks."""
     lines = []
-    for title, family in (
-        ("gives first", answer.first),
-        ("the metal", answer.metal),
-        ("for the plan", answer.effect),
-    ):
+    families = (("gives first", answer.first), ("the metal", answer.metal), ("for the plan", answer.effect))
+    for title, family in families[:1] if answer.short else families:
         for item in family:
             share = f"true share {100 * item.low:.0f} to {100 * item.high:.0f} %"
             unsure = f", {item.unsure} unsure" if item.unsure else ""

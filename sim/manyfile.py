@@ -66,6 +66,7 @@ def many_json(answer: Answer) -> str:
     """Return many.json's text: the answer, the table it rests on, and every run."""
     raw = _head(answer.plan, many.sentence(answer), preview=answer.preview)
     raw |= {
+        "ended_where_a_part_gave": answer.short,
         "judged_move_index": answer.move_index,
         "confidence_ratio": CONFIDENCE,
         "gives_first": [_likelihood(item) for item in answer.first],

@@ -15,9 +15,9 @@ import msgspec
 import tomlkit
 from tomlkit.exceptions import ParseError
 
-from sim.asks import Ask, check_asks
+from sim.asks import KINDS, Ask, check_asks
 from sim.carcheck import RANGES
-from sim.many import judged
+from sim.many import judged, stopping
 from sim.plan import Plan
 from sim.planfile import check_version, load_plan
 from sim.problems import PlanError
@@ -34,6 +34,8 @@ class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     runs : how many of each plan;  seed : draws them
     lattice_spacing_m : of all plans; None leaves each its own
     plans : files by a name of their own, beside the scenario's file
+    stops : kinds of event at which a plan's last driven move ends, by the plan's name: where nothing that is
+        asked of it comes after them, the rest need not be solved
     """
 
     schema_version: int
@@ -46,6 +48,7 @@ class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     seed: int = 1
     runs: int = 64
     lattice_spacing_m: float | None = None
+    stops: dict[str, tuple[str, ...]] = {}
 
 
 @dataclass(frozen=True)
@@ -101,6 +104,12 @@ def _checked(scenario: Scenario) -> Scenario:
     spacing = scenario.lattice_spacing_m
     if spacing is not None and not low <= spacing <= high:
         raise PlanError("lattice_spacing_m", f"is {spacing}; use {low} to {high} ({remedy})")
+    for name, kinds in scenario.stops.items():
+        if name not in scenario.plans:
+            raise PlanError(f"stops.{name}", "is not a name under plans; use one of them")
+        for kind in kinds:
+            if kind not in KINDS:
+                raise PlanError(f"stops.{name}", f"holds {kind!r}, which is no kind of event")
     check_asks(scenario.asks, list(scenario.plans))
     return scenario
 
@@ -133,6 +142,8 @@ def _plan(scenario: Scenario, name: str, folder: Path) -> Plan:
     start = file.parent / plan.start
     if plan.start and start.is_file():
         plan = msgspec.structs.replace(plan, start=str(start))
+    if name in scenario.stops:
+        plan = stopping(plan, scenario.stops[name])
     if scenario.lattice_spacing_m is None or plan.start:
         return plan
     car = msgspec.structs.replace(plan.car, lattice_spacing_m=scenario.lattice_spacing_m)

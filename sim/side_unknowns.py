@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from sim.cut_plan import DoorCut, PillarCut
-from sim.plan import BaseSpot, Cut, FacePoint, Flex, PillarSpot, Plan, Press, Squeeze
+from sim.plan import BaseSpot, Cut, CutSpread, FacePoint, Flex, PillarSpot, Plan, Press, Squeeze
 from sim.unknowns import SEAT_M, Row, about, always, even, peaked, peaked_ratio, times, within
 
 PLACE_M = 0.02
@@ -62,6 +62,7 @@ def _across_door(_plan: Plan, move: Any) -> bool:
 
 _BY_EYE = "assumed: blades are set and stopped by eye, to within 10 mm"
 _SET = "assumed: a trained hand sets the ends of a ram to within 20 mm"
+_TIPS = "assumed: a trained hand puts a tip to within 5 mm"
 _GRADE = "grades are named by their least yield stress and come up to a quarter above it, from memory"
 
 ROWS = (
@@ -228,7 +229,7 @@ ROWS = (
         "m",
         about(SEAT_M, 0.0),
         even,
-        "assumed: a trained hand puts a tip to within 5 mm",
+        _TIPS,
         _across_door,
         Squeeze,
     ),
@@ -238,8 +239,38 @@ ROWS = (
         "m",
         about(SEAT_M, 0.0),
         even,
-        "assumed: a trained hand puts a tip to within 5 mm",
+        _TIPS,
         _across_door,
         Squeeze,
+    ),
+    Row(
+        "depth_m",
+        "how far the tips go in between the raw ends",
+        "m",
+        about(SEAT_M, 0.001),
+        even,
+        _TIPS,
+        always,
+        CutSpread,
+    ),
+    Row(
+        "off_m",
+        "how far off the middle the tips go in between the raw ends",
+        "m",
+        about(0.01),
+        even,
+        "assumed: between raw ends, which are seen from one side, a tip is put to within 10 mm",
+        always,
+        CutSpread,
+    ),
+    Row(
+        "tool.friction_ratio",
+        "the friction of the tips on a raw edge",
+        "",
+        within(0.3, 0.6),
+        even,
+        "as on painted steel, serrated tips 0.3 to 0.6, from memory; a raw edge bites more (assumed not to)",
+        always,
+        CutSpread,
     ),
 )

@@ -51,6 +51,7 @@ def many(
     out: Path,
     runs: int | None = None,
     preview: bool = False,
+    first: bool = False,
     workers: int | None = None,
     counts: bool = False,
 ) -> int:
@@ -67,6 +68,8 @@ def many(
         settled" can be said, and the counts tell.
     preview
         Solve on a coarse lattice: quicker, and no answer to rely on.
+    first
+        End each run where a part gives: what gives first is known then, and nothing of what would follow.
     workers
         How many processes; as many as the machine has cores if left out.
     counts
@@ -83,7 +86,8 @@ def many(
 
     line = Line()
     with fresh_folder(out) as folder:
-        under_way = model.Many(asked, runs, worker_count=worker_count(workers), coarse=preview)
+        count = worker_count(workers)
+        under_way = model.Many(asked, runs, worker_count=count, coarse=preview, short=first)
         try:
             for progress in under_way:
                 line.say(progress_words(progress), progress.done / progress.total)

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 ANSWER, TABLE, RUNS = "scenario.json", "scenario.md", "runs"
 """What the command writes: the answer as plain values, as a table, and the folder of kept runs."""
 OURS = (ANSWER, TABLE, RUNS)
+STOPPED = 130
+"""Exit code of a call stopped by the user."""
 
 
 def scenario(
@@ -92,6 +94,10 @@ def _run(asked: Asked, count: int, out: Path, workers: int, most_seconds: float 
     try:
         for progress in under_way:
             line.say(progress_words(progress), progress.done / progress.total)
+    except KeyboardInterrupt:
+        line.end()
+        sys.stderr.write(f"Stopped; the runs made so far are kept in {out / RUNS}: call it again to go on.\n")
+        return STOPPED
     finally:
         under_way.workers.end()
         line.end()

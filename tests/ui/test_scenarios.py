@@ -64,6 +64,17 @@ def test_it_writes_what_came_out_and_does_no_run_twice(file, tmp_path, capsys):
     assert "runs: 2 of 2" in capsys.readouterr().err
 
 
+def test_a_call_that_is_stopped_says_that_its_runs_are_kept(file, tmp_path, capsys, monkeypatch):
+    def interrupted(_self):
+        raise KeyboardInterrupt
+        yield
+
+    monkeypatch.setattr("sim.scenario_runs.ScenarioRuns.__iter__", interrupted)
+    assert call(file, "--out", tmp_path / "out") == 130
+    assert "runs made so far are kept" in capsys.readouterr().err
+    assert not (tmp_path / "out" / scenarios.ANSWER).exists()
+
+
 @pytest.mark.parametrize(
     ("words", "told"),
     [

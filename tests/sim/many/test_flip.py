@@ -2,7 +2,7 @@
 
 import pytest
 
-from sim import flip, workers
+from sim import flip, many, workers
 from sim.flip import FlipSearch
 from sim.plan import Car, EdgePoint, Plan, Spread
 from sim.vary import inputs, written
@@ -80,9 +80,9 @@ def test_cancelled_search_has_no_answer():
 
 def test_only_the_judged_move_is_shortened():
     two = Plan(moves=(PLAN.moves[0], Spread(door=EdgePoint(depth_m=0.12), stop_at=("folding out",))))
-    short = flip.shortened(two)
+    short = many.shortened(two)
     assert short.moves[0] == PLAN.moves[0]
-    assert set(short.moves[1].stop_at) == {"folding out", *flip.MANY_GIVES}
+    assert set(short.moves[1].stop_at) == {"folding out", *many.MANY_GIVES}
 
 
 @pytest.mark.slow

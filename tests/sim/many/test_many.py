@@ -62,6 +62,15 @@ def test_same_answer_whatever_the_number_of_workers():
     assert follow(stand_in(fakes.quick, 8, 1)) == follow(stand_in(fakes.quick, 8, 3))
 
 
+def test_short_runs_end_where_a_part_gives_and_draw_as_the_whole_ones():
+    whole, short = stand_in(fakes.quick, 4), stand_in(fakes.quick, 4, short=True)
+    for one, other in zip(whole.draws, short.draws, strict=True):
+        assert one.values == other.values
+        assert set(many.MANY_GIVES) <= set(other.plan.moves[0].stop_at)
+        assert one.plan.moves[0].stop_at == ()
+    assert follow(short).short and not follow(whole).short
+
+
 def test_a_whole_side_is_run_less_often():
     assert many.runs_of(PLAN) == 64
     assert many.runs_of(PLAN.with_car(Car(extent="side"))) == 16
@@ -170,6 +179,11 @@ class TestSentence:
         assert self.sentence([made(SETTLED)] * 64, coarse=True).startswith(
             "On a coarse lattice, as a preview"
         )
+
+    def test_runs_that_ended_where_a_part_gave_say_nothing_of_the_plan(self):
+        answer = answered(PLAN, (made(SETTLED),) * 64, 0, short=True)
+        assert many.sentence(answer).endswith("the seam gives first, nearly always; the runs ended there.")
+        assert all(line.startswith("gives first") for line in many.counts(answer).splitlines())
 
     def test_counts_are_given_when_asked(self):
         lines = many.counts(answered(PLAN, (made(SETTLED),) * 64, 0)).splitlines()

@@ -71,6 +71,15 @@ def test_the_lattice_of_a_scenario_is_that_of_all_its_plans(asked, tmp_path):
     assert {plan.car.lattice_spacing_m for plan in asked.plans.values()} == {Car().lattice_spacing_m}
 
 
+def test_a_plan_may_end_where_nothing_that_is_asked_comes_after(asked, tmp_path):
+    file = tmp_path / "short.toml"
+    stops = '[stops]\nlip = ["seam parting", "latch free"]\n\n[[asks]]'
+    file.write_text(TEXT.replace("[[asks]]", stops), encoding="utf-8")
+    short = load_scenario(file).plans
+    assert short["lip"].moves[-1].stop_at == ("seam parting", "latch free")
+    assert short["bend"] == asked.plans["bend"]
+
+
 def test_runs_are_kept_and_only_new_ones_are_made(asked, tmp_path):
     first = follow(stand_in(asked, tmp_path, 4))
     again = follow(stand_in(asked, tmp_path, 4, job=fakes.never_trace))
@@ -207,6 +216,8 @@ class TestTold:
         (('ask = "happens"', 'ask = "looks"'), "asks[0]"),
         (("schema_version = 1", "schema_version = 9"), "schema_version"),
         (("[plans]", "[plans"), "scenario"),
+        (("[plans]", '[stops]\nhinge = ["latch free"]\n[plans]'), "stops.hinge"),
+        (("[plans]", '[stops]\nlip = ["latch opens"]\n[plans]'), "stops.lip"),
     ],
 )
 def test_a_scenario_that_cannot_be_is_refused_by_its_field(change, field):
