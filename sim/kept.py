@@ -40,6 +40,7 @@ class Told(msgspec.Struct, frozen=True):
     rival, margin_ratio : what else was nearest to giving just before, and how far it was from that (1: idle)
     settled : every increment converged
     skin_m, inner_m : how far the middles went outboard [m]
+    upper_skin_m, upper_inner_m : the same of the upper panel; 0 of results kept before it was read
     """
 
     first: str
@@ -62,6 +63,8 @@ class Told(msgspec.Struct, frozen=True):
     clearance_change_m: float = 0.0
     least_clearance_m: float = 0.0
     seats: tuple[str, ...] = ()
+    upper_skin_m: float = 0.0
+    upper_inner_m: float = 0.0
 
 
 class Neighbour(msgspec.Struct, frozen=True):
@@ -115,6 +118,8 @@ def _told(record: MoveRecord) -> Told:
         clearance_change_m=end.clearance.distance_m - start.clearance.distance_m,
         least_clearance_m=result.clearance_m["least"],
         seats=result.seats,
+        upper_skin_m=result.upper_panel_m.get("skin", 0.0),
+        upper_inner_m=result.upper_panel_m.get("inner", 0.0),
     )
 
 

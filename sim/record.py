@@ -215,6 +215,7 @@ class MoveResult:
     spots_gone: int = 0
     cut: CutNote | None = None
     found: Mapping[str, Any] = field(default_factory=dict)  # a wrecked car as the first move finds it
+    upper_panel_m: Mapping[str, float] = field(default_factory=dict)  # skin and inner, outboard in the move
 
 
 @dataclass(frozen=True)

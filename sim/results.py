@@ -80,10 +80,12 @@ def move_to_raw(result: MoveResult) -> dict[str, Any]:
 
 
 def _side(result: MoveResult) -> dict[str, Any]:
-    """Return what only a whole side or a wrecked car has, as plain values."""
+    """Return what only some moves and cars have, as plain values."""
     found: dict[str, Any] = {"found": dict(result.found)} if result.found else {}
     if result.cut is not None:
         found["cut"] = asdict(result.cut)
+    if result.upper_panel_m:
+        found["upper_panel_m"] = dict(result.upper_panel_m)
     if not result.exit_width_m:
         return found
     return {

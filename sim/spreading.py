@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from sim import outcome, tearing
 from sim.course import UnderWay
+from sim.creases import crease_words, upper_moved_m
 from sim.grips import just_set
 from sim.increment import Point, Stepper, cut_on, stall_point
 from sim.lookout import due
@@ -156,19 +157,29 @@ class SpreadCourse:
 
     def sentence(self) -> str:
         """Return what moved, what let go, what it cost or gained, and why."""
-        return outcome.push_sentence(*self.run.ends, self.run.peak_latch, self.run.events, self.set)
+        run = self.run
+        told = outcome.push_sentence(*run.ends, run.peak_latch, run.events, self.set)
+        return told + self.crease_told()
+
+    def crease_told(self) -> str:
+        """Return what became of a crease that an earlier move had left."""
+        return crease_words(self.run.first_model, *self.run.ends)
 
     def effect(self) -> str:
         """Return what it means for the plan."""
         return outcome.plan_word(*self.run.ends, self.run.metal_words)
 
     def result_fields(self) -> dict[str, Any]:
-        """Return nothing."""
-        return {}
+        """Return how far the upper panel's middle went."""
+        return {"upper_panel_m": upper_moved_m(self.run.first_model, *self.run.ends)}
 
 
 class SqueezeCourse(SpreadCourse):
     """Close the tips across the door."""
+
+    def crease_told(self) -> str:
+        """Return nothing: a squeeze makes its crease."""
+        return ""
 
     @staticmethod
     def limit_m(model: DoorModel, move: Squeeze) -> float:  # type: ignore[override]

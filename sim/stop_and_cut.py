@@ -9,7 +9,7 @@ cut to make for the fitting; a cut that is asked for is made all the same.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import msgspec
 import numpy as np
@@ -32,6 +32,8 @@ class Cost:
     torn_m : length of sheet torn;  sharp_edges : raw edges of tears and cuts;  opening_m : of the tips
     moved_m : how far the metal of the front door that has moved most stands off its place
     freed : latches and hinges that no longer hold
+    opened_m : how far the inner structure's latch edge stands outboard of its place on average: what the
+        door has opened by, whatever its skin does
     """
 
     torn_m: float
@@ -39,6 +41,7 @@ class Cost:
     opening_m: float
     moved_m: float
     freed: tuple[str, ...]
+    opened_m: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -92,7 +95,9 @@ def stop_and_cut(
     whole = _made(model, move, begin, index, cancelled)
     result = whole.result(with_residual=False)
     mark = next((event for event in result.events if event.kind == STOP), None)
-    on = _cost(whole, result, move)
+    # both ways are looked at with the tool off: while it pushes, the metal stands further out than it stays
+    eased = _made(model, Ease(), whole.end, index, cancelled)
+    on = replace(_cost(whole, result, move), opened_m=_opened_m(eased))
     if mark is None:
         return StopAndCut(None, "", on, None)
     stopped = msgspec.structs.replace(move, opening_m=mark.opening_m)
@@ -134,4 +139,12 @@ def _cost(run: MoveRun, result: MoveResult, move: Spread) -> Cost:
     away = np.linalg.norm(state.points[nodes] - rest[nodes], axis=1)
     ties = zip(model.structure.ties, state.holding, strict=True)
     freed = tuple(tie.name for tie, on in ties if not on and tie.name.endswith(("latch", "hinge")))
-    return Cost(frame.torn_length_m, result.sharp_edge_count, move.opening_m, float(away.max()), freed)
+    torn, edges = frame.torn_length_m, result.sharp_edge_count
+    return Cost(torn, edges, move.opening_m, float(away.max()), freed, _opened_m(run))
+
+
+def _opened_m(run: MoveRun) -> float:
+    """Return how far the inner bend along the latch edge stands outboard of its place on average [m]."""
+    model = run.model
+    first, last = model.mesh.edges["latch_edge"]
+    return model.outboard(run.end.state.points, model.mesh.wall[-1, first : last + 1])

@@ -23,6 +23,7 @@ from sim.checks import (
     membrane,
     peel,
     pillars,
+    pinch,
     plastic,
     plates,
     rails,
@@ -33,6 +34,7 @@ from sim.checks import (
     stability,
     tears,
     tools,
+    ways,
 )
 from sim.checks.row import CONSERVATION, Row
 from sim.checks.specimens import ANGLES_DEG, NotSolvedError
@@ -130,6 +132,8 @@ def _far_bent() -> Iterator[Check]:
     )
     yield from _each(family, stability.plate, ((8,), (16,)))
     yield from _each(family, stability.plate_settles, [()])
+    yield from _each(family, stability.bowed, product((1, -1), (0.3, 0.5)))
+    yield from _each(family, stability.off_the_middle, product((1, -1), (0.5,)))
 
 
 def _yielding() -> Iterator[Check]:
@@ -266,6 +270,24 @@ def _trade() -> Iterator[Check]:
     yield from _each(family, heads.head_on_thin_sheet, heads.ON_THIN_SHEET)
 
 
+def _pinch_and_ways() -> Iterator[Check]:
+    family = "facts of the trade"
+    function: Callable[..., Row]
+    yield Check(family, pinch.deeper_than_crown, fast=False)
+    pushes = (pinch.crease_goes_in, pinch.crown_goes_out, pinch.in_at_the_end, pinch.less_if_not_squeezed)
+    for function in pushes:
+        yield from _each(family, function, product(pinch.SEATS), fast=False)
+    two_ways = (
+        ways.top_reaches_latch,
+        ways.edge_leaves_latch,
+        ways.top_tears_less,
+        ways.stopping_tears_less,
+        ways.going_on_opens_no_further,
+    )
+    for function in two_ways:
+        yield Check(family, function, fast=False)
+
+
 @cache
 def catalogue() -> tuple[Check, ...]:
     """Return every check, family by family."""
@@ -282,6 +304,7 @@ def catalogue() -> tuple[Check, ...]:
         _tools,
         _every_run,
         _trade,
+        _pinch_and_ways,
     )
     return tuple(check for make in makers for check in make())
 

@@ -3,12 +3,14 @@
 References
 ----------
 [timoshenko-gere-1961] Euler P = pi^2 E I / (K L)^2; supported square plate pressed on two edges,
-sigma = 4 pi^2 E / (12 (1 - nu^2)) (t / b)^2; cantilever column beyond its load, Table 2-5, whose rows are
-computed by elliptic integrals.
+sigma = 4 pi^2 E / (12 (1 - nu^2)) (t / b)^2; a bow w0 pressed along grows to w0 / (1 - P / Pcr), a load off
+the middle by e bends by e (sec(pi / 2 sqrt(P / Pcr)) - 1); cantilever column beyond its load, Table 2-5,
+whose rows are computed by elliptic integrals.
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import lru_cache
 
 import numpy as np
@@ -84,6 +86,67 @@ def euler(ends: str, count: int) -> Row:
         _strip_load(ends, count),
         "N",
         0.03,
+        spacing=f"{count} x {count // 8}",
+    )
+
+
+BOW_M = LENGTH_M / 1000.0  # small against the length, or the arc's own stretch would count
+
+
+def _pressed_middle_m(bow_m: float, off_m: float, share: float, count: int) -> float:
+    """Return how far the middle of a pinned strip stands off its chord, pressed along [m].
+
+    Parameters
+    ----------
+    bow_m : of half a sine wave it was made with;  off_m : how far the load stands off its middle surface
+    share : of its buckling load;  count : segments along it
+    """
+    lat = _lattice(count)
+    structure = specimens.sheet(lat, THICKNESS_M, specimens.metal(nu=0.0))
+    points = structure.points.copy()
+    points[:, 2] = bow_m * np.sin(np.pi * points[:, 0] / LENGTH_M)
+    structure = replace(structure, points=points)
+    left, right = lat.boundary["left"], lat.boundary["right"]
+    structure = specimens.held(structure, (slice(None), "y"), (left, "xz"), (right, "z"))
+    load_n = share * float(EULER_N)
+    dead = np.zeros_like(points)
+    dead[right] += specimens.shared(points, right, (-load_n, 0.0, 0.0))
+    for chain in (left, right):
+        # a load off by +z bends the strip away from it, towards -z
+        dead += specimens.edge_couples(structure, chain, -load_n * off_m / WIDTH_M)
+    network = Network(structure)
+    end = specimens.settled(network, network.initial_state(), Load((), dead), points).points
+    middle = np.abs(lat.points[:, 0] - 0.5 * LENGTH_M) < 0.6 * LENGTH_M / count
+    return float(end[middle, 2].mean())
+
+
+def bowed(sign: int, share: float, count: int = 16) -> Row:
+    """Return how far a bowed strip stands out under a share of its buckling load: it grows with its sign."""
+    # 1 %: series of the bow beyond its first half wave, and the strip's own spacing
+    way = "out" if sign > 0 else "in"
+    return Row(
+        f"strip bowed {way}, pressed with {share:g} of its buckling load: its bow",
+        "timoshenko-gere-1961",
+        sign * BOW_M / (1.0 - share) * 1e3,
+        _pressed_middle_m(sign * BOW_M, 0.0, share, count) * 1e3,
+        "mm",
+        0.01,
+        spacing=f"{count} x {count // 8}",
+    )
+
+
+def off_the_middle(sign: int, share: float, count: int = 16) -> Row:
+    """Return how far a flat strip bends away from a load off its middle surface: e (sec(...) - 1)."""
+    # 1 %: as for a bowed strip
+    side = "out" if sign > 0 else "in"
+    secant = 1.0 / np.cos(0.5 * np.pi * np.sqrt(share))
+    return Row(
+        f"flat strip, {share:g} of its buckling load 0.2 mm {side} of its middle: away from the load",
+        "timoshenko-gere-1961",
+        -sign * BOW_M * float(secant - 1.0) * 1e3,
+        _pressed_middle_m(0.0, sign * BOW_M, share, count) * 1e3,
+        "mm",
+        0.01,
         spacing=f"{count} x {count // 8}",
     )
 

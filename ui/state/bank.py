@@ -41,6 +41,11 @@ CHOICES: Mapping[str, tuple[Choice, ...]] = {
         Choice("It moves in", "in"),
         Choice("It hardly moves", "hardly"),
     ),
+    "upper skin": (
+        Choice("It moves out", "out"),
+        Choice("It moves in, towards the patient", "in"),
+        Choice("It hardly moves", "hardly"),
+    ),
     "inner panel": (
         Choice("It moves out", "out"),
         Choice("It moves in, towards the patient", "in"),
@@ -97,8 +102,9 @@ def outcome(asks: str, move: Told) -> str:
         return move.first
     if asks == "for the plan":
         return move.effect
-    if asks in ("skin's middle", "inner panel"):
-        return _way(move.skin_m if asks == "skin's middle" else move.inner_m, limit("moved_m"), "out", "in")
+    ways = {"skin's middle": move.skin_m, "upper skin": move.upper_skin_m, "inner panel": move.inner_m}
+    if asks in ways:
+        return _way(ways[asks], limit("moved_m"), "out", "in")
     if asks == "room":
         way = _way(move.clearance_change_m, limit("clearance_m"), "more", "less")
         return "same" if way == "hardly" else way

@@ -25,7 +25,15 @@ PHASES: tuple[Phase, ...] = ("open", "show", "try", "check")
 DEBRIEF_TITLE = "Debrief"
 """Title of the step that ends a lesson: its questions, and for the teacher what should have come out."""
 Asks = Literal[
-    "gives first", "for the plan", "skin's middle", "inner panel", "room", "tears", "latch", "more"
+    "gives first",
+    "for the plan",
+    "skin's middle",
+    "upper skin",
+    "inner panel",
+    "room",
+    "tears",
+    "latch",
+    "more",
 ]
 Measure = Literal["force_n", "torn_length_m", "parted_length_m", "latch_demand_ratio", "least_clearance_m"]
 

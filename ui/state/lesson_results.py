@@ -167,6 +167,8 @@ FIGURES: dict[str, tuple[str, Callable[[Told, Units], str]]] = {
     "torn": ("sheet torn", _length(lambda move: move.torn_length_m)),
     "skin": ("how far the skin's middle went", _length(lambda move: abs(move.skin_m))),
     "inner": ("how far the inner panel's middle went", _length(lambda move: abs(move.inner_m))),
+    "upper_skin": ("how far the upper panel's skin went", _length(lambda move: abs(move.upper_skin_m))),
+    "upper_inner": ("how far the upper inner panel went", _length(lambda move: abs(move.upper_inner_m))),
     "room": ("least room to the occupant", _length(lambda move: move.least_clearance_m)),
     "effect": ("what it meant for the plan", lambda move, _: move.effect),
     "sentence": (

@@ -4,7 +4,8 @@ Sources
 -------
 Euler P = pi^2 E I / (K L)^2; simply supported square plate pressed on two edges,
 sigma = 4 pi^2 E / (12 (1 - nu^2)) (t / b)^2 [timoshenko-gere-1961]: from memory; 86.36 N, 21.59 N, 345.44 N
-and 12.147 MPa are computed from the formulas.  The column beyond its load: elliptic integrals, typed here.
+and 12.147 MPa are computed from the formulas, as are a bow's growth and the bend under a load off the middle.
+The column beyond its load: elliptic integrals, typed here.
 """
 
 import numpy as np
@@ -35,6 +36,24 @@ def test_column_stands_where_the_elliptic_integrals_put_it(angle_deg):
     np.testing.assert_allclose(
         [row.got for row in rows], exact[1:], rtol=0.0, atol=0.04
     )  # the case's allowance
+
+
+@pytest.mark.parametrize("sign", [1, -1])
+def test_a_bow_pressed_along_grows_with_its_own_sign(sign):
+    """w0 = 0.2 mm; at 0.3 and 0.5 of the buckling load 0.2857 and 0.4 mm, in or out as it was."""
+    for share, millimetres in ((0.3, 0.2857), (0.5, 0.4)):
+        row = stability.bowed(sign, share)
+        assert row.passed
+        # 1 %: the bow's higher half waves and the strip's spacing
+        np.testing.assert_allclose(row.got, sign * millimetres, rtol=0.01)
+
+
+@pytest.mark.parametrize("sign", [1, -1])
+def test_a_load_off_the_middle_bends_the_strip_away_from_it(sign):
+    """Off by e = 0.2 mm at half the buckling load: e (sec(pi / 2 sqrt(1/2)) - 1) = 0.2504 mm."""
+    row = stability.off_the_middle(sign, 0.5)
+    assert row.passed
+    np.testing.assert_allclose(row.got, -sign * 0.2504, rtol=0.01)  # as above
 
 
 def test_supported_plate_buckles_at_four():

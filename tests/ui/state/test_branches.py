@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import pytest
 
 from sim.door_model import build_model
-from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.plan import Car, Ease, EdgePoint, Plan, Spread, Squeeze
 from sim.run import solve_plan, start_frame
 from ui.state import known
 from ui.state.answers import DoorReady, Ended, MoveReady
@@ -92,3 +92,31 @@ def test_any_step_of_any_branch_has_the_metal_of_its_first_visit(monkeypatch):
     for number in (1, 0, 2):
         session.go_to_step(number)
         assert metal() == seen[number]
+
+
+def test_back_before_a_squeeze_the_metal_is_what_it_was():
+    """Undone, squeeze and push have left nothing: the state's hash is the untouched one's, and on from it."""
+    car = Car(lattice_spacing_m=0.09)
+    model = build_model(car)
+    untouched = model.start.sha256()
+    squeeze, push = Squeeze(height_m=0.6, closing_m=0.02), Spread(tilt_rad=0.0, opening_m=0.0025)
+    session = Session(Plan(car=car))
+    requests = []
+    session.asked.connect(requests.append)
+    session.prepare()
+    session.take([DoorReady(requests[0].number, car, model, start_frame(model)), Ended(requests[0].number)])
+    for moves in ((squeeze,), (squeeze, Ease()), (squeeze, Ease(), push)):
+        session.document.commit(Plan(car=car, moves=moves), "one more")
+    _, records = solve_plan(session.plan)
+    session.run()
+    number = requests[-1].number
+    found = [MoveReady(number, k, session.plan, record) for k, record in enumerate(records)]
+    session.take([*found, Ended(number)])
+    assert session.record(2).end_state.sha256() != untouched
+    for _ in range(3):
+        session.document.undo()
+    assert session.plan.moves == ()
+    assert session.timeline.frame.state.sha256() == untouched
+    session.document.commit(Plan(car=car, moves=(push,)), "another way")
+    again = solve_plan(session.plan)[1][0]
+    assert again.frames[0].state.sha256() == untouched == again.result.start_sha256

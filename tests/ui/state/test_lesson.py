@@ -80,6 +80,8 @@ class TestKeys:
     def test_outcomes_are_read_from_what_was_measured(self):
         assert outcome("skin's middle", move(skin_m=0.02)) == "out"
         assert outcome("inner panel", move(inner_m=-0.02)) == "in"
+        assert outcome("upper skin", move(upper_skin_m=-0.011)) == "in"
+        assert outcome("upper skin", move(upper_skin_m=0.009)) == "hardly"
         assert outcome("room", move(clearance_change_m=0.001)) == "same"
         assert outcome("tears", move(torn_length_m=0.03)) == "yes"
         assert outcome("latch", move(latch_demand_ratio=0.6)) == "half"
