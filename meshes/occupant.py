@@ -82,7 +82,7 @@ BODY_PARTS = {
 
 SEATS = ("front", "rear")
 MAX_LEAN_RAD = float(np.radians(60.0))
-MAX_INBOARD_RAD = float(np.radians(40.0))
+MAX_INBOARD_RAD = float(np.radians(45.0))
 
 
 @dataclass(frozen=True)
@@ -192,7 +192,7 @@ def side_occupant(
     hip_gap_m
         Inner panel to the near surface of the hip.
     inboard_rad
-        Lean of the trunk away from the door, 0 to 40 degrees.
+        Lean of the trunk away from the door, 0 to 45 degrees.
 
     Raises
     ------

@@ -79,7 +79,7 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
         0.5,
         "0.08 to 0.15 m beside a sound door, more where pushed inboard",
     ),
-    "occupant_inboard_rad": (0.0, 0.6981, "0 is upright, 40 degrees far away from the door"),
+    "occupant_inboard_rad": (0.0, 0.7854, "0 is upright, 45 degrees far away from the door"),
     "occupant_lean_rad": (0.0, 1.0472, "0 is upright, 25 degrees usual, 60 degrees far back"),
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""
