@@ -286,11 +286,11 @@ FAULTS = (
         f"{MAP}::TestVerdicts::test_where_the_lattices_disagree_it_is_not_settled",
     ),
     Fault(
-        "a map is seen though it is shut",
-        "ui/map_side.py",
-        "if not self.session.hides(MAP):",
-        "if True:",
-        "tests/ui/test_map_side.py::TestShut::test_what_is_shown_goes_when_it_is_shut_and_comes_back",
+        "an older map's answer is taken",
+        "ui/state/maps.py",
+        "if request is None or said.number != request.number:",
+        "if request is None:",
+        "tests/ui/state/test_maps.py::TestWishes::test_answers_to_an_older_wish_are_dropped",
     ),
     Fault(
         "another car passes for the same start",

@@ -194,12 +194,14 @@ def test_a_lesson_s_step_opens_what_it_asks_for_and_the_next_puts_it_away(app):
     steps = [step.map for step in lessons.walk.steps]
     lessons.walk.go(steps.index("one"))
     assert side.on and side.outcome is not None and side.apart is None
+    lessons.walk.go(steps.index("both"))
+    assert side.apart is not None and side.apart.after.ask.plan.car.seam == "welded"
     lessons.walk.on()
     assert not side.on
 
 
 def test_ready_maps_answer_at_once():
-    for name in ("three-doors-bonded",):
+    for name in ("three-doors-bonded", "three-doors-welded"):
         from ui.state.maps import ready_map
 
         assert ready_map(asked(load_plan(PLAN.with_name(f"{name}.toml")))) is not None

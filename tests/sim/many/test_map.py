@@ -279,7 +279,7 @@ def grid_of_plan(plan: Plan):
     return grid_of(door_shape(plan.car))
 
 
-READY = ("three-doors-bonded",)
+READY = ("three-doors-bonded", "three-doors-welded")
 
 
 class TestReadyMaps:

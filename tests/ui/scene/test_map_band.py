@@ -7,10 +7,10 @@ import pytest
 
 from sim.map_grid import grid_of
 from tests.ui.scene.conftest import moved, pixels
+from ui.app import prepare_application
 from ui.map_chart import Chart, Tones, mark_of
 from ui.map_pictures import band_pictures, beside_band
 from ui.map_side import _array
-from ui.scene import picture
 from ui.scene.colours import rgb
 from ui.scene.map_band import COLUMN_M, _centres
 from ui.scene.stage import Stage
@@ -27,7 +27,7 @@ class Ink:
 @pytest.fixture(autouse=True)
 def type_is_there():
     """Words are painted by Qt, which needs its machinery for type."""
-    picture._ensure_application()
+    prepare_application()
 
 
 @pytest.fixture
