@@ -123,7 +123,7 @@ def lines(came: Came) -> list[str]:
         between = f"({share}) " if answer.ask == "apart" else between
         out.append(f"{words}: {runs}{between}: {word}".replace(" : ", ": "))
     if came.run_count < TELLS:
-        out.append(f"With {came.run_count} runs no word but 'not settled' can be said: the counts tell.")
+        out.append(f"With fewer than {TELLS} runs no word but 'not settled' can be said: the counts tell.")
     for name, plan in came.plans.items():
         if plan.unsure:
             why = f" ({plan.whys[0]})" if plan.whys else ""
