@@ -233,7 +233,7 @@ FAULTS = (
         "tips slip into any kerf",
         "sim/raw_seat.py",
         "return math.acos(gap_m / NOSE_M)",
-        "return 0.0",
+        "return 0.0 * gap_m",
         "tests/sim/runs/test_pocket.py::test_after_one_cut_tips_slip_off_and_the_metal_never_feels_them",
     ),
     Fault(
