@@ -2,8 +2,8 @@
 
 The tie of a hinge holds a point half-way down the shut face, where its leaves sit.  What blades close on is
 its knuckle, KNUCKLE_TALL_M high and KNUCKLE_DEPTH_M in from the outer face in the middle of the gap; it goes
-with what the hinge hangs on.  A pillar that stands still stands back from it behind the wing's edge, as far
-as a door's edge needs to swing in; the edge, WING_EDGE_M deep, stays where it is drawn.
+with what the hinge hangs on.  The pillar's face stands back from it behind an outer edge, the wing's or the
+pillar's own, as far as a door's edge needs to swing in; that edge, WING_EDGE_M deep, stays where it is drawn.
 
 Blades come from outside and are set along the knuckle: their plane holds its axis.
 """
@@ -14,6 +14,8 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy import sparse
+from scipy.sparse.csgraph import connected_components
 
 from sim.cut_place import moved_with
 from sim.exposed import (
@@ -31,12 +33,13 @@ from sim.exposed import (
 from sim.structure import Structure, Tie
 
 Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
 
 KNUCKLE_DEPTH_M = 0.030  # its axis in from the outer face: 20 to 40 mm, from memory
 KNUCKLE_TALL_M = 0.060  # 50 to 70 mm, from memory
 WING_EDGE_M = 0.015  # how deep the wing's turned edge reaches beside the shut line, assumed
 RECESS_M = 0.040  # how far the pillar's face stands back behind it: 30 to 60 mm, from memory
-FACE_M = 0.06  # of what stands still beside a hinge: nearer than this it is the pillar's face
+FACE_M = 0.06  # of what a hinge hangs on: nearer than this along the car it is the pillar's face
 NEAREST_M = 0.001
 OFF_DEG = tuple(range(-60, 61, 10))  # off straight outboard about the knuckle
 RISES_DEG = (0, 20, -20)  # and up or down it
@@ -93,8 +96,24 @@ def carried_by(structure: Structure, tie: Tie, points: Floats, knuckle: Knuckle)
     return knuckle.moved(turn, shift)
 
 
+def carrier_rows(structure: Structure, tie: Tie) -> Bools:
+    """Return which triangles hang together with what a hinge hangs on, shape (m,); none where that is rigid.
+
+    Asked at rest: a triangle keeps its place in the order whatever is cut or torn.
+    """
+    t, seat = structure.triangles, tie.nodes[tie.weights < 0.0]
+    if not len(seat):
+        return np.zeros(len(t), dtype=bool)
+    pairs = np.concatenate([t[:, [0, 1]], t[:, [1, 2]]])
+    size = len(structure.points)
+    graph = sparse.coo_array((np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), shape=(size, size))
+    piece = connected_components(graph, directed=False)[1]
+    out: Bools = piece[t[:, 0]] == piece[seat[0]]
+    return out
+
+
 def set_back(spots: Floats, knuckle: Knuckle) -> Floats:
-    """Return points of what stands still, with the pillar's face behind the wing's edge set back."""
+    """Return points of what a hinge hangs on, with its face behind the outer edge set back."""
     apart = spots - knuckle.middle
     depth = KNUCKLE_DEPTH_M - apart @ knuckle.outboard
     face = (depth > WING_EDGE_M) & (np.abs(apart @ knuckle.into) < FACE_M)

@@ -15,7 +15,7 @@ from sim.bond import END
 from sim.cut_place import blades_of
 from sim.cut_plan import Cut, PillarCut
 from sim.exposed import View, grains, room_for, view_of
-from sim.hinge_body import Knuckle, carried_by, hinge_view, knuckle_of, set_back
+from sim.hinge_body import Knuckle, carried_by, carrier_rows, hinge_view, knuckle_of, set_back
 from sim.model import DoorModel
 from sim.network import Network
 from sim.pillar import WELD_KIND
@@ -59,6 +59,8 @@ class Lookout:
                 self._places[tie.name] = nearest(seat, rigid)
                 self._still[tie.name] = self._rigid_near(seat)
         self._knuckles = self._hinges(structure)
+        hung = (tie for tie in structure.ties if tie.name in self._knuckles)
+        self._carriers = {tie.name: carrier_rows(structure, tie) for tie in hung}
 
     def _hinges(self, structure: Structure) -> dict[str, Knuckle]:
         """Return the knuckle of every hinge at rest; the line through a door's two hinges is their axis."""
@@ -96,17 +98,24 @@ class Lookout:
         for tie in structure.ties:
             if not looked_for(tie) or (names is not None and tie.name not in names):
                 continue
-            ends = self.pin(tie, points)
-            moving = grains(points, structure.triangles, ends.mean(axis=0), FAR_M)
-            spots = np.concatenate([moving, self._still[tie.name]])
             if tie.name in self._knuckles:
-                knuckle = carried_by(structure, tie, points, self._knuckles[tie.name])
-                found = hinge_view(knuckle, spots, opening_m)
+                found = self._hinge_view(tie, structure, points, opening_m)
             else:
+                ends = self.pin(tie, points)
+                moving = grains(points, structure.triangles, ends.mean(axis=0), FAR_M)
+                spots = np.concatenate([moving, self._still[tie.name]])
                 found = view_of(ends, spots, self.sign, opening_m)
             if found is not None:
                 out[tie.name] = found
         return out
+
+    def _hinge_view(self, tie: Tie, structure: Structure, points: Floats, opening_m: float) -> View | None:
+        knuckle = carried_by(structure, tie, points, self._knuckles[tie.name])
+        carrier, place = self._carriers[tie.name], knuckle.middle
+        others = grains(points, structure.triangles[~carrier], place, FAR_M)
+        pillar = grains(points, structure.triangles[carrier], place, FAR_M)
+        spots = [others, set_back(pillar, knuckle), self._still[tie.name]]
+        return hinge_view(knuckle, np.concatenate(spots), opening_m)
 
     def bar_view(
         self, points: Floats, structure: Structure, beam: int, along_m: float, opening_m: float

@@ -16,7 +16,16 @@ from scipy.spatial.transform import Rotation
 from sim.cut_plan import FittingCut
 from sim.door_model import build_model
 from sim.exposed import grains
-from sim.hinge_body import KNUCKLE_DEPTH_M, RECESS_M, WING_EDGE_M, hinge_view, knuckle_of, set_back
+from sim.hinge_body import (
+    KNUCKLE_DEPTH_M,
+    RECESS_M,
+    WING_EDGE_M,
+    carried_by,
+    carrier_rows,
+    hinge_view,
+    knuckle_of,
+    set_back,
+)
 from sim.ledger import Ledger
 from sim.lookout import OPENING_M, lookout_of
 from sim.plan import Car, Cut, EdgePoint, Spread, Tool
@@ -98,3 +107,23 @@ def test_opening_the_gap_over_a_hinge_exposes_it_and_blades_then_part_it(opened)
     holding = dict(zip(names, cut.frames[-1].state.holding, strict=True))
     assert not holding["upper hinge"] and holding["lower hinge"]
     assert cut.result(with_residual=False).ledger_closure_ratio < 0.02
+
+
+def test_rear_hinges_hang_on_the_pillar_and_move_with_it():
+    """The pillar turned and shifted as a rigid body takes the knuckle along; a front one stays put."""
+    model = build_model(Car(lattice_spacing_m=0.09, extent="side"))
+    structure, side = model.structure, model.side
+    ties = {tie.name: tie for tie in structure.ties}
+    rows = carrier_rows(structure, ties["rear upper hinge"])
+    assert set(np.unique(structure.triangles[rows])) == set(np.unique(model.pillar_triangles))
+    assert not carrier_rows(structure, ties["upper hinge"]).any()
+    turn, shift = Rotation.from_rotvec([0.1, -0.2, 0.05]).as_matrix(), np.array([0.03, 0.1, -0.02])
+    nodes = np.unique(model.pillar_triangles)
+    points = structure.points.copy()
+    points[nodes] = points[nodes] @ turn.T + shift
+    at_rest = knuckle_of(*SEATS, UP, 1.0)
+    moved = carried_by(structure, ties["rear upper hinge"], points, at_rest)
+    np.testing.assert_allclose(moved.middle, turn @ at_rest.middle + shift, atol=1e-9)
+    np.testing.assert_allclose(moved.axis, turn @ at_rest.axis, atol=1e-9)
+    assert carried_by(structure, ties["upper hinge"], points, at_rest) is at_rest
+    assert side.pillar.surface.node_count == len(nodes)
