@@ -94,6 +94,8 @@ class Acting:
         self._finder: Finder | None = None
         self._card: CardSide | None = None
         self._held_at = 0.0
+        self._before_form = 0
+        """Which page of the left column the form of car and tool stands in place of: a lesson comes back."""
         self.more: dict[str, Callable[[], object]] = {}
         """Actions of parts that are made after this one."""
 
@@ -160,7 +162,11 @@ class Acting:
 
     def _do_form(self) -> None:
         pages = self.window.left_pages
-        pages.setCurrentIndex(0 if pages.currentIndex() == 1 else 1)
+        if pages.currentIndex() == 1:
+            pages.setCurrentIndex(self._before_form)
+        else:
+            self._before_form = pages.currentIndex()
+            pages.setCurrentIndex(1)
         self.window.focus_stage()
 
     def _do_stop(self) -> None:

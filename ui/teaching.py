@@ -18,6 +18,7 @@ from ui.state.lesson_file import ready_path
 from ui.state.locks import LOCK_WORDS
 from ui.state.questions import can_ask, competitors, questions
 from ui.state.session import Session
+from ui.state.tongue import tr
 from ui.state.verdict import compared, verdict
 
 LOCK_FIRST = "Lock the prediction first (L), or put the card away."
@@ -171,6 +172,8 @@ class Teaching:
         """Put a comparison away once the class goes on; a prediction still open or locked stays."""
         if self.session.asking.standing is Standing.SHOWN:
             self.session.asking.end()
+        if self.window.notice.words.text() in {tr(words) for words in (RUN_FIRST, NONE_OPEN)}:
+            self.window.notice.say("")
 
     # --- what happens meanwhile --------------------------------------------------------------------------
 

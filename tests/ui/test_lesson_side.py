@@ -236,3 +236,18 @@ def test_keys_that_need_something_first_say_so(hands, solved):
         hands.window.notice.say("")
         hands.acting.act(name)
         assert words in said.text()
+
+
+def test_the_form_gives_its_place_back_to_the_lesson_and_a_hint_goes_with_its_page(hands, solved):
+    path, _, (model, _) = solved
+    lessons, pages = hands.acting.lessons, hands.window.left_pages
+    lessons.open(path)
+    hands.answer_door(model)
+    hands.acting.act("form")
+    assert pages.currentWidget() is hands.window.form
+    hands.acting.act("form")
+    assert pages.currentWidget() is lessons.panel
+    hands.acting.act("compare")
+    assert hands.window.notice.words.text()
+    hands.acting.act("event_on")
+    assert hands.window.notice.words.text() == ""

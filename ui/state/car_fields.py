@@ -87,7 +87,7 @@ FIELDS: tuple[Choice | Number, ...] = (
         "seam",
         "Seam",
         (
-            ("bonded", "bonded, a bead all along"),
+            ("bonded", "bonded bead"),
             ("welded", "spot welded"),
             ("mixed", "a bead and spots"),
         ),
@@ -113,7 +113,7 @@ FIELDS: tuple[Choice | Number, ...] = (
             ("full", "fully latched"),
             ("half", "half latched"),
             ("open", "held open"),
-            ("jammed", "jammed, handle pulled"),
+            ("jammed", "jammed"),
         ),
     ),
     Number("latch_wedge_n", "Striker wedged", FORCE, 1, 1.0),
