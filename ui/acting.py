@@ -103,6 +103,8 @@ class Acting:
         """Do what an action says; most keep out of the way while a text is being read."""
         if not self.window.at_work and name not in WHILE_READING:
             return
+        if self.window.notice.words.text() == tr(HOLD_ON):
+            self.window.notice.say("")
         if name in TELLING and self.session.asking.open:
             self.teaching.remind()
             return

@@ -132,6 +132,7 @@ class App:
         scrub = window.scrub
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(acting.let_go)
+        scrub.released.connect(window.focus_stage)  # the button is shut until the metal rests: Return runs on
         scrub.run_wished.connect(acting.run_to)
         acting.presenter.changed = lambda: self.showing.later("moment")
         self.showing.more += [acting.plan_side.show_wreck, acting.plan_side.show, acting.prompts.show]

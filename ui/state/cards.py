@@ -63,4 +63,5 @@ def _on_the_way(session: Session, index: int) -> str:
     request = session.queue.current
     if request is not None and request.job is not Job.PREPARE and not request.aside:
         return "Under way" if index == max(session.solved_count, request.first) else ""
-    return "Stopped on the way: no result" if session.timeline.frames_of(index) else ""
+    moved = any(frame.opening_m > 0.0 for frame in session.timeline.frames_of(index))
+    return "Stopped on the way: no result" if moved else ""
