@@ -350,5 +350,7 @@ class LessonSide:
         return "\n\n".join((notes, "Hazards to name:", *named)) if index == 0 and named else notes
 
     def _beside_title(self, step: Step) -> str:
+        if step.map:  # the map stands for both plans
+            return ""
         name = step.plan if self._beside else step.beside
         return self.walk.results[name].plan.title if step.beside and name in self.walk.results else ""

@@ -29,7 +29,7 @@ class MapWords:
 
     sentence : the map, or what changes between two;  cell : the cell under the cursor
     foot : what was pushed and how, and the limits
-    note : why there is no chart, or how far it is;  told : the whole map in words, for screen readers
+    note : why there is no chart, how far it is, or which half of a place is which;  told : the whole map in words, for screen readers
     can_make, busy, there : whether a map can be made, is being made, is shown
     others, chosen : what it can be compared with, the first of them nothing
     """
@@ -77,18 +77,26 @@ def told(
     ----------
     other : key of the map to compare with, or "";  apart : what changes on it;  cursor : the cell pointed at
     """
+    halves = "" if apart is None else halves_told(apart)
     others = maps.others(ask)
     keys = [one.key for one in others]
     return MapWords(
         sentence=sentence(outcome) if apart is None else difference_sentence(apart),
         cell=POINT if cursor is None else cell_told(outcome, apart, cursor, units),
-        foot=f"{caption(outcome, units)} {LIMITS_LINE}.",
+        foot=f"{halves} {caption(outcome, units)} {LIMITS_LINE}.".lstrip(),
+        note=halves,
         told=f"{caption(outcome, units)} {' '.join(described(outcome, units))}",
         busy=maps.busy,
         there=True,
         others=(NOTHING, *(differs_in(outcome, one) for one in others)),
         chosen=keys.index(other) + 1 if other in keys else 0,
     )
+
+
+def halves_told(apart: MapDifference) -> str:
+    """Return which half of a place that changes is which door or tool."""
+    one, two = differs_in(apart.after, apart.before), differs_in(apart.before, apart.after)
+    return f"Left half of a place: {one}. Right half: {two}."
 
 
 def cell_told(outcome: OutcomeMap, apart: MapDifference | None, cell: int, units: Units) -> str:

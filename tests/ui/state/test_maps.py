@@ -97,6 +97,7 @@ class TestTelling:
         apart = difference(one, two)
         assert "On the other: not settled" in map_telling.cell_told(one, apart, 0, Units.METRIC)
         assert "The same on the other" in map_telling.cell_told(one, apart, 1, Units.METRIC)
+        assert map_telling.halves_told(apart).endswith("Right half: welded one.")
         lines = map_telling.text(one, apart, Units.IMPERIAL).splitlines()
         assert any("seam parting becomes not settled" in line for line in lines)
         assert "1.2\u00a0in" in "".join(lines) and "mm" not in "".join(lines).replace("seam", "")
