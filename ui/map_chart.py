@@ -20,6 +20,8 @@ from ui.state.tongue import tr
 
 STRIPE_INK = "#1B1C1E"
 """Ink of the patterns, on every ground: hues are light enough for it."""
+LEAST_LINES = 5
+"""A chart lower than so many lines of type bears no words beside its edges."""
 LEAST_REGION = 2
 """A region of fewer cells has its word in the legend alone."""
 
@@ -262,6 +264,8 @@ def _name_marks(painter: QPainter, chart: Chart, layout: Layout, tones: Tones, f
     """Write what stands at a height beside its edge, in the gap, with a tick; and sill and belt."""
     metrics = QFontMetricsF(font)
     tall, gap = metrics.height(), 0.5 * metrics.averageCharWidth()
+    if any(block.tall < LEAST_LINES * tall for block in layout.blocks.values()):
+        return  # no room for words one above the other
     for edge, along, words in chart.marks:
         block, level = layout.blocks[edge], layout.level(edge, along)
         right = layout.rightward[edge]
@@ -300,7 +304,7 @@ def swatch(painter: QPainter, area: QRectF, word: str, tones: Tones) -> None:
 def legend(painter: QPainter, words: Mapping[str, int], area: QRectF, tones: Tones, font: QFont) -> None:
     """Paint a legend: swatch, word and count, in as many columns as fit."""
     metrics, each = QFontMetricsF(font), _each(words, font)
-    row, box, columns = 1.5 * metrics.height(), 1.6 * metrics.height(), _columns(words, area.width(), font)
+    row, box, columns = 1.5 * metrics.height(), 1.4 * metrics.height(), _columns(words, area.width(), font)
     painter.setFont(font)
     for number, (word, count) in enumerate(words.items()):
         down, across = divmod(number, columns)
@@ -326,4 +330,4 @@ def _each(words: Mapping[str, int], font: QFont) -> float:
     metrics = QFontMetricsF(font)
     told = [f"{tr(word)}  {count}" for word, count in words.items()]
     longest = max((metrics.horizontalAdvance(text) for text in told), default=0.0)
-    return longest + 1.6 * metrics.height() + 3.0 * metrics.averageCharWidth()
+    return longest + 1.4 * metrics.height() + 2.5 * metrics.averageCharWidth()

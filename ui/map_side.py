@@ -79,6 +79,7 @@ class MapSide:
         card.words_wished.connect(self.in_words)
         card.away_wished.connect(self.away)
         self._connect_canvas(card.canvas)
+        card.canvas.restyled.connect(self.show_band)
 
     def _connect_canvas(self, canvas: Any) -> None:
         canvas.pointed.connect(lambda cell: self._point(None if cell < 0 else cell))

@@ -35,10 +35,12 @@ class MapCanvas(QWidget):
     Attributes
     ----------
     pointed : emitted with the cell under pointer or cursor, -1 for none;  picked : with the one picked
+    restyled : emitted when it has another look
     """
 
     pointed = Signal(int)
     picked = Signal(int)
+    restyled = Signal()
 
     def __init__(self, paint: Paint, *, large: bool = False) -> None:
         super().__init__()
@@ -55,6 +57,7 @@ class MapCanvas(QWidget):
         """Paint in another look."""
         self.look = look
         self.update()
+        self.restyled.emit()
 
     def sizeHint(self) -> QSize:
         """Return room for the cells and their words."""
@@ -193,9 +196,12 @@ class MapCard(QWidget):
         ):
             part.setText(text)
         self._sentence.setVisible(bool(words.sentence))
+        self._sentence.setObjectName("" if words.note and words.there else "body")  # two texts: smaller
+        self._sentence.style().polish(self._sentence)
         self._note.setVisible(bool(words.note))
         self._cell.setVisible(words.there)
-        self._cell.setMinimumHeight(3 * self._cell.fontMetrics().lineSpacing() if words.there else 0)
+        lines = 3 if words.cell_pointed else 2
+        self._cell.setMinimumHeight(lines * self._cell.fontMetrics().lineSpacing() if words.there else 0)
         self._cell.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.canvas.setVisible(words.there)
         self._spring.setSizePolicy(

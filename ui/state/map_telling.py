@@ -27,15 +27,18 @@ POINT = "Point at a place, on the chart or on the door; a click sets the tips th
 class MapWords:
     """What the page says.
 
-    sentence : the map, or what changes between two;  cell : the cell under the cursor
+    sentence : the map, or what changes between two
+    cell, cell_pointed : the cell under the cursor, and whether there is one
     foot : what was pushed and how, and the limits
-    note : why there is no chart, how far it is, or which half of a place is which;  told : the whole map in words, for screen readers
+    note : why there is no chart, how far it is, or which half of a place is which
+    told : the whole map in words, for screen readers
     can_make, busy, there : whether a map can be made, is being made, is shown
     others, chosen : what it can be compared with, the first of them nothing
     """
 
     sentence: str = ""
     cell: str = ""
+    cell_pointed: bool = False
     foot: str = ""
     note: str = ""
     told: str = ""
@@ -83,6 +86,7 @@ def told(
     return MapWords(
         sentence=sentence(outcome) if apart is None else difference_sentence(apart),
         cell=POINT if cursor is None else cell_told(outcome, apart, cursor, units),
+        cell_pointed=cursor is not None,
         foot=f"{halves} {caption(outcome, units)} {LIMITS_LINE}.".lstrip(),
         note=halves,
         told=f"{caption(outcome, units)} {' '.join(described(outcome, units))}",
@@ -96,6 +100,8 @@ def told(
 def halves_told(apart: MapDifference) -> str:
     """Return which half of a place that changes is which door or tool."""
     one, two = differs_in(apart.after, apart.before), differs_in(apart.before, apart.after)
+    same_car = one.partition(", ")[0] == two.partition(", ")[0]
+    one, two = (name.partition(", ")[2] if same_car and ", " in name else name for name in (one, two))
     return f"Left half of a place: {one}. Right half: {two}."
 
 
