@@ -10,6 +10,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Literal
 
 import msgspec
 import tomlkit
@@ -34,6 +35,8 @@ class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     runs : how many of each plan;  seed : draws them
     lattice_spacing_m : of all plans; None leaves each its own
     plans : files by a name of their own, beside the scenario's file
+    wrecks : "drawn", with how far they went in and the car's numbers varied, each solved once for all plans
+        that have it; or "as planned", solved once and the moves alone varied
     stops : kinds of event at which a plan's last driven move ends, by the plan's name: where nothing that is
         asked of it comes after them, the rest need not be solved
     """
@@ -48,6 +51,7 @@ class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     seed: int = 1
     runs: int = 64
     lattice_spacing_m: float | None = None
+    wrecks: Literal["drawn", "as planned"] = "drawn"
     stops: dict[str, tuple[str, ...]] = {}
 
 
@@ -57,6 +61,21 @@ class Asked:
 
     scenario: Scenario
     plans: Mapping[str, Plan]
+
+    def on_starts(self, starts: Path) -> Asked:
+        """Return the scenario with wrecks that are not drawn solved, and kept in a folder.
+
+        Raises
+        ------
+        PlanError
+            When a wreck cannot be made.
+        """
+        if self.scenario.wrecks == "drawn":
+            return self
+        from sim.shared_wrecks import on_start  # who only reads a scenario needs no mechanics
+
+        made = {name: on_start(plan, starts, bool) for name, plan in self.plans.items()}
+        return Asked(self.scenario, made)
 
     def draws(self, count: int) -> dict[str, tuple[Draw, ...]]:
         """Return many plans out of each, what they have in common drawn alike."""

@@ -33,10 +33,11 @@ ENDING = ".jsonl"
 
 @dataclass(frozen=True)
 class Job:
-    """One run to make, and how much CPU it may take [s]."""
+    """One run to make, how much CPU it may take [s], and where wrecks are kept that others have too."""
 
     draw: Draw
     most_s: float = math.inf
+    starts: Path | None = None
 
 
 class TooLong(msgspec.Struct, frozen=True):
@@ -59,11 +60,17 @@ def key_of(plan: Plan) -> str:
 def try_run(job: Job) -> RunTrace | TooLong:
     """Return one run as a trace; the job of a worker."""
     from sim.run import solve_plan
+    from sim.shared_wrecks import on_start
 
     draw, end = job.draw, time.process_time() + job.most_s
     values = dict(draw.values)
+
+    def late() -> bool:
+        return time.process_time() > end
+
     try:
-        _, records = solve_plan(draw.plan, cancelled=lambda: time.process_time() > end, with_residual=False)
+        plan = draw.plan if job.starts is None else on_start(draw.plan, job.starts, late)
+        _, records = solve_plan(plan, cancelled=late, with_residual=False)
     except (PlanError, MeshError) as error:
         return RunTrace(draw.index, values, why=str(error))
     except CancelledError:
@@ -77,6 +84,11 @@ class Store:
     def __init__(self, folder: Path) -> None:
         self._folder = folder
         folder.mkdir(parents=True, exist_ok=True)
+
+    @property
+    def starts(self) -> Path:
+        """Where wrecks are kept."""
+        return self._folder / "starts"
 
     def _file(self, name: str) -> Path:
         return self._folder / f"{name}{ENDING}"
@@ -144,7 +156,8 @@ class ScenarioRuns:
         began = time.perf_counter()
         order = sorted(self._keys, key=lambda place: place[1])  # by draw, so that every plan comes along
         places = [place for place in order if place not in self._found]
-        jobs = [Job(self._draws[name][index], self._most_s) for name, index in places]
+        starts = self._store.starts
+        jobs = [Job(self._draws[name][index], self._most_s, starts) for name, index in places]
         before = len(self._found)
         yield self._progress(before, began)
         with self.workers:

@@ -89,8 +89,11 @@ def _run(asked: Asked, count: int, out: Path, workers: int, most_seconds: float 
     from sim.scenario_runs import ScenarioRuns, Store
 
     limit = math.inf if most_seconds is None else most_seconds
-    under_way = ScenarioRuns(asked, count, store=Store(out / RUNS), worker_count=workers, most_s=limit)
-    line = Line()
+    store, line = Store(out / RUNS), Line()
+    if asked.scenario.wrecks != "drawn":
+        line.say("wrecks: solving what is not kept yet", 0.0)
+        asked = asked.on_starts(store.starts)
+    under_way = ScenarioRuns(asked, count, store=store, worker_count=workers, most_s=limit)
     try:
         for progress in under_way:
             line.say(progress_words(progress), progress.done / progress.total)
