@@ -187,6 +187,20 @@ FAULTS = (
         "::test_the_latch_lets_go_at_its_own_strength_and_not_below_the_rule",
     ),
     Fault(
+        "a crease that went in is told to have come out",
+        "sim/creases.py",
+        "    if further < 0.0:",
+        "    if further > 0.0:",
+        "tests/sim/trade/test_pinch.py::test_the_sentence_names_the_crease_that_was_there",
+    ),
+    Fault(
+        "a squeeze presses the sheets apart",
+        "sim/push.py",
+        "np.array([0.0, -model.outboard_sign, 0.0])",
+        "np.array([0.0, model.outboard_sign, 0.0])",
+        "tests/sim/trade/test_pinch.py::test_only_the_deep_squeeze_turns_the_bow_round",
+    ),
+    Fault(
         "blades leave every second edge standing",
         "sim/blades.py",
         "inside = on & (along <= end)",
