@@ -37,7 +37,7 @@ def runs(tmp_path) -> list[Path]:
         folder = tmp_path / name
         folder.mkdir()
         (folder / "result.json").write_bytes(msgspec.json.encode(result(start=32 * start, title=name)))
-        (folder / "series.csv").write_text(series([0.015 + hip * k for k in range(8)]), encoding="utf-8")
+        (folder / "series.csv").write_text(series([0.015 + hip * k for k in range(9)]), encoding="utf-8")
         out.append(folder)
     return out
 

@@ -105,7 +105,9 @@ def curve_of(result: Mapping[str, Any], series: str) -> RoomCurve:
         raise PlanError("runs", "holds a run without body parts; run a plan with car.extent = 'side'")
     move = np.array([int(row["move_index"]) + 1 for row in rows])
     opening = np.array([float(row["opening_m"]) for row in rows])
-    step = np.where(np.diff(move, prepend=move[0]) == 0, np.diff(opening, prepend=opening[0]), opening)
+    # a move begins at no way of its own; letting off begins at the way of the tool that still stands
+    same = np.diff(move, prepend=move[0]) == 0
+    step = np.where(same, np.diff(opening, prepend=opening[0]), 0.0)
     return RoomCurve(
         str(result.get("title") or "plan"),
         str(moves[0]["start_sha256"]),

@@ -16,8 +16,8 @@ HEADS = [
     "exit_width_m",
 ]
 # a cut done at once, a press of 40 mm, let off, a press of 60 mm
-STEPS = [(0, 0.0), (0, 0.0), (1, 0.0), (1, 0.02), (1, 0.04), (2, 0.0), (3, 0.0), (3, 0.06)]
-HIP = [0.015, 0.016, 0.016, 0.010, 0.030, 0.028, 0.028, 0.080]
+STEPS = [(0, 0.0), (0, 0.0), (1, 0.0), (1, 0.02), (1, 0.04), (2, 0.04), (2, 0.0), (3, 0.0), (3, 0.06)]
+HIP = [0.015, 0.016, 0.016, 0.010, 0.030, 0.030, 0.028, 0.028, 0.080]
 
 
 def series(hip=HIP, heads=HEADS):
@@ -38,9 +38,9 @@ def result(start="ab" * 32, version="3", title="Fold"):
 
 def test_progress_is_the_tools_way_of_all_moves_after_one_another():
     curve = curve_of(result(), series())
-    np.testing.assert_allclose(curve.way_m, [0.0, 0.0, 0.0, 0.02, 0.04, 0.04, 0.04, 0.10])
-    np.testing.assert_allclose(curve.progress, [0.0, 0.0, 0.0, 0.2, 0.4, 0.4, 0.4, 1.0])
-    assert curve.move.tolist() == [1, 1, 2, 2, 2, 3, 4, 4]
+    np.testing.assert_allclose(curve.way_m, [0.0, 0.0, 0.0, 0.02, 0.04, 0.04, 0.04, 0.04, 0.10])
+    np.testing.assert_allclose(curve.progress, [0.0, 0.0, 0.0, 0.2, 0.4, 0.4, 0.4, 0.4, 1.0])
+    assert curve.move.tolist() == [1, 1, 2, 2, 2, 3, 3, 4, 4]
 
 
 def test_the_least_room_is_told_with_where_and_to_which_part():
@@ -50,7 +50,7 @@ def test_the_least_room_is_told_with_where_and_to_which_part():
     assert curve.change_m(1.0 / 3.0) == pytest.approx(-0.005)
     assert curve.change_m(0.1) == pytest.approx(0.0)
     assert "less room on the way" in curve.sentence() and "20 % (hip)" in curve.sentence()
-    risen = curve_of(result(), series([0.015 + 0.005 * k for k in range(8)]))
+    risen = curve_of(result(), series([0.015 + 0.005 * k for k in range(9)]))
     assert "never less room" in risen.sentence()
 
 
