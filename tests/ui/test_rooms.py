@@ -97,4 +97,6 @@ def test_words_beside_lines_keep_apart_in_their_order():
     assert placed[1] < placed[0] < placed[3] < placed[2]
     assert np.diff(sorted(placed)).min() >= 20.0
     assert max(placed) <= 100.0
+    low = spread_out([5.0, 95.0, 96.0, 97.0], 20.0, 0.0, 100.0)
+    assert low == [5.0, 60.0, 80.0, 100.0]  # the crowd at the foot moves up, the lone word stays
     assert tick_m(0.0, 0.3) == 0.05

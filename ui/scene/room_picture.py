@@ -41,8 +41,10 @@ def spread_out(places: Sequence[float], apart: float, top: float, low: float) ->
     out = [float(places[k]) for k in order]
     for k in range(1, len(out)):
         out[k] = max(out[k], out[k - 1] + apart)
-    over = max(0.0, (out[-1] if out else 0.0) - low)
-    out = [max(place - over, top + apart * k) for k, place in enumerate(out)]
+    limit = low
+    for k in range(len(out) - 1, -1, -1):  # what would lie too low moves up, and no more than it must
+        out[k] = max(min(out[k], limit), top)
+        limit = out[k] - apart
     found = [0.0] * len(out)
     for place, k in zip(out, order.tolist(), strict=True):
         found[k] = place
