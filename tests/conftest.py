@@ -1,9 +1,12 @@
-"""What every test shares: one hypothesis profile, and the process in which Qt and VTK cannot be imported."""
+"""What every test shares: one hypothesis profile, nothing left behind, the process without Qt and VTK."""
 
 import os
 import sys
 
+import pytest
 from hypothesis import settings
+
+from tests.leftovers import AfterEach, AfterModule
 
 GRAPHICS = frozenset(
     {"PySide6", "shiboken6", "qtpy", "vtk", "vtkmodules", "pyvista", "pyvistaqt", "pyqtgraph"},
@@ -28,3 +31,28 @@ if os.environ.get("HEMLINE_TESTS_WITHOUT_GRAPHICS"):
 # No deadline: the first call of a compiled kernel takes seconds. In CI the same examples every time.
 settings.register_profile("hemline", deadline=None, derandomize=bool(os.environ.get("CI")), print_blob=True)
 settings.load_profile("hemline")
+
+
+_last = []
+"""The test that ran last: what its fixtures gave it is let go before its module is looked at."""
+
+
+@pytest.fixture(autouse=True)
+def _nothing_left(request):
+    """Fail a test that leaves a thread, a process or a window behind."""
+    _last[:] = [request.node]
+    before = AfterEach()
+    yield
+    left = before.left()
+    assert not left, f"left behind: {', '.join(left)}"
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _nothing_left_of_a_module():
+    """Fail a module of tests that leaves a running timer or a VTK object behind."""
+    before = AfterModule()
+    yield
+    for test in _last:
+        test.funcargs.clear()
+    left = before.left()
+    assert not left, f"left behind: {', '.join(left)}"
