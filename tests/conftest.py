@@ -1,12 +1,17 @@
 """What every test shares: one hypothesis profile, nothing left behind, the process without Qt and VTK."""
 
+import importlib.util
 import os
 import sys
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
 
-from tests.leftovers import AfterEach, AfterModule
+# by its file: these tests also run where the project's folder is not on the path
+_spec = importlib.util.spec_from_file_location("leftovers", Path(__file__).with_name("leftovers.py"))
+leftovers = importlib.util.module_from_spec(_spec)
+_spec.loader.exec_module(leftovers)
 
 GRAPHICS = frozenset(
     {"PySide6", "shiboken6", "qtpy", "vtk", "vtkmodules", "pyvista", "pyvistaqt", "pyqtgraph"},
@@ -41,7 +46,7 @@ _last = []
 def _nothing_left(request):
     """Fail a test that leaves a thread, a process or a window behind."""
     _last[:] = [request.node]
-    before = AfterEach()
+    before = leftovers.AfterEach()
     yield
     left = before.left()
     assert not left, f"left behind: {', '.join(left)}"
@@ -50,7 +55,7 @@ def _nothing_left(request):
 @pytest.fixture(autouse=True, scope="module")
 def _nothing_left_of_a_module():
     """Fail a module of tests that leaves a running timer or a VTK object behind."""
-    before = AfterModule()
+    before = leftovers.AfterModule()
     yield
     for test in _last:
         test.funcargs.clear()

@@ -2264,5 +2264,9 @@
         <source>Roof rail held</source>
         <translation type="unfinished">Gehaltener Teil des Dachholms</translation>
     </message>
+    <message>
+        <source>wrecks: solving what is not kept yet</source>
+        <translation type="unfinished">Unfälle: was noch nicht aufbewahrt ist, wird gelöst</translation>
+    </message>
 </context>
 </TS>

@@ -103,7 +103,8 @@ def test_graphics_are_out_of_reach_where_they_should_be(tmp_path, blocked, passe
     tests = tmp_path / "tests"
     tests.mkdir()
     shutil.copy(ROOT / "pyproject.toml", tmp_path)
-    shutil.copy(ROOT / "tests" / "conftest.py", tests)
+    for name in ("conftest.py", "leftovers.py"):
+        shutil.copy(ROOT / "tests" / name, tests)
     (tests / "test_planted.py").write_text(
         "import importlib, pytest\n"
         f"@pytest.mark.parametrize('name', {GRAPHICS!r})\n"
