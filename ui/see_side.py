@@ -24,6 +24,7 @@ from ui.state.measuring import CLICKS, KIND_WORDS, Kind, Measure, Metal, Spot, T
 from ui.state.metal_now import metal_now
 from ui.state.seeing import WAYS, CutPlane, SeeingState, Way
 from ui.state.session import Session
+from ui.state.view_options import LAYER_WORDS, SIDE_LAYERS
 
 SECTION_VIEW = CutPlane("level", 0.36)
 RANGES_M: dict[Way, tuple[float, float]] = {
@@ -62,6 +63,7 @@ class SeeSide:
         self._drawing: list[np.ndarray] = []
         self._plane: tuple[np.ndarray, np.ndarray] | None = None
         self._layer_under: str | None = None
+        self._by_turns = False
         self._connect()
 
     def _connect(self) -> None:
@@ -150,14 +152,20 @@ class SeeSide:
         self._window.readout.show_words(self._parts_words() or words)
 
     def alone(self) -> None:
-        """Show the layer under the pointer alone, or all again."""
-        now = self.seeing.now
-        if now.alone is not None:
-            self.seeing.set(dataclasses.replace(now, alone=None))
-        elif self._layer_under is not None:
-            self.seeing.set(dataclasses.replace(now, alone=self._layer_under))
-        else:
-            self._window.readout.show_words("Point at a part first, then press I to see it alone.")
+        """Show the layer under the pointer alone, or all again; with no pointer there, one after another."""
+        now, wished = self.seeing.now, None
+        if now.alone is None:
+            self._by_turns = self._layer_under is None
+        if self._by_turns:
+            side = getattr(self._session.model, "side", None) is not None
+            names = [name for name in LAYER_WORDS if side or name not in SIDE_LAYERS]
+            place = names.index(now.alone) + 1 if now.alone in names else 0
+            wished = names[place] if place < len(names) else None
+        elif now.alone is None:
+            wished = self._layer_under
+        self.seeing.set(dataclasses.replace(now, alone=wished))
+        words = "" if wished is None else LAYER_WORDS[wished]
+        self._window.readout.show_words(f"{words[:1].upper()}{words[1:]} alone" if words else "")
 
     def _range(self, way: Way) -> tuple[float, float]:
         low, high = RANGES_M[way]

@@ -445,10 +445,6 @@
         <translation type="unfinished">Den dritten Punkt anklicken</translation>
     </message>
     <message>
-        <source>Point at a part first, then press I to see it alone.</source>
-        <translation type="unfinished">Zuerst auf ein Teil zeigen, dann I drücken, um es allein zu sehen.</translation>
-    </message>
-    <message>
         <source>One display: the notes lie behind key F7; Page Up and Page Down turn the pages, F5 ends.</source>
         <translation type="unfinished">Ein Bildschirm: Die Notizen liegen hinter Taste F7; Bild auf und Bild ab blättern, F5 beendet.</translation>
     </message>
@@ -535,6 +531,10 @@
     <message>
         <source>For a report: no names, no folders, no text of yours. Read it before you send it.</source>
         <translation type="unfinished">Für einen Bericht: keine Namen, keine Ordner, kein Text von Ihnen. Vor dem Senden lesen.</translation>
+    </message>
+    <message>
+        <source>The part under the pointer alone, each in turn, or all</source>
+        <translation type="unfinished">Nur das Teil unter dem Zeiger, eins nach dem anderen, oder alle</translation>
     </message>
     <message>
         <source>Ask again</source>
@@ -1439,10 +1439,6 @@
     <message>
         <source>Parts drawn apart</source>
         <translation type="unfinished">Teile auseinandergezogen</translation>
-    </message>
-    <message>
-        <source>The part under the pointer alone, or all</source>
-        <translation type="unfinished">Nur das Teil unter dem Zeiger, oder alle</translation>
     </message>
     <message>
         <source>Outline of the start shape</source>

@@ -217,6 +217,18 @@ def scrubs_to_an_event(keys):
     keys.seen()
 
 
+def sees_each_part_alone(keys):
+    """With no pointer on the metal, one layer after another, then all again."""
+    seeing, found = keys.app.see.seeing, []
+    for _ in range(12):
+        keys.xdotool("key", "i")
+        if seeing.now.alone is None:
+            break
+        found.append(seeing.now.alone)
+    assert found == ["skin", "seam", "bar", "inner", "latch_hinges", "body", "occupant"]
+    keys.seen()
+
+
 def cuts_a_section(keys):
     """At the tip's height first, then on along its slider."""
     app = keys.app
@@ -299,6 +311,7 @@ def test_a_lesson_from_the_first_start_to_the_bridge_sheet(keys, tmp_path):
     foretells(keys)
     runs_and_compares(keys)
     scrubs_to_an_event(keys)
+    sees_each_part_alone(keys)
     cuts_a_section(keys)
     takes_a_figure(keys, tmp_path / "figure.png")
     looks_side_by_side(keys)

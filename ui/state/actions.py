@@ -112,7 +112,7 @@ VIEW: tuple[Row, ...] = (
     ("-", "", ""),
     ("see_tool_section", "Section plane", "X"),
     ("see_tool_asunder", "Parts drawn apart", "E"),
-    ("alone", "The part under the pointer alone, or all", "I"),
+    ("alone", "The part under the pointer alone, each in turn, or all", "I"),
     ("start_shape", "Outline of the start shape", "O"),
     ("see_tool_measure", "Measure", "M"),
     ("see_tool_pen", "Pen and arrows", "N"),
