@@ -56,6 +56,7 @@ class LessonPaper:
         self.sheet.show_kinds(lesson=self.walk.is_open)
         dress(self.sheet, self.window.look)
         self.sheet.show()
+        self.sheet.adjustSize()  # its words are as large as the window's, which it knows only now
 
     def _material(self) -> Lesson | None:
         """Return the lesson in hand, else the plan that has been run as one of its own; None for neither."""
