@@ -362,15 +362,15 @@
     </message>
     <message>
         <source>Latch's strength</source>
-        <translation type="unfinished">Festigkeit des Schlosses</translation>
+        <translation type="unfinished">Schlossfestigkeit</translation>
     </message>
     <message>
         <source>Hinges' strength</source>
-        <translation type="unfinished">Festigkeit der Scharniere</translation>
+        <translation type="unfinished">Scharnierfestigkeit</translation>
     </message>
     <message>
         <source>Latch and hinges bend</source>
-        <translation type="unfinished">Schloss und Scharniere biegen sich</translation>
+        <translation type="unfinished">Beschläge geben nach</translation>
     </message>
     <message>
         <source>Bar</source>
@@ -2254,11 +2254,11 @@
     </message>
     <message>
         <source>Roof rail's wall</source>
-        <translation type="unfinished">Wand des Dachholms</translation>
+        <translation type="unfinished">Dachholmwand</translation>
     </message>
     <message>
         <source>Roof rail held</source>
-        <translation type="unfinished">Gehaltener Teil des Dachholms</translation>
+        <translation type="unfinished">Dachholm gehalten</translation>
     </message>
     <message>
         <source>wrecks: solving what is not kept yet</source>
