@@ -5,7 +5,9 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from meshes.nearest import nearest_on_triangles
 from meshes.pillar import PillarMesh
+from sim.rail import Rail
 from ui.scene import tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
@@ -41,6 +43,7 @@ class PillarScene:
         lines = self.sheet.lines[self.sheet.always]
         self.lines = Drawn(NAME, flat, lines=lines, shading=Shading.PLAIN, width=1.3)
         self._make_spots()
+        self._hang_on(model.rail)
         self.layers = {"pillar": [self.metal, self.lines, self.spots]}
         self.move(self.start)
 
@@ -61,8 +64,25 @@ class PillarScene:
     @property
     def popped(self) -> NDArray[np.bool_]:
         """Which spots have let go of their flange at the moment shown, shape (spots,)."""
-        away = np.linalg.norm(self._spot_places(self.points) - self.spot_start, axis=1)
-        return np.asarray(away > POPPED_M)
+        away = self._spot_places(self.points) - self.spot_start
+        if self.rail is not None:
+            away[self.on_rail] -= self._under(self.points) - self.under_start
+        return np.asarray(np.linalg.norm(away, axis=1) > POPPED_M)
+
+    def _hang_on(self, rail: Rail | None) -> None:
+        """Take over where the head's spots lie on a rail that gives: they go along with it."""
+        self.rail = rail
+        if rail is None:
+            return
+        names = [name for name, spots in self.mesh.welds.items() for _ in spots.points]
+        self.on_rail = np.flatnonzero([name.startswith("head") for name in names])
+        places = self.spot_start[self.on_rail]
+        row, self.under_weights, _ = nearest_on_triangles(places, self.start, rail.triangles)
+        self.under_nodes = rail.triangles[row]
+        self.under_start = self._under(self.start)
+
+    def _under(self, points: Floats) -> Floats:
+        return np.asarray(np.einsum("kc,kci->ki", self.under_weights, points[self.under_nodes]))
 
     def set_triangles(self, triangles: Ints | None) -> None:
         """Take the model's connectivity as it is now; a pillar that was cut takes other triangles."""

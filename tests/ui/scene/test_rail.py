@@ -40,3 +40,17 @@ def test_the_body_that_stands_still_has_no_second_rail():
     assert len(body_edges(still)) < len(body_edges(model.body))
     sound = build_model(msgspec.structs.replace(DOOR, rail_wall_m=0.0))
     assert set(standing(sound.body, sound.rigid).surfaces) == set(sound.body.surfaces)
+
+
+def test_spots_that_go_along_with_the_rail_are_not_drawn_as_popped():
+    model = build_model(msgspec.structs.replace(DOOR, extent="side", lattice_spacing_m=0.08))
+    scene = SideScene(model)
+    points = model.start.points.copy()
+    points[np.concatenate([model.rail.nodes, np.unique(model.pillar_triangles)])] += [0.0, -0.05, 0.0]
+    scene.move(points)
+    welds = model.side.pillar.welds
+    heads = np.array([name[:4] == "head" for name, spots in welds.items() for _ in spots.points])
+    np.testing.assert_array_equal(scene.pillar.popped, ~heads)  # the foot has left what stands still
+    points[model.rail.nodes] = model.start.points[model.rail.nodes]
+    scene.move(points)
+    assert scene.pillar.popped.all()
