@@ -196,8 +196,8 @@ FAULTS = (
     Fault(
         "a squeeze presses the sheets apart",
         "sim/push.py",
-        "np.array([0.0, -model.outboard_sign, 0.0])",
-        "np.array([0.0, model.outboard_sign, 0.0])",
+        "direction = np.array([0.0, -model.outboard_sign, 0.0])",
+        "direction = np.array([0.0, model.outboard_sign, 0.0])",
         "tests/sim/trade/test_pinch.py::test_only_the_deep_squeeze_turns_the_bow_round",
     ),
     Fault(

@@ -71,10 +71,11 @@ def test_a_frame_is_drawn_once(qtbot, view, model):
 
 def test_edges_are_smoothed_once_at_rest_and_not_in_motion(qtbot, view, model, frame):
     smoothed = []
-    view.ren_win.AddObserver("EndEvent", lambda *_: smoothed.append(view.renderer.GetUseFXAA()))
+    watch = view.ren_win.AddObserver("EndEvent", lambda *_: smoothed.append(view.renderer.GetUseFXAA()))
     view.stage.show_points(frame.points, frame)
     qtbot.waitUntil(lambda: len(smoothed) >= 2, timeout=10_000)
     qtbot.wait(2 * STILL_MS)
+    view.ren_win.RemoveObserver(watch)  # it would keep the view it looks at
     assert smoothed == [False, True]
 
 
