@@ -27,7 +27,7 @@ FAULT = "Something went wrong inside the program; your plan is untouched. The re
 LOST = "The solver's process ended by itself; your plan is untouched. Run it again to start another."
 NEWEST, TOUCH, LET_GO = range(3)
 """Places of the flags that both processes see: numbers of what counts, and when the tips were let go."""
-END_S = 2.0
+END_S = 3.0
 
 
 class SolverProcess:
@@ -87,15 +87,14 @@ class SolverProcess:
             return True
         with contextlib.suppress(OSError):
             self._pipe.send(None)
-        self._process.join(END_S)
-        if self._process.is_alive():
+        assert self._listener is not None
+        self._listener.join(END_S)  # who listens sees the process out: two who wait for it can miss its end
+        if self._listener.is_alive() or self._process.is_alive():
             self._process.kill()  # it holds nothing that would have to be put away
-            self._process.join(END_S)
-        ended = not self._process.is_alive()
-        self._process = None
-        if self._listener is not None:
             self._listener.join(END_S)
-            ended = ended and not self._listener.is_alive()
+        self._process.join(END_S)
+        ended = not self._process.is_alive() and not self._listener.is_alive()
+        self._process = None
         return ended
 
     def _listen(self, pipe: Any, process: Any) -> None:
