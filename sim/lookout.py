@@ -150,7 +150,7 @@ _made: deque[tuple[object, Lookout]] = deque(maxlen=2)
 def foot_room(model: DoorModel, network: Network, state: State, opening_m: float) -> bool:
     """Tell whether spots at the pillar's foot have popped and blades from outside have room round it."""
     side: Any = getattr(model, "side", None)
-    if side is None or not popped_at_foot(model, network.structure, state):
+    if side is None or not popped_at_foot(network.structure, state):
         return False
     now = replace(model, structure=network.structure)
     for height in FOOT_HEIGHTS_M:
@@ -162,11 +162,11 @@ def foot_room(model: DoorModel, network: Network, state: State, opening_m: float
     return False
 
 
-def popped_at_foot(model: DoorModel, structure: Structure, state: State) -> bool:
+def popped_at_foot(structure: Structure, state: State) -> bool:
     """Tell whether a spot weld at the pillar's foot has let go."""
     bonds = structure.bonds
     gone = bonds.of(WELD_KIND) & (state.worst >= bonds.law[:, END])
-    low = model.structure.points[bonds.nodes[gone, 0], 2] < FOOT_M
+    low = structure.points[bonds.nodes[gone, 0], 2] < FOOT_M  # of the torn sheet's own nodes
     return bool(low.any())
 
 
