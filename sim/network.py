@@ -154,45 +154,35 @@ class Network:
         """How many travels a load prescribes: one per drive, and the barrier's as the last."""
         return len(self.drives) + (self.barrier is not None)
 
+    def _with(self, *, recompiled: bool = True, **changed: object) -> Network:
+        """Return this network with something changed: the same rest data, a new pattern or only new laws."""
+        other = object.__new__(Network)
+        other.__dict__.update(self.__dict__, **changed)
+        if recompiled:
+            other._compile()
+        else:
+            other.laws = other._make_laws()
+        return other
+
     def with_drives(self, drives: Sequence[Drive]) -> Network:
         """Return this network with other tool contacts (a new pattern, the same rest data)."""
-        other = object.__new__(Network)
-        other.__dict__.update(self.__dict__)
-        other.drives, other.barrier = tuple(drives), None
-        other._compile()
-        return other
+        return self._with(drives=tuple(drives), barrier=None)
 
     def with_barrier(self, barrier: Barrier) -> Network:
         """Return this network with a rigid body that presses on it, in place of all tool contacts."""
-        other = object.__new__(Network)
-        other.__dict__.update(self.__dict__)
-        other.drives, other.barrier = (), barrier
-        other._compile()
-        return other
+        return self._with(drives=(), barrier=barrier)
 
     def with_grips(self, drives: Sequence[Drive]) -> Network:
         """Return this network with its contacts gripping otherwise: the same nodes, so the same pattern."""
-        other = object.__new__(Network)
-        other.__dict__.update(self.__dict__)
-        other.drives = tuple(drives)
-        other.laws = other._make_laws()
-        return other
+        return self._with(drives=tuple(drives), recompiled=False)
 
     def among(self, structure: Structure) -> Network:
         """Return this network in other surroundings: the same sheets, beams, bonds and ties."""
-        other = object.__new__(Network)
-        other.__dict__.update(self.__dict__)
-        other.structure = structure
-        other._compile()
-        return other
+        return self._with(structure=structure)
 
     def standing(self, structure: Structure) -> Network:
         """Return this network with a structure that differs only in numbers of its surroundings."""
-        other = object.__new__(Network)
-        other.__dict__.update(self.__dict__)
-        other.structure = structure
-        other.laws = other._make_laws()
-        return other
+        return self._with(structure=structure, recompiled=False)
 
     def initial_state(self) -> State:
         """Return the state at rest."""
