@@ -8,6 +8,7 @@ pytest.importorskip("PySide6")
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QComboBox
+from shiboken6 import isValid
 
 from sim.plan import Car, Crush, Cut, Ease, Hold, Plan, Spread, Squeeze
 from ui.main_window import MainWindow
@@ -132,6 +133,23 @@ def test_every_type_is_added_changed_by_keys_and_taken_out(hands, name):
     assert changed or not form.fields
     hands.qtbot.mouseClick(form.out, Qt.MouseButton.LeftButton)
     assert session.plan.moves == PLAN.moves
+
+
+def test_the_row_that_asked_for_other_fields_outlives_its_own_key(hands):
+    session, form = hands.session, hands.side.form
+    hands.side.actions()["add_cut"]()
+    hands.side.change(len(session.plan.moves) - 1)
+    for field in form.fields:
+        box, fields = form.widgets[field.name], form.fields
+        if isinstance(box, QComboBox):
+            hands.qtbot.keyClick(box, Qt.Key.Key_Down)
+        if form.fields != fields:
+            break
+    else:
+        pytest.fail("No choice of a cut brings other fields.")
+    assert isValid(box)
+    assert box.isHidden()
+    hands.qtbot.waitUntil(lambda: not isValid(box))
 
 
 def test_the_form_says_in_a_sentence_what_cannot_be_done(hands):

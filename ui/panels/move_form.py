@@ -118,8 +118,13 @@ class MoveForm(QWidget):
 
     def _make(self, fields: tuple[Field, ...]) -> None:
         focused = next((name for name, made in self.widgets.items() if made.hasFocus()), "")
+        # A row that asked for other fields may still be in its own key or mouse event: it goes after that.
         while self._form.rowCount():
-            self._form.removeRow(0)
+            row = self._form.takeRow(0)
+            for item in (row.labelItem, row.fieldItem):
+                old = item.widget()
+                old.hide()
+                old.deleteLater()
         self.fields, self.widgets = fields, {}
         for field in fields:
             made = self._choice(field) if isinstance(field, Choice) else self._number(field)
