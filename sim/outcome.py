@@ -76,18 +76,20 @@ def plan_word(start: Frame, end: Frame, metal: Sequence[str]) -> str:
     return "spent"
 
 
+SHARE_WORDS = (
+    (0.95, "all it can hold"),
+    (0.7, "most of what it can hold"),
+    (0.58, "more than half of what it can hold"),
+    (0.415, "about half of what it can hold"),
+    (0.29, "a third of what it can hold"),
+    (0.225, "a quarter of what it can hold"),
+    (0.15, "a fifth of what it can hold"),
+)
+"""From which share on which word is said; fractions begin midway to the next smaller one."""
+
+
 def _share_word(ratio: float) -> str:
-    if ratio >= 0.95:
-        return "all it can hold"
-    if ratio >= 0.7:
-        return "most of what it can hold"
-    if ratio >= 0.45:
-        return "about half of what it can hold"
-    if ratio >= 0.28:
-        return "a third of what it can hold"
-    if ratio >= 0.18:
-        return "a quarter of what it can hold"
-    return "little of what it can hold"
+    return next((words for least, words in SHARE_WORDS if ratio >= least), "little of what it can hold")
 
 
 def _where(push: Push | None) -> str:

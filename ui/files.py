@@ -9,6 +9,7 @@ from meshes.part import MeshError
 from sim.plan import Plan
 from sim.planfile import load_plan, loads_plan, save_plan
 from sim.problems import PlanError
+from ui.refusal import one_sentence, told_in_window
 
 READY = {"edge": "edge-at-latch", "contrast": "behind-the-bend"}
 LARGEST_BYTES = 4_000_000
@@ -38,14 +39,16 @@ def read(path: Path) -> tuple[Plan, str]:
     """Return the plan in a file and the file's text; FileTrouble, saying why, where there is none."""
     try:
         if path.stat().st_size > LARGEST_BYTES:
-            raise FileTrouble(f"{path.name} is far too large for a plan.")
+            raise FileTrouble(f"{path.name} is far too large for a plan; choose a plan's file (.toml).")
         return load_plan(path), path.read_text(encoding="utf-8")
     except (PlanError, MeshError) as problem:
-        raise FileTrouble(f"{path.name} was not opened: {problem}") from problem
+        raise FileTrouble(f"{path.name} was not opened: {one_sentence(str(problem))}") from problem
     except UnicodeDecodeError as problem:
-        raise FileTrouble(f"{path.name} is not a text file, so it is no plan.") from problem
+        raise FileTrouble(
+            f"{path.name} is not a text file and so no plan; choose a plan's file (.toml)."
+        ) from problem
     except OSError as problem:
-        raise FileTrouble(f"{path.name} could not be read: {problem.strerror or problem}.") from problem
+        raise FileTrouble(told_in_window(path, "opened", problem)) from problem
 
 
 def write(plan: Plan, path: Path, text: str | None) -> str:
@@ -54,4 +57,4 @@ def write(plan: Plan, path: Path, text: str | None) -> str:
         save_plan(plan, path, previous_text=text)
         return path.read_text(encoding="utf-8")
     except OSError as problem:
-        raise FileTrouble(f"{path.name} could not be written: {problem.strerror or problem}.") from problem
+        raise FileTrouble(told_in_window(path, "written", problem)) from problem

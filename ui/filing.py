@@ -14,6 +14,7 @@ from sim.plan import Plan
 from sim.units import Units
 from ui.main_window import MainWindow
 from ui.panels.sheets import PictureSheet
+from ui.refusal import one_sentence, told_in_window
 from ui.showing import Showing, alike
 from ui.state import settings as remembered
 from ui.state.session import Session
@@ -236,7 +237,7 @@ class Filing:
         try:
             self.side.save_picture((width, height), caption, Path(name))
         except OSError as problem:
-            self.window.notice.say(f"{Path(name).name} could not be written: {problem}.")
+            self.window.notice.say(told_in_window(Path(name), "written", problem))
 
     # --- the metal for other programs --------------------------------------------------------------------
 
@@ -259,5 +260,7 @@ class Filing:
             return
         try:
             exports.write_moment(path, model, frame)
-        except (OSError, ValueError) as problem:
-            self.window.notice.say(f"{path.name} could not be written: {problem}.")
+        except OSError as problem:
+            self.window.notice.say(told_in_window(path, "written", problem))
+        except ValueError as problem:
+            self.window.notice.say(f"{path.name} was not written: {one_sentence(str(problem))}")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog
@@ -17,7 +17,7 @@ from ui.main_window import MainWindow
 from ui.panels.lesson_sheets import PrintSheet
 from ui.panels.pieces import dress
 from ui.printing import paint, set_up, write_pdf
-from ui.refusal import Refusal
+from ui.refusal import Refusal, told_in_window
 from ui.seats import seat_numbers
 from ui.state import overlay
 from ui.state.lesson import Lesson
@@ -27,6 +27,8 @@ from ui.state.session import Session
 from ui.state.sheet import Sheet
 from ui.state.sheets import sheet_of
 
+SETTLE_MS = 60
+"""A closed dialog is off the screen by then."""
 NOTHING_YET = "Run the plan to its end, or open a lesson: a sheet is made from what came out."
 
 
@@ -90,10 +92,13 @@ class LessonPaper:
             return
         place = str(Path.home() / f"{kind}.pdf")
         name, _ = QFileDialog.getSaveFileName(self.window, "Save the sheet", place, "PDF (*.pdf)")
-        if name:
-            self.save(
-                made, Path(name if name.lower().endswith(".pdf") else f"{name}.pdf"), paper, colour=colour
-            )
+        if not name:
+            return
+        path = Path(name if name.lower().endswith(".pdf") else f"{name}.pdf")
+        self.sheet.hide()
+        self.window.notice.say(f"Making the sheet: {path.name} \u2026")
+        # drawn once both dialogs are off the screen: the pictures take seconds on a slow machine
+        QTimer.singleShot(SETTLE_MS, self.window, lambda: self.save(made, path, paper, colour=colour))
 
     def save(self, made: Sheet, path: Path, paper: str, *, colour: bool) -> None:
         """Write a sheet as PDF and say where it is."""
@@ -101,7 +106,7 @@ class LessonPaper:
         try:
             pages = write_pdf(made, path, pictures_of(made, self.results, colour=colour), paper)
         except OSError as problem:
-            self.window.notice.say(f"{path.name} could not be written: {problem}.")
+            self.window.notice.say(told_in_window(path, "written", problem))
             return
         finally:
             QGuiApplication.restoreOverrideCursor()

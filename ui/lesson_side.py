@@ -68,6 +68,10 @@ class LessonSide:
         self._shown_as: tuple[object, bool] | None = None
         self.show_map: Callable[[str, Plan | None], object] = lambda _wanted, _other: None
         """Opens the outcome map a step asks for, or puts it away: what is wanted, and the plan beside."""
+        self._pushed: set[str] = set()
+        """Plans of the lesson of whose push something has been seen, as the lesson calls them."""
+        session.arrow_waits = self._arrow_waits
+        session.timeline.moved.connect(self._note_push)
         window.left_pages.addWidget(self.panel)
         filing.open_lesson = self.open
         panel = self.panel
@@ -120,6 +124,7 @@ class LessonSide:
             self.walk.units = view.options.units
             # before the first of its plans is shown
             self.session.starts.update(starts_of(load_lesson(path), path))
+            self._pushed.clear()
             self.walk.open(path, position)
             view.set(dataclasses.replace(view.options, drawer="plan"))
         except PlanError as problem:
@@ -291,6 +296,24 @@ class LessonSide:
         session.show_again(before=index)
         self._play_from(session.timeline.position)
         return True
+
+    def _note_push(self) -> None:
+        """Note that something of the step's push has been seen."""
+        step, session = self.walk.step, self.session
+        if step is None or session.timeline.move < max(0, step.move - 1):
+            return
+        result = self._shown_result(step)
+        if result is not None and result.plan == session.plan:
+            self._pushed.add(result.called)
+
+    def _arrow_waits(self) -> bool:
+        """Tell whether the class is yet to be asked about the push shown, and has seen nothing of it."""
+        step, session = self.walk.step, self.session
+        result = None if step is None else self.walk.result
+        if step is None or result is None or result.plan != session.plan or step.plan in self._pushed:
+            return False
+        to_come = self.walk.steps[self.walk.position :]
+        return any(later.question and later.plan == step.plan for later in to_come)
 
     # --- the panel ---------------------------------------------------------------------------------------
 

@@ -92,6 +92,13 @@ def file_trouble(error: OSError) -> str:
     return known or f"cannot be used ({error.strerror or error}); choose another place."
 
 
+def told_in_window(path: Path, what: str, error: OSError) -> str:
+    """Return a sentence for the window: file, what was not done with it ("written"), why, the remedy."""
+    words = file_trouble(error).replace("and run it again", "and try again")
+    subject = "" if words.startswith(("the ", "your ")) else "it "
+    return f"{path.name} was not {what}: {subject}{words}"
+
+
 def sentence_of(error: PlanError) -> str:
     """Return a plan's error as one sentence that begins with the field."""
     return one_sentence(str(error))

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from sim.move_words import is_driven, opened, opening_of, words_of
+from sim.move_words import is_driven, opened, words_of
 from sim.plan import Move, Plan, Spread, Squeeze
 from sim.units import force_text, length_text
 from ui.main_window import MainWindow
 from ui.panels.look import Look
 from ui.panels.scrub import Moments
 from ui.state.cards import cards
-from ui.state.locks import ANSWERS, ARROW, LADDER, SHUT, veiled
+from ui.state.locks import ANSWERS, ARROW, LADDER, SHUT, WAITS, veiled
 from ui.state.reading import read
 from ui.state.session import Session
 from ui.state.tongue import tr
@@ -98,7 +98,7 @@ class Showing:
         window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
         window.scrub.show_stop_count(len(getattr(session.move, "stop_at", ())))
         if session.move is not None:
-            window.scrub.show_opening(opening_of(session.move) if is_driven(session.move) else None)
+            window.scrub.show_opening(session.wanted_opening_m if is_driven(session.move) else None)
 
     def _title(self, plan: Plan, ready: str) -> str:
         """Return the plan's title; a ready plan that was changed says that it was."""
@@ -140,10 +140,11 @@ class Showing:
             ladder=session.hides(LADDER),
             arrow=session.hides(ARROW),
             aiming=session.aiming,
+            waits=session.arrow_waits() and not session.asking.unspoken,
         )
         window.reading.show_reading(reading, units)
         read_here = window.right_pages.currentWidget() is window.reading
-        told = reading.sentence if reading.sentence != SHUT else ""
+        told = reading.sentence if reading.sentence not in (SHUT, WAITS) else ""
         told = told.partition(". ")[0].rstrip(".") + "." if told else ""
         at_rest = session.aiming or reading.sentence == SHUT
         told = self.class_words() or told if at_rest else told

@@ -245,8 +245,24 @@
         <translation type="unfinished">Noch offen: Warum? Ein Grund gehört zur Antwort</translation>
     </message>
     <message>
-        <source>Arrows move, Return chooses, digits count hands, Tab goes to the next question.</source>
-        <translation type="unfinished">Pfeile bewegen, Eingabe wählt, Ziffern zählen Hände, Tab geht zur nächsten Frage.</translation>
+        <source>The plan stands at its end: hold Open the tips, or run to a wider opening.</source>
+        <translation type="unfinished">Der Plan steht an seinem Ende: „Spitzen öffnen“ halten oder weiter öffnen lassen.</translation>
+    </message>
+    <message>
+        <source>What will this push do? Ask the class (A), or run it (Return).</source>
+        <translation type="unfinished">Was wird dieser Druck tun? Die Klasse fragen (A) oder rechnen lassen (Eingabe).</translation>
+    </message>
+    <message>
+        <source>Look at the other plan</source>
+        <translation type="unfinished">Den anderen Plan ansehen</translation>
+    </message>
+    <message>
+        <source>Other plan</source>
+        <translation type="unfinished">Anderer Plan</translation>
+    </message>
+    <message>
+        <source>Arrows move, Space chooses, digits count hands (most hands choose), Tab goes to the next question.</source>
+        <translation type="unfinished">Pfeile bewegen, Leertaste wählt, Ziffern zählen Hände (die meisten wählen), Tab geht zur nächsten Frage.</translation>
     </message>
     <message>
         <source>The tip slips</source>

@@ -206,7 +206,7 @@ def test_a_file_that_is_no_plan_is_said_in_the_bar_and_nothing_is_lost(hand, tmp
     assert "seam" in app.window.notice.words.text()
     assert app.session.plan == plan
     app.window.dropped.emit(str(tmp_path / "missing.toml"))
-    assert "could not be read" in app.window.notice.words.text()
+    assert app.window.notice.words.text() == "missing.toml was not opened: it does not exist; check the path."
 
 
 def test_a_plan_is_saved_opened_again_and_listed(hand, tmp_path):

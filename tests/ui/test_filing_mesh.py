@@ -48,4 +48,4 @@ def test_the_moment_shown_is_the_one_written(filing, tmp_path):
 def test_what_cannot_be_written_is_said(filing, name, tmp_path):
     filing.save_mesh(tmp_path / name)
     (words,) = filing.said
-    assert "could not be written" in words and name.rpartition("/")[2] in words
+    assert "was not written" in words and name.rpartition("/")[2] in words

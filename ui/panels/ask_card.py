@@ -15,9 +15,9 @@ from ui.state.tongue import tr
 from ui.state.verdict import Comparison
 
 LOCK_TIP = "No choice can be changed after this, and nothing of the outcome is shown before it (L)"
-HOW = "Arrows move, Return chooses, digits count hands, Tab goes to the next question."
+HOW = "Arrows move, Space chooses, digits count hands (most hands choose), Tab goes to the next question."
 LOCKED = "Locked at {at}. Run the push (Return) and watch the metal; then compare."
-RUN = "Locked at {at}. The push has been run: compare when the class is ready."
+RUN = "Locked at {at}. Watch the push to its end; compare when the class is ready."
 
 
 class AskCard(QWidget):

@@ -11,7 +11,8 @@ from ui.panels.pieces import label
 from ui.state.tongue import tr
 
 MARK_PX, BAR_PX = 7, 3
-OWN_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Backspace)
+CHOOSING = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space)
+OWN_KEYS = (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Backspace, *CHOOSING)
 DIGITS = range(Qt.Key.Key_0, Qt.Key.Key_9 + 1)
 
 
@@ -25,7 +26,7 @@ class HandsField(QSpinBox):
 
 
 class ChoiceRow(QFrame):
-    """A choice that takes the focus: Return chooses it, digits count its hands, arrows go to its neighbours.
+    """A choice that takes the focus: Space or Return chooses it, digits count hands, arrows go on.
 
     Attributes
     ----------
@@ -38,6 +39,7 @@ class ChoiceRow(QFrame):
     chosen = Signal()
     counted = Signal(int)
     focused = Signal()
+    chooses_by_space = True
     stepped = Signal(int)
 
     def __init__(self, words: str, *, counted: bool) -> None:
@@ -132,7 +134,7 @@ class ChoiceRow(QFrame):
         key = event.key()
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             self.stepped.emit(-1 if key == Qt.Key.Key_Up else 1)
-        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        elif key in CHOOSING:
             self.chosen.emit()
         elif key in DIGITS and self.hands.isVisibleTo(self):
             wanted = 10 * self.hands.value() + key - Qt.Key.Key_0

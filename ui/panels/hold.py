@@ -117,6 +117,8 @@ class HoldKey(QObject):
             return True
         if event.key() != self._key or event.modifiers() & _COMMAND:
             return False
+        if getattr(watched, "chooses_by_space", False) and not self._down:
+            return False
         if event.type() == QEvent.Type.ShortcutOverride:
             event.accept()
             return True

@@ -9,7 +9,7 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import IconButton, button, dress, label, line, set_flag
+from ui.panels.pieces import FittedButton, IconButton, button, dress, label, line, set_flag
 from ui.state.tongue import tr
 
 
@@ -49,7 +49,7 @@ class StepCard(QFrame):
         self._ask = button(
             "Ask before the push", "", "Choices for the class; nothing is shown before the lock (A)"
         )
-        self._beside = button("", "", "The same moment of the other plan; Page Down goes on")
+        self._beside = FittedButton("The same moment of the other plan; Page Down goes on")
         self._ask.clicked.connect(panel.ask_wished)
         self._beside.clicked.connect(panel.beside_wished)
         column = QVBoxLayout(self)
@@ -79,7 +79,7 @@ class StepCard(QFrame):
             part.setVisible(shown and there)
         self._words.setText(step.words)
         self._notes.setText(step.notes)
-        self._beside.setText(f"Look at: {step.beside}")
+        self._beside.say(f"Look at: {step.beside}", "Look at the other plan", "Other plan")
         self.setAccessibleName(f"Step {self._index + 1}, {step.phase}: {step.title}. {step.words}")
 
     def _show_weight(self) -> None:

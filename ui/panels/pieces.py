@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QFrame, QLabel, QMenu, QPushButton, QSizePolicy, Q
 from ui.panels.look import Look
 from ui.state.tongue import tr
 
+PADDING_PX = 12
+"""What a button's frame and padding take at either side."""
 GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice", "prompt")
 
 
@@ -64,6 +66,40 @@ class FittedLabel(Label):
 
 class Button(Spoken, QPushButton):
     """A push button."""
+
+
+class FittedButton(Button):
+    """A button that says as much as it has room for: the longest of several wordings that is not cut.
+
+    Parameters
+    ----------
+    tip : what happens, in words; the longest wording stands above it
+    """
+
+    def __init__(self, tip: str) -> None:
+        super().__init__()
+        self._wordings, self._tip = ("",), tr(tip)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+
+    def say(self, *wordings: str) -> None:
+        """Say one of several wordings, the longest first; the last is said whatever the room."""
+        self._wordings = tuple(tr(words) for words in wordings)
+        super().setToolTip(f"{self._wordings[0]}\n{self._tip}")
+        self.setAccessibleName(self._wordings[0])
+        self._fit()
+
+    def _fit(self) -> None:
+        room = self.width() - 2 * PADDING_PX
+        width = self.fontMetrics().horizontalAdvance
+        found = next((words for words in self._wordings if width(words) <= room), self._wordings[-1])
+        if found != self.text():
+            self.setText(found)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again what there is room for."""
+        super().resizeEvent(event)
+        self._fit()
 
 
 def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:

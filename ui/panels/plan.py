@@ -22,7 +22,9 @@ from ui.state.cards import Card
 from ui.state.move_fields import NEW_MOVES
 from ui.state.tongue import tr
 
-OUTCOME_CHARACTERS = 150
+OUTCOME_CHARACTERS, LOW_CHARACTERS = 150, 70
+LOW_PX = 760
+"""Below this height [px at scale 1] a card tells less of what came out: the reading tells it whole."""
 READY_WORDS = {
     "edge": ("Edge attack", "Edge attack", "To the edge attack"),
     "contrast": ("The contrast", "Try the contrast", "To the contrast"),
@@ -75,14 +77,14 @@ class MoveCard(QFrame):
         self._title.setFont(look.font("small", strong=True))
         self._title.setStyleSheet("font-weight: 600;")
 
-    def show_card(self, card: Card) -> None:
-        """Show a move and its outcome."""
+    def show_card(self, card: Card, most: int = OUTCOME_CHARACTERS) -> None:
+        """Show a move and its outcome, the latter in `most` characters."""
         set_flag(self, "selected", card.selected)
         self._title.setText(f"{self._index + 1}  {card.title}")
         self._place.setText(card.place)
         outcome = card.outcome
-        if len(outcome) > OUTCOME_CHARACTERS:
-            outcome = outcome[:OUTCOME_CHARACTERS].rsplit(" ", 1)[0] + " \u2026"
+        if len(outcome) > most:
+            outcome = outcome[:most].rsplit(" ", 1)[0] + " \u2026"
         self._outcome.setText(outcome or "Not run yet")
         self._effect.setText(card.effect)
         self._effect.setVisible(bool(card.effect))
@@ -157,7 +159,6 @@ class PlanPanel(QWidget):
         self.wreck.hide()
         column.addWidget(self.wreck)
         column.addLayout(self._list)
-        column.addLayout(self._buttons())
         column.addStretch(1)
         inside = QWidget()
         inside.setObjectName("column")
@@ -177,6 +178,7 @@ class PlanPanel(QWidget):
         outer.setSpacing(0)
         outer.addLayout(pair)
         outer.addWidget(area, 1)
+        outer.addLayout(self._buttons())  # below the cards that scroll: always in sight
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
 
     def _head(self) -> QHBoxLayout:
@@ -200,6 +202,7 @@ class PlanPanel(QWidget):
         self._types.addSeparator()
         self._offer("add_wreck", "A wreck before the plan")
         row = QHBoxLayout()
+        row.setContentsMargins(GRID, 0, GRID, 0)
         row.setSpacing(0)
         row.addWidget(label("Add", "quiet"))
         for made in (self.add, self.ease, self.more):
@@ -231,8 +234,9 @@ class PlanPanel(QWidget):
             card = self._cards.pop()
             self._list.removeWidget(card)
             card.deleteLater()
+        low = self.window().height() < LOW_PX * self._look.scale
         for card, shown in zip(self._cards, cards, strict=True):
-            card.show_card(shown)
+            card.show_card(shown, LOW_CHARACTERS if low else OUTCOME_CHARACTERS)
         chosen = next((i for i, card in enumerate(cards) if card.selected), -1)
         if chosen != self._brought:
             self._brought = chosen

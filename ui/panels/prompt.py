@@ -12,8 +12,8 @@ from ui.panels.pieces import IconButton, label, set_flag
 from ui.state.prompts import Prompt
 from ui.state.tongue import tr
 
-LARGE = 1.5
-"""Scale of type from which the words would take the stage's room: the name stays, and the list beside it."""
+LOW_PX = 500
+"""Below this height of the window [px at scale 1] the words would take the stage's room: the name stays."""
 
 
 class PromptCard(QWidget):
@@ -36,7 +36,7 @@ class PromptCard(QWidget):
         self.title, self.words = label("", "", wrap=True), label("", "", wrap=True)
         self.next = IconButton("ahead", "Next card", size=14)
         self.whole = IconButton("reading", "The list before metal work on a real car", size=14)
-        self._roomy = True
+        self._scale = 1.0
         self.cross = IconButton("close", "Put this away", size=14)
         head = QHBoxLayout()
         head.setSpacing(0)
@@ -55,7 +55,7 @@ class PromptCard(QWidget):
 
     def set_look(self, look: Look) -> None:
         """Set the title in the stronger weight, on the ground of what is to be minded."""
-        self._roomy = look.scale < LARGE
+        self._scale = look.scale
         self.title.setFont(look.font("small", strong=True))
         self.title.setStyleSheet("font-weight: 600;")
 
@@ -79,7 +79,8 @@ class PromptCard(QWidget):
         set_flag(self, "met", card.happened)
         self.title.setText(f"{lead}{card.name}{number}")
         self.words.setText(card.words)
-        self.words.setVisible(self._roomy)
-        self.setToolTip("" if self._roomy else card.words)
+        roomy = self.window().height() >= LOW_PX * self._scale
+        self.words.setVisible(roomy)
+        self.setToolTip("" if roomy else card.words)
         self.next.setVisible(count > 1)
         self.setAccessibleName(f"{lead}{card.name}. {card.words}")

@@ -66,6 +66,8 @@ class Asking:
         self.standing = Standing.OFF
         self.questions: tuple[Question, ...] = ()
         self.now = Prediction(Plan(), 0)
+        self._counted: set[str] = set()
+        """Questions whose choice follows the hands."""
         self.changed: Signal[[]] = Signal()
         self.kept: Signal[[Prediction]] = Signal()
 
@@ -106,20 +108,28 @@ class Asking:
         chosen = {q: key for q, key in old.chosen.items() if (q, key) in offered}
         hands = {place: n for place, n in old.hands.items() if place in offered}
         self.questions = tuple(questions)
+        self._counted &= {question for question, _ in hands}
         self.now = Prediction(plan, move, chosen, old.own_words, hands)
         self._move_to(Standing.OPEN)
 
     def choose(self, question: str, choice: str) -> None:
         """Take a choice; once locked nothing can be changed."""
         if self.open:
+            self._counted.discard(question)
             self.now = replace(self.now, chosen={**self.now.chosen, question: choice})
             self.changed.emit()
 
     def count(self, question: str, choice: str, hands: int) -> None:
-        """Write down how many hands a choice had."""
+        """Write down how many hands a choice had; the most hands choose, unless somebody chose otherwise."""
         if self.open:
-            kept = {**self.now.hands, (question, choice): min(max(hands, 0), MOST_HANDS)}
-            self.now = replace(self.now, hands={place: n for place, n in kept.items() if n})
+            counted = {**self.now.hands, (question, choice): min(max(hands, 0), MOST_HANDS)}
+            kept = {place: n for place, n in counted.items() if n}
+            chosen = dict(self.now.chosen)
+            if question in self._counted or question not in chosen:
+                self._counted.add(question)
+                chosen.pop(question, None)
+                chosen |= _most_hands(kept, question)
+            self.now = replace(self.now, hands=kept, chosen=chosen)
             self.changed.emit()
 
     def write(self, words: str) -> None:
@@ -166,6 +176,13 @@ class Asking:
     def _move_to(self, standing: Standing) -> None:
         self.standing = standing
         self.changed.emit()
+
+
+def _most_hands(hands: Mapping[tuple[str, str], int], question: str) -> dict[str, str]:
+    """Return the choice of a question with the most hands; nothing where none has more than the others."""
+    counted = {choice: n for (asked, choice), n in hands.items() if asked == question}
+    leading = [choice for choice, n in counted.items() if n == max(counted.values())]
+    return {question: leading[0]} if len(leading) == 1 else {}
 
 
 def _bare(plan: Plan, move: int) -> tuple[object, ...]:

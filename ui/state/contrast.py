@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from sim.builds import car_words
-from sim.plan import Plan
+from sim.plan import BodyPoint, Plan
 from sim.twins import Difference, differences
 from sim.units import Units, force_text, length_text
 
@@ -62,7 +62,18 @@ def _numbers(value: Any) -> bool:
     return isinstance(value, tuple | list) and all(isinstance(item, float) for item in value)
 
 
+def _stands(value: BodyPoint | None, units: Units) -> str:
+    """Return where tip two stands, in words."""
+    if value is None:
+        return "straight across the gap"
+    painted = "" if value.surface == BodyPoint().surface else f", {value.surface}"
+    seat, along = value.seat.replace("_", " "), length_text(value.along_m, units)
+    return f"on the {seat}, {along}{' up' if 'pillar' in seat else ' along it'}{painted}"
+
+
 def _text(difference: Difference, value: Any, units: Units) -> str:
+    if difference.path.endswith(".against") and isinstance(value, BodyPoint | None):
+        return _stands(value, units)
     if _numbers(value) and len(value) > FEW:
         ends = [_text(difference, float(end), units) for end in (min(value), max(value))]
         return f"from {ends[0]} to {ends[1]}"

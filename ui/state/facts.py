@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from sim.move_words import is_driven, words_of
+from sim.move_words import is_driven, opening_of, words_of
 from sim.plan import Move, Plan
 from ui.state.aims import Aims, Before
 from ui.state.asking import Asking
 from ui.state.beside import Beside
 from ui.state.document import Document
 from ui.state.known import FoundCar, Known
-from ui.state.locks import Locks
+from ui.state.locks import ARROW, Locks
 from ui.state.selection import SelectionState
 from ui.state.solve_queue import Job, SolveQueue, Standing
 from ui.state.timeline import Timeline, cut_here
@@ -38,6 +39,10 @@ class Facts:
         self.asking, self.locks = Asking(), Locks()
         self.beside = Beside()
         self._known = Known()
+        self.arrow_waits: Callable[[], bool] = lambda: False
+        """Tells whether a lesson has yet to ask what the push shown will do: the arrow would tell."""
+        self._let_go_early = (-1, 0.0, 0.0)
+        """Of the move last held: its index, how far it came, how far it was to open [m]."""
 
     @property
     def plan(self) -> Plan:
@@ -105,7 +110,18 @@ class Facts:
 
     def hides(self, what: str) -> bool:
         """Tell whether answers, ladder, arrow or map are kept shut, by the teacher or by a prediction."""
+        if what == ARROW and self.arrow_waits():
+            return True
         return what in self.locks.shut or self.asking.unspoken
+
+    @property
+    def wanted_opening_m(self) -> float:
+        """How far the selected move is to open [m]: as far as before it was held and let go early."""
+        move, (index, reached, wanted) = self.move, self._let_go_early
+        if move is None or not is_driven(move):
+            return 0.0
+        held = index == self.selection.now.move and opening_of(move) == reached
+        return max(wanted, reached) if held else opening_of(move)
 
     @property
     def line(self) -> Timeline | Beside:

@@ -17,6 +17,8 @@ LOCK_WORDS = {
 }
 """What can be shut, in the order of the menu."""
 SHUT = "Kept shut by the teacher: key T, or the menu Teach."
+WAITS = "What will this push do? Ask the class (A), or run it (Return)."
+"""Stands in the arrow's place while a lesson has yet to ask."""
 
 
 class Locks:
@@ -56,16 +58,19 @@ class Locks:
             self.changed.emit()
 
 
-def veiled(reading: Reading, *, answers: bool, ladder: bool, arrow: bool, aiming: bool) -> Reading:
+def veiled(
+    reading: Reading, *, answers: bool, ladder: bool, arrow: bool, aiming: bool, waits: bool = False
+) -> Reading:
     """Return a reading without what is shut.
 
     Parameters
     ----------
     answers, ladder, arrow : whether each is shut
     aiming : whether the sentence is about a push that has yet to begin: then it is the arrow in words
+    waits : whether a lesson has yet to ask about that push
     """
     if (arrow if aiming else answers) and reading.sentence:
-        reading = replace(reading, sentence=SHUT)
+        reading = replace(reading, sentence=WAITS if aiming and waits else SHUT)
     if ladder:
         reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0, shut=True)
     return reading

@@ -70,17 +70,23 @@ def pair_words(
     in_words = ", ".join(row.words.lower() for row in all_rows if not row.felt)
     whole = (len(records[0]) == len(first.moves), len(records[1]) == len(second.moves))
     after = f"after move {shared}" if shared else "the untouched door"
-    names = tuple(plan.title or "a plan without a title" for plan in (first, second))
+    names = names_of(first, second)
     sentences = tuple(_sentence(beside, side, records[side], units, shut) for side in (0, 1))
     return PairWords(
         start=f"Both begin from the same metal: {after}, {beside.sha256[:8]}.",
         heading=heading_words(rows),
         rows=rows,
         in_words=f"In words alone: {in_words}." if in_words else "",
-        names=(names[0], names[1]),
+        names=names,
         sentences=(sentences[0], sentences[1]),
         can_run=not all(whole),
     )
+
+
+def names_of(first: Plan, second: Plan) -> tuple[str, str]:
+    """Return what both plans are called; of two of one title the left one is the one that was changed."""
+    left, right = (plan.title or "a plan without a title" for plan in (first, second))
+    return (f"Changed from: {left}" if left == right and first != second else left), right
 
 
 def caption(name: str, frame: Frame | None, units: Units, *, held: bool, shut: bool) -> str:

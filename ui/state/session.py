@@ -31,6 +31,8 @@ from ui.state.timeline import cut_here, show_wreck
 if TYPE_CHECKING:
     from sim.record import MoveRecord
 
+AT_ITS_END = "The plan stands at its end: hold Open the tips, or run to a wider opening."
+
 
 class Session(Facts):
     """All state of the window, with no Qt: views read it, and wishes go through its methods.
@@ -80,8 +82,10 @@ class Session(Facts):
         if first > end:
             if self.timeline.last_of(end) is None:  # known, and not laid out yet
                 self._show_records(end + 1)
-            place = self.timeline.last_of(end)
+            place, was = self.timeline.last_of(end), self.timeline.position
             self.timeline.go(len(self.timeline) if place is None else place)
+            if self.timeline.position == was and last is None:
+                self.said.emit(AT_ITS_END, "")
             return
         self._show_records(first)
         self._ask(Job.SOLVE, self.plan, first=first, last=end)
@@ -179,6 +183,9 @@ class Session(Facts):
     def change_move(self, move: Move, label: str, run: object = None) -> None:
         """Put another move in the place of the selected one; turns of one control `run` are one step."""
         index = self.selection.now.move
+        wanted = self.wanted_opening_m
+        if self.move is not None and is_driven(move) and opening_of(move) == opening_of(self.move) != wanted:
+            move = opened(move, wanted)  # a push that was let go early is meant to go as far as before
         self.document.commit_run(self.plan.with_move(index, move), label, run)
 
     def change_car(self, car: Car, label: str) -> None:
@@ -328,6 +335,7 @@ class Session(Facts):
     def _commit_push(self, answer: MoveReady) -> None:
         move = answer.plan.moves[answer.move]
         reached = opening_of(move)
+        self._let_go_early = (answer.move, reached, self.wanted_opening_m)
         label = f"{words_of(move).verbs[2]} to {length_text(reached, self.view.options.units)}"
         if answer.plan == self.document.committed:
             self._show_records()
