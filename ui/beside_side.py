@@ -13,6 +13,7 @@ from ui.panels.pair import PairPage
 from ui.state.beside import put_on, refusal, row_of, shared_moves, start_sha256
 from ui.state.locks import ANSWERS, LADDER
 from ui.state.pair_words import PairWords, caption, pair_words
+from ui.state.reading import clearance_told
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now
 
@@ -317,7 +318,7 @@ class BesideSide:
         moved = frame is not session.start
         stage.show_points(frame.points, frame)
         stage.show_start_ghost(moved, session.begun)
-        stage.show_clearance(frame.clearance if moved else None)
+        stage.show_clearance(clearance_told(frame, session.start) if moved else None)
         stage.show_path(frame if moved and frame.force_n > 0.0 and not session.hides(LADDER) else None)
         self._draw_tips(stage, frame)
 

@@ -19,7 +19,7 @@ from sim.crush import make_crush
 from sim.outcome import live_words
 from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
-from sim.record import Aim, Clearance, Frame
+from sim.record import Aim, Frame
 from sim.units import NO_BREAK, Units, length_text
 from ui.main_window import MainWindow
 from ui.map_on_stage import MapOnStage
@@ -34,6 +34,7 @@ from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.describing import described
 from ui.state.locks import ARROW, LADDER
 from ui.state.pointing import Under, panel_of, under
+from ui.state.reading import clearance_told
 from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
@@ -120,7 +121,7 @@ class StageSide(TipSteering, MapOnStage):
         self._stage.show_points(frame.points, frame)
         moved = session.timeline.position > 0
         self._stage.show_start_ghost(moved and self.start_shape, session.begun)
-        self._stage.show_clearance(frame.clearance if moved and _tells(frame.clearance) else None)
+        self._stage.show_clearance(clearance_told(frame, session.start) if moved else None)
         with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
         self._stage.show_path(frame if with_path else None)
         self._stage.show_tools(*solids_at(model, session.plan, session.timeline.move, frame))
@@ -390,7 +391,3 @@ class StageSide(TipSteering, MapOnStage):
 
 def _nothing(*_words: object) -> None:
     """Tell nobody."""
-
-
-def _tells(clearance: Clearance) -> bool:
-    return bool(np.isfinite(clearance.distance_m))

@@ -50,6 +50,7 @@ class Theme:
     body, body_edge, occupant : what stands round the door
     crease : feature lines on metal;  outline : the start shape;  thread : a closed stitch
     text, muted : words in pictures
+    tool : a spreader's tips
     plate, plate_text : ground and ink of a word that stands in the scene
     shadow : darkness of the ground under the car, 0 .. 1
     """
@@ -73,6 +74,7 @@ class Theme:
     muted: str
     plate: str
     plate_text: str
+    tool: str
     shadow: float = 0.20
 
 
@@ -81,20 +83,21 @@ LIGHT = Theme(
     skin="#CFCFCD", inner="#8E8F90", bar="#4C4D4F", stripe="#67686A", fittings="#222324", rim="#C9C9C7",
     body="#E9E9E7", body_edge="#A3A29E", occupant="#B9B7B1", crease="#26272A", outline="#55565A",
     thread="#17181A", text="#1B1C1E", muted="#55565A", plate="#F3F2EE", plate_text="#1B1C1E",
+    tool="#97999C",
 )  # fmt: skip
 DARK = Theme(
     name="dark", paper="#2A2C2E", grid="#3C3F42",
     skin="#C6C7C6", inner="#85878A", bar="#4A4C4F", stripe="#6A6C70", fittings="#141516", rim="#9FA1A4",
     body="#3A3D40", body_edge="#6D7074", occupant="#5C5E60", crease="#0F1011", outline="#D8D9DA",
     thread="#0C0D0E", text="#F1F1EF", muted="#B4B6B8", plate="#F1F1EF", plate_text="#1B1C1E",
-    shadow=0.45,
+    tool="#A9ABAE", shadow=0.45,
 )  # fmt: skip
 PROJECTOR = Theme(
     name="projector", paper="#FFFFFF", grid="#CFCFCF",
     skin="#C4C4C4", inner="#7E7E7E", bar="#3A3A3A", stripe="#5E5E5E", fittings="#0E0E0E", rim="#D0D0D0",
     body="#F1F1F1", body_edge="#8A8A8A", occupant="#ADADAD", crease="#000000", outline="#3C3C3C",
     thread="#000000", text="#000000", muted="#3C3C3C", plate="#FFFFFF", plate_text="#000000",
-    shadow=0.14,
+    tool="#8A8A8A", shadow=0.14,
 )  # fmt: skip
 THEMES = {theme.name: theme for theme in (LIGHT, DARK, PROJECTOR)}
 

@@ -13,7 +13,7 @@ from meshes.door import DoorMesh
 from ui.scene import fittings, tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
-from ui.scene.metal import TRIANGLE_BUDGET, Sheet, choose_levels, make_sheet, shade
+from ui.scene.metal import TRIANGLE_BUDGET, Sheet, choose_levels, make_sheet, polished, shade
 from ui.scene.pick import Solid
 from ui.scene.rail_scene import RailScene
 from ui.scene.seam import RINGS, SIDES, Stitches, make_stitches, own_points
@@ -229,7 +229,8 @@ class DoorScene:
         solids = [part.points(points) for part in self.hardware_parts]
         self.hardware.move(np.concatenate([s[0] for s in solids]), np.concatenate([s[1] for s in solids]))
         sides, rows = self.part.thread
-        paths, radii = self.seam.paths(points)[:, rows], self.seam.radii(self.damage)[:, rows]
+        paths = self.seam.paths(points, self.damage)[:, rows]
+        radii = self.seam.radii(self.damage)[:, rows]
         self.stitches.move(*tubes.tube_points(paths, radii, sides))
 
     def solids(self) -> list[tuple[str, Solid]]:
@@ -302,7 +303,7 @@ class DoorScene:
     def _sheet_colours(self, sheet: Sheet, metal: Drawn, mode: ColourMode, tone: Floats) -> Floats:
         normals = np.asarray(metal.normals, dtype=np.float64)
         if mode is ColourMode.MATERIAL:
-            return shade(normals, tone, self.sign)
+            return polished(normals, tone, self.sign)
         values = self._values(sheet, mode)
         return shade(normals, MAPS[mode](values), self.sign, contrast=0.45)
 

@@ -15,6 +15,10 @@ Solid = tuple[Floats, Ints, Floats]
 TIP_LENGTH_M = 0.16
 TIP_BACK_M = 0.016
 """Thickness of a tip at its pad's end; grows towards the arm."""
+TIP_EDGES = np.array([
+    *([k, k + 4] for k in range(8)), [0, 1], [0, 2], [1, 3], [2, 3], [8, 9], [8, 10], [9, 11], [10, 11],
+])  # fmt: skip
+"""Edges of a tip, over its corners."""
 ROD_REACH_M = 0.34
 ROD_RADIUS_M = 0.0028
 ARROW_M = 0.26
@@ -72,16 +76,15 @@ def pad_axes(aim: Aim, sign: float) -> tuple[Floats, Floats, float, float]:
     return width_axis, depth_axis, float(np.ptp(pad @ width_axis)), float(np.ptp(pad @ depth_axis))
 
 
-def tip_solid(
-    point: Floats, normal: Floats, width_axis: Floats, depth_axis: Floats, width: float, depth: float
-) -> Solid:
-    """Return one tip: a wedge whose pad lies on the metal at ``point`` and faces along ``normal``.
+def tip_corners(point: Floats, normal: Floats, depth_axis: Floats, width: float, depth: float) -> Floats:
+    """Return the corners of one tip: a wedge whose pad lies on the metal at ``point``, facing ``normal``.
 
-    It reaches in by half the pad's depth and out, away from the car, along the arm.
+    It reaches in by half the pad's depth and out, away from the car, along the arm: nose, pad's end, arm's
+    end, four corners each, shape (12, 3) [m].
     """
     n = _unit(normal)
     d = _unit(depth_axis - (depth_axis @ n) * n)
-    w = _unit(np.cross(n, d)) if abs(width_axis @ np.cross(n, d)) < 0.5 else width_axis
+    w = _unit(np.cross(n, d))
     rows = []
     for along, thick, wide in (
         (0.5 * depth, 0.4 * TIP_BACK_M, 1.0),
@@ -92,32 +95,39 @@ def tip_solid(
         for side in (-1.0, 1.0):
             for back in (0.0, thick):
                 rows.append(base + side * 0.5 * wide * width * w - back * n)
-    corner = np.array(rows)
+    return np.array(rows)
+
+
+def tip_solid(corners: Floats) -> Solid:
+    """Return one tip from its corners."""
     quads = []
     for k in (0, 4):
         quads += [
-            [k, k + 4, k + 6, k + 2],
-            [k + 1, k + 3, k + 7, k + 5],
-            [k, k + 1, k + 5, k + 4],
-            [k + 2, k + 6, k + 7, k + 3],
+            [k, k + 2, k + 6, k + 4],
+            [k + 1, k + 5, k + 7, k + 3],
+            [k, k + 4, k + 5, k + 1],
+            [k + 2, k + 3, k + 7, k + 6],
         ]
-    quads += [[0, 2, 3, 1], [8, 9, 11, 10]]
+    quads += [[0, 1, 3, 2], [8, 10, 11, 9]]
     quad = np.array(quads)
     triangles = np.concatenate((quad[:, [0, 1, 2]], quad[:, [0, 2, 3]]))
-    return tubes.flat_shaded(corner, triangles)
+    return tubes.flat_shaded(corners, triangles)
 
 
-def tips(aim: Aim, sign: float, tool: object | None = None) -> Solid:
-    """Return both tips at their true width and depth; the tool's own numbers go before the pad's extent."""
-    width_axis, depth_axis, width, depth = pad_axes(aim, sign)
+def tips(aim: Aim, sign: float, tool: object | None = None) -> tuple[Solid, Floats]:
+    """Return both tips at their true width and depth, and their edges, shape (k, 2, 3) [m].
+
+    The tool's own numbers go before the pad's extent.
+    """
+    _, depth_axis, width, depth = pad_axes(aim, sign)
     if tool is not None:
         width, depth = float(tool.tip_width_m), float(tool.tip_depth_m)
-    return tubes.joined(
-        [
-            tip_solid(np.asarray(point), np.asarray(normal), width_axis, depth_axis, width, depth)
-            for point, normal in zip(aim.tips, pad_normals(aim), strict=True)
-        ]
-    )
+    both = [
+        tip_corners(np.asarray(point), np.asarray(normal), depth_axis, width, depth)
+        for point, normal in zip(aim.tips, pad_normals(aim), strict=True)
+    ]
+    edges = np.concatenate([corners[TIP_EDGES] for corners in both])
+    return tubes.joined([tip_solid(corners) for corners in both]), edges
 
 
 def action_rod(aim: Aim) -> Solid:

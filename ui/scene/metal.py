@@ -26,6 +26,11 @@ FOLD_LENGTH = 4
 KEY_LIGHT = np.array([-0.42, 0.62, 0.66]) / np.linalg.norm([-0.42, 0.62, 0.66])
 """Where the baked light stands: over the viewer's left shoulder, outside the car."""
 
+HORIZON, HORIZON_SOFT, HORIZON_SHARE = 0.03, 0.06, 0.07
+"""Minus the normal's upward part where the mirrored horizon lies, how soft and how bright it is."""
+STRIP_AT, STRIP_SOFT, STRIP_SHARE, STRIP_LEAN = 0.03, 0.035, 0.10, -0.35
+"""The same of the mirrored strip of light, by the normal's part along the car, and how it leans."""
+
 
 def choose_levels(skin_count: int, inner_count: int, budget: int = TRIANGLE_BUDGET) -> tuple[int, int]:
     """Return how often to split skin and inner triangles within the budget; the skin goes first."""
@@ -152,3 +157,17 @@ def shade(normals: Floats, tone: Floats, sign: float, *, contrast: float = 1.0) 
     lit = 0.5 + 0.5 * (normals @ (KEY_LIGHT * [1.0, sign, 1.0]))
     factor = 1.0 + contrast * (0.42 * (lit - 0.78))
     return np.clip(tone * factor[:, None], 0.0, 1.0)
+
+
+def polished(normals: Floats, tone: Floats, sign: float) -> Floats:
+    """Return the tones of painted sheet: `shade`, a horizon and a soft strip of light mirrored in it, (n, 3).
+
+    A mirrored edge moves twice as far as the metal turns, so a dent too shallow to throw a shadow bends it.
+    ``sign`` is the outboard direction: +1 on a right-hand door.
+    """
+    up = np.tanh((normals[:, 2] + HORIZON) / HORIZON_SOFT)
+    across = normals[:, 0] + STRIP_LEAN * normals[:, 2]
+    strip = np.exp(-0.5 * ((across - STRIP_AT) / STRIP_SOFT) ** 2)
+    facing = np.clip(sign * normals[:, 1], 0.0, 1.0)
+    gloss = facing * (HORIZON_SHARE * up + STRIP_SHARE * strip)
+    return np.clip(shade(normals, tone, sign) * (1.0 + gloss)[:, None], 0.0, 1.0)

@@ -22,7 +22,6 @@ from ui.scene.path import LoadPath
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-TIP_OPACITY = 0.55
 BARRIER_OPACITY = 0.35
 GUESS_OPACITY = 0.6
 COVERED_OPACITY = 0.28
@@ -30,6 +29,8 @@ COVERED_OPACITY = 0.28
 CLEARANCE_COVERED_OPACITY = 0.5
 """Of the clearance where metal covers it: the number on top belongs to a line one can see."""
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
+LEFT_M = 0.004
+"""The start shape is drawn where the metal has left it by more than this: elsewhere it would double edges."""
 ABOVE_M = np.array([0.0, 0.0, 0.045])
 """The number of the clearance stands over its line, not on it."""
 
@@ -42,6 +43,11 @@ def way_word(aim: Aim) -> str:
 def millimetres(value_m: float) -> str:
     """Return a length in words."""
     return length_text(value_m, Units.METRIC)
+
+
+def _pieces(lines: Sequence[Floats]) -> Floats:
+    """Return polylines piece by piece, shape (k, 2, 3) [m]."""
+    return np.concatenate([np.stack((one[:, :-1], one[:, 1:]), axis=2).reshape(-1, 2, 3) for one in lines])
 
 
 class Notes:
@@ -89,13 +95,14 @@ class Notes:
     def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme, *, share: bool = True) -> None:
         """Show the tips, the line of action and (with share) which way the metal will go, or nothing."""
         self.aim, self.tool, self.share = aim, tool, share
-        self.cast.drop("tips", "rod", "share")
+        self.cast.drop("tips", "tip_edges", "rod", "share")
         self._way.hide()
         if aim is None or self.door is None:
             return
-        tips = self.cast.solid("tips", *ghost.tips(aim, self.door.sign, tool))
-        tips.set_opacity(TIP_OPACITY)
-        tips.paint(rgb(theme.outline))
+        solid, edges = ghost.tips(aim, self.door.sign, tool)
+        tips = self.cast.solid("tips", *solid)
+        tips.paint(shade(solid[2], rgb(theme.tool), self.door.sign, contrast=1.4))
+        self.cast.lines("tip_edges", edges, 1.5).paint(rgb(theme.crease))
         self.cast.solid("rod", *ghost.action_rod(aim)).paint(rgb(theme.text))
         if share:
             self._show_share(aim, self.door, theme)
@@ -145,9 +152,12 @@ class Notes:
             self.cast.drop("start")
             return
         if "start" not in self.cast:
-            lines = [np.stack((one[:, :-1], one[:, 1:]), axis=2) for one in self.door.start_lines_of(begun)]
-            self.cast.lines("start", np.concatenate([one.reshape(-1, 2, 3) for one in lines]), 2.0)
-        self.cast["start"].paint(rgb(theme.outline))
+            self.cast.lines("start", _pieces(self.door.start_lines_of(begun)), 2.0)
+        start = self.cast["start"]
+        now = _pieces(self.door.start_lines_of(self.door.points)).reshape(-1, 3)
+        left = np.linalg.norm(now - start.points, axis=1).reshape(-1, 2).max(axis=1) > LEFT_M
+        start.set_lines(np.arange(len(now)).reshape(-1, 2)[left])
+        start.paint(rgb(theme.outline))
 
     def show_clearance(self, clearance: Clearance | None, theme: Theme) -> None:
         """Show a taut line from the metal to the occupant's envelope with its length, or nothing."""

@@ -1,13 +1,18 @@
 """The load path as it is drawn: the push's own flow of force, from the tip to where it leaves the metal.
 
 A frame brings the flow from node to node (`sim.path`). Nodes that lie close together in one part are taken
-as one cell and their flows summed. What ends in each cell is followed back along the flow to the tip, and
-what runs the same way is drawn as one: a river seen from its mouths. No step is drawn that is not in the
-flow, and none thicker than what flows there.
+as one cell and their flows summed. From where force leaves the metal it is followed back along the flow to
+the tip, and what runs the same way is drawn as one: a river seen from its mouths. No step is drawn that the
+flow does not take, and each is as wide as what leaves the metal at the ends it leads to.
+
+Metal that has yielded or torn keeps forces of its own that run in circles, in sum a hundred times the push
+and no part of it. So only what leaves the metal is followed, as straight as the flow allows, and a way that
+winds is left out: it follows those circles.
 """
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 import numpy as np
@@ -25,12 +30,14 @@ Solid = tuple[Floats, Ints, Floats]
 
 LEAST_N = 60.0
 """A push weaker than this has no path worth drawing."""
-LEAST_SHARE = 0.03
-"""Steps with less than this share of the tip's force are left out."""
-ROUNDS, WAYS, LEAST_WAY = 12, 8, 0.004
-"""The flow is followed in so many rounds of so many ways, none weaker than this share of the tip's force."""
+HELD_SHARE, LOOSE_SHARE = 0.015, 0.12
+"""Least share of the push that leaves the metal in a cell: where something holds it, and elsewhere."""
+OUTLET_M, LEAST_OUTLET = 0.16, 0.05
+"""Cells nearer than this to a stronger one are one outlet; one that takes less of the push is not drawn."""
+WINDING = 1.8
+"""A way longer than this much of the shortest through the metal, and a cell more, winds."""
 BROAD_SHARE = 0.05
-"""Ways are chosen by length over force; below this share of the push only length counts."""
+"""Ways are chosen by length over force; below this share of the push, and above all of it, length counts."""
 CELL_M = 0.07
 """Nodes nearer than this are drawn as one."""
 RADIUS_M, LEAST_RADIUS_M = 0.023, 0.0035
@@ -40,8 +47,12 @@ FULL_N, THIN_RATIO = 4000.0, 0.4
 RINGS = 3
 """Rings of a tube for each step from cell to cell."""
 SIDES = 6
-ROUNDING = 14
+ROUNDING = 40
 """How often the corners of a way are rounded: it follows cells, the force does not."""
+MOUTH_RATIO = 1.7
+"""Of the ball at the end of a way, where force leaves the metal, to the way's own radius."""
+LEAD = 2
+"""Steps that a side branch is drawn along with its stem, so that it leaves it smoothly."""
 
 
 @dataclass(frozen=True)
@@ -57,6 +68,10 @@ class Strand:
     cells: tuple[int, ...]
     force_n: tuple[float, ...]
 
+    def after(self, first: int) -> Strand:
+        """Return what is left of it from its step number ``first`` on."""
+        return Strand(self.cells[first:], self.force_n[first:])
+
 
 class LoadPath:
     """Flows over one door model."""
@@ -65,6 +80,9 @@ class LoadPath:
         self.whole = np.asarray(model.structure.triangles)
         self.start = np.asarray(model.start.points)
         self.cells = _cells(self.start, _sheet_of(model))
+        self.count = int(self.cells.max()) + 1
+        self.least = np.full(self.count, LOOSE_SHARE)
+        self.least[np.unique(self.cells[_held_nodes(model.structure)])] = HELD_SHARE
 
     def cells_of(self, frame: Frame) -> Ints:
         """Return the cell of every node there is now, shape (nodes,); a torn node stays in its cell."""
@@ -72,24 +90,33 @@ class LoadPath:
             return self.cells
         return self.cells[origins(self.whole, np.asarray(frame.triangles), len(self.start))]
 
-    def strands(self, frame: Frame) -> list[Strand]:
-        """Return the strands of a frame; none where nothing is pushed."""
+    def ways(self, frame: Frame) -> list[Strand]:
+        """Return the whole ways from the tip to where force leaves the metal, the strongest first."""
         if not len(frame.path_pairs) or frame.force_n < LEAST_N:
             return []
-        flow = _Flow.between(frame, self.cells_of(frame), int(self.cells.max()) + 1)
-        through = flow.followed(flow.near(frame), frame.force_n)
-        keep = through >= LEAST_SHARE * frame.force_n
-        ends, through = flow.ends[keep], through[keep]
-        held = _held(ends, flow.near(frame), int(self.cells.max()) + 1)
-        return _runs(ends[held], through[held])
+        flow = _Flow.between(frame, self.cells_of(frame), self.count)
+        return flow.followed(flow.near(frame), frame.force_n, self.least)
+
+    def strands(self, frame: Frame) -> list[Strand]:
+        """Return the ways with each step in the first of them alone; none where nothing is pushed."""
+        ways = self.ways(frame)
+        cut = [way.after(first) for way, first in zip(ways, _branchings(ways), strict=True)]
+        return [strand for strand in cut if len(strand.cells) > 1]
 
     def ribbons(self, frame: Frame) -> Solid | None:
-        """Return the strands of a frame as one solid; None where nothing is drawn."""
-        strands = self.strands(frame)
-        if not strands:
+        """Return the ways of a frame as one solid; None where nothing is drawn."""
+        ways = self.ways(frame)
+        if not ways:
             return None
-        middles = _middles(frame, self.cells_of(frame), int(self.cells.max()) + 1)
-        return _solid(strands, middles, frame.force_n)
+        return _solid(ways, _middles(frame, self.cells_of(frame), self.count), frame.force_n)
+
+
+def _held_nodes(structure) -> Ints:
+    """Return the nodes at which something holds the metal: ties, the rim, what stands still."""
+    still = [] if structure.fixed is None else [np.flatnonzero(structure.fixed.any(axis=1))]
+    return np.concatenate([np.asarray(structure.rim), *(tie.nodes for tie in structure.ties), *still]).astype(
+        np.int64
+    )
 
 
 def radius_of(force_n: float, whole_n: float) -> float:
@@ -130,7 +157,8 @@ class _Flow:
     ----------
     ends : shape (k, 2), from cell to cell;  force_n : shape (k,), what passes [N]
     length_m : shape (k,), how far each step goes
-    net : shape (cells,), what ends in each cell [N]
+    net : shape (cells,), what ends in each cell [N];  middles : shape (cells, 3) [m]
+    cells : shape (nodes,), the cell of each node
     """
 
     ends: Ints
@@ -138,6 +166,7 @@ class _Flow:
     length_m: Floats
     net: Floats
     cells: Ints
+    middles: Floats
 
     @classmethod
     def between(cls, frame: Frame, cells: Ints, count: int) -> _Flow:
@@ -150,84 +179,92 @@ class _Flow:
         middles = _middles(frame, cells, count)
         length = np.linalg.norm(middles[a] - middles[b], axis=1) + 1e-4
         lost = np.bincount(b, flow, minlength=count) - np.bincount(a, flow, minlength=count)
-        return cls(np.column_stack((a, b)), flow, length, lost, cells)
+        return cls(np.column_stack((a, b)), flow, length, lost, cells, middles)
 
     def near(self, frame: Frame) -> Ints:
-        """Return the cells under the tip, from which something goes on."""
+        """Return the cells under the tip that take up what it pushes with; all under it where none does."""
         tip = np.asarray(frame.drive_points).reshape(-1, 3)[0]
         nodes = np.unique(frame.path_pairs[:, 0])
         away = np.linalg.norm(frame.points[nodes] - tip, axis=1)
-        return np.unique(self.cells[nodes[away < max(CELL_M, float(away.min()) + 0.01)]])
+        under = np.unique(self.cells[nodes[away < max(CELL_M, float(away.min()) + 0.01)]])
+        giving = under[self.net[under] < -LEAST_OUTLET * frame.force_n]
+        return giving if len(giving) else under
 
-    def followed(self, roots: Ints, whole_n: float) -> Floats:
-        """Return what is followed of each step's force from the roots to where it ends, shape (k,) [N].
+    def followed(self, roots: Ints, whole_n: float, least: Floats) -> list[Strand]:
+        """Return the ways from the roots to where at least a share of the push, (cells,), leaves."""
+        leaving = np.where(self.net >= least * whole_n, self.net, 0.0)
+        leaving[roots] = 0.0
+        share = np.minimum(self.force_n / whole_n, 1.0)
+        far, before, _ = self._from(roots, self.length_m / (share + BROAD_SHARE))
+        straight, _, _ = self._from(roots, self.length_m, directed=False)
+        steps_to = _index(self.ends, len(self.net))
+        ways = []
+        for cells, force in self._outlets(leaving):
+            if force < LEAST_OUTLET * whole_n:
+                continue
+            for cell in [cell for cell in cells if np.isfinite(far[cell])]:
+                way = _cells_to(cell, before)
+                long = self.length_m[_steps(way, steps_to)].sum()
+                if long <= WINDING * straight[cell] + CELL_M:
+                    ways.append((way, force))
+                    break
+        return _bundled(ways)
 
-        One way after another is taken out of the flow, each as strong as its weakest step, the short and
-        broad ones first, until what is left is too fine to be seen.
-        """
-        left = self.force_n.copy()
-        ends = np.maximum(self.net, 0.0)
-        ends[roots] = 0.0
+    def _from(self, roots: Ints, cost: Floats, *, directed: bool = True) -> tuple[Floats, Ints, Ints]:
+        """Return how far each cell is from the nearest root, the cell before it and that root."""
         size = len(self.net)
-        index = sparse.csr_array((np.arange(1, len(left) + 1), self.ends.T), shape=(size, size))
-        for _ in range(ROUNDS):
-            open_steps = left > 0.0
-            cost = self.length_m[open_steps] / (left[open_steps] / whole_n + BROAD_SHARE)
-            graph = sparse.csr_array((cost, self.ends[open_steps].T), shape=(size, size))
-            far, before, _ = dijkstra(graph, indices=roots, return_predecessors=True, min_only=True)
-            sinks = np.flatnonzero((ends > LEAST_WAY * whole_n) & np.isfinite(far))
-            sinks = sinks[np.argsort(-ends[sinks], kind="stable")][:WAYS]
-            taken = 0.0
-            for sink in sinks.tolist():
-                steps = _steps_to(sink, before, index)
-                force = min(float(ends[sink]), float(left[steps].min()))
-                if force >= LEAST_WAY * whole_n:
-                    left[steps] -= force
-                    ends[sink] -= force
-                    taken += force
-            if taken <= 0.0:
-                break
-        return self.force_n - left
+        graph = sparse.csr_array((cost, self.ends.T), shape=(size, size))
+        return dijkstra(graph, directed, roots, return_predecessors=True, min_only=True)
+
+    def _outlets(self, leaving: Floats) -> list[tuple[list[int], float]]:
+        """Return where force leaves the metal: neighbouring cells, the strongest first, and their sum [N]."""
+        out: list[list[int]] = []
+        for cell in np.argsort(-leaving, kind="stable")[: np.count_nonzero(leaving)].tolist():
+            away = [np.linalg.norm(self.middles[one[0]] - self.middles[cell]) for one in out]
+            if away and min(away) < OUTLET_M:
+                out[int(np.argmin(away))].append(cell)
+            else:
+                out.append([cell])
+        return [(cells, float(leaving[cells].sum())) for cells in out]
 
 
-def _steps_to(cell: int, before: Ints, index: sparse.csr_array) -> Ints:
-    """Return the steps of a tree of ways that lead to a cell."""
+def _index(ends: Ints, size: int) -> sparse.csr_array:
+    """Return the number, from one, of the step from one cell to another."""
+    return sparse.csr_array((np.arange(1, len(ends) + 1), ends.T), shape=(size, size))
+
+
+def _bundled(ways: list[tuple[tuple[int, ...], float]]) -> list[Strand]:
+    """Return ways and what they bring as strands, the strongest first, each step with all that passes it."""
+    through: dict[tuple[int, int], float] = {}
+    for cells, force in ways:
+        for step in itertools.pairwise(cells):
+            through[step] = through.get(step, 0.0) + force
+    ways = sorted(ways, key=lambda way: -way[1])
+    return [Strand(cells, tuple(through[step] for step in itertools.pairwise(cells))) for cells, _ in ways]
+
+
+def _cells_to(cell: int, before: Ints) -> tuple[int, ...]:
+    """Return the cells of a tree of ways from its root to a cell."""
     cells = [cell]
     while before[cells[-1]] >= 0:
         cells.append(int(before[cells[-1]]))
-    return np.asarray(index[cells[1:], cells[:-1]]).reshape(-1).astype(np.int64) - 1
+    return tuple(reversed(cells))
 
 
-def _held(ends: Ints, roots: Ints, count: int) -> NDArray[np.bool_]:
-    """Return which steps hang together with the tip, shape (k,).
-
-    Where fine ways that are not drawn come together again there would else be pieces that float.
-    """
-    graph = sparse.csr_array((np.ones(len(ends)), ends.T), shape=(count, count))
-    far = dijkstra(graph, indices=roots, unweighted=True, min_only=True)
-    return np.isfinite(far[ends[:, 0]])
+def _steps(cells: tuple[int, ...], index: sparse.csr_array) -> Ints:
+    """Return the steps from each of some cells to the next."""
+    return np.asarray(index[list(cells[:-1]), list(cells[1:])]).reshape(-1).astype(np.int64) - 1
 
 
-def _runs(ends: Ints, force_n: Floats) -> list[Strand]:
-    """Return steps as strands, each step in one: the strongest first, and on along the strongest step."""
-    after: dict[int, list[int]] = {}
-    for step in np.argsort(-force_n, kind="stable").tolist():
-        after.setdefault(int(ends[step, 0]), []).append(step)
-    goals = set(ends[:, 1].tolist())
-    waiting = [cell for cell in after if cell not in goals] or list(after)[:1]
+def _branchings(ways: list[Strand]) -> list[int]:
+    """Return how many steps at its beginning each way shares with the ways before it."""
+    known: set[tuple[int, int]] = set()
     out = []
-    while waiting or any(after.values()):
-        if not waiting:
-            waiting = [next(cell for cell, steps in after.items() if steps)]
-        start = waiting.pop()
-        while after.get(start):
-            cells, force = [start], []
-            while after.get(cells[-1]):
-                step = after[cells[-1]].pop(0)
-                force.append(float(force_n[step]))
-                cells.append(int(ends[step, 1]))
-            out.append(Strand(tuple(cells), tuple(force)))
-            waiting += cells[1:]
+    for way in ways:
+        steps = list(itertools.pairwise(way.cells))
+        shared = next((k for k, step in enumerate(steps) if step not in known), len(steps))
+        known.update(steps)
+        out.append(shared)
     return out
 
 
@@ -240,19 +277,19 @@ def _middles(frame: Frame, cells: Ints, count: int) -> Floats:
     return np.stack(sums, axis=1) / np.maximum(total, 1e-12)[:, None]
 
 
-def _solid(strands: list[Strand], middles: Floats, whole_n: float) -> Solid:
-    """Return the strands as round ribbons, the corners of their ways rounded, as one solid."""
-    knots = np.array([len(strand.cells) for strand in strands])
+def _solid(ways: list[Strand], middles: Floats, whole_n: float) -> Solid:
+    """Return ways as round ribbons, their corners rounded, as one solid; what they share is drawn once."""
+    knots = np.array([len(way.cells) for way in ways])
     counts = RINGS * (knots - 1) + 1
     ends = np.cumsum(knots) - 1
-    radii = [np.array([radius_of(force, whole_n) for force in strand.force_n]) for strand in strands]
+    radii = [np.array([radius_of(force, whole_n) for force in way.force_n]) for way in ways]
     wide = np.concatenate([np.concatenate((r[:1], 0.5 * (r[:-1] + r[1:]), r[-1:])) for r in radii])
-    # all strands on one scale, one behind the other: knots at whole numbers
+    # all ways on one scale, one behind the other: knots at whole numbers
     at = np.concatenate([
         np.linspace(end - knot + 1, end, count) for end, knot, count in zip(ends, knots, counts, strict=True)
     ])  # fmt: skip
     where = np.arange(len(wide))
-    place = middles[np.concatenate([strand.cells for strand in strands])]
+    place = middles[np.concatenate([way.cells for way in ways])]
     curve = np.stack([np.interp(at, where, place[:, i]) for i in range(3)], axis=1)
     last = np.cumsum(counts) - 1
     fixed = np.concatenate((last - counts + 1, last))
@@ -260,4 +297,10 @@ def _solid(strands: list[Strand], middles: Floats, whole_n: float) -> Solid:
     for _ in range(ROUNDING):
         curve[1:-1] = 0.25 * curve[:-2] + 0.5 * curve[1:-1] + 0.25 * curve[2:]
         curve[fixed] = held
-    return tubes.tubes_of(curve, counts, np.interp(at, where, wide), SIDES, (0.31, 0.83, 0.46))
+    left_out = RINGS * np.maximum(np.array(_branchings(ways)) - LEAD, 0)
+    place_in_way = np.arange(len(curve)) - np.repeat(last - counts + 1, counts)
+    drawn = place_in_way >= np.repeat(left_out, counts)
+    reach = np.interp(at, where, wide)
+    ribbons = tubes.tubes_of(curve[drawn], counts - left_out, reach[drawn], SIDES, (0.31, 0.83, 0.46))
+    mouths = [tubes.ball(curve[end], MOUTH_RATIO * reach[end], 4, 8) for end in last]
+    return tubes.joined([ribbons, *mouths])

@@ -38,6 +38,7 @@ class PillarScene:
         self.sign = mesh.outboard_sign
         self.points, self.triangles = self.start, self.whole
         self.sheet: Sheet = make_sheet(self.start, self.whole, np.arange(len(self.whole)), LEVELS)
+        self.whole_sheet = self.sheet
         flat = np.zeros((len(self.sheet.source), 3))
         self.metal = Drawn(NAME, flat, triangles=self.sheet.triangles)
         lines = self.sheet.lines[self.sheet.always]
@@ -149,6 +150,5 @@ class PillarScene:
 
     def lines_at(self, points: Floats) -> Floats:
         """Return sharp edges of a whole shape, shape (k, count, 3) [m]."""
-        whole = self.whole
-        sheet = make_sheet(self.start, whole, np.arange(len(whole)), LEVELS)
+        sheet = self.whole_sheet
         return sheet.drawn_points(points[: len(self.start)])[sheet.lines[sheet.always]]

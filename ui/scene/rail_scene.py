@@ -32,6 +32,7 @@ class RailScene:
         self.points, self.triangles = self.start, rail.triangles
         self.load: Floats | None = None
         self.sheet: Sheet = make_sheet(self.start, rail.triangles, np.arange(len(rail.triangles)), LEVELS)
+        self.whole_sheet = self.sheet
         flat = np.zeros((len(self.sheet.source), 3))
         self.metal = Drawn(NAME, flat, triangles=self.sheet.triangles)
         lines = self.sheet.lines[self.sheet.always]
@@ -96,6 +97,5 @@ class RailScene:
 
     def lines_at(self, points: Floats) -> Floats:
         """Return sharp edges of a whole shape, shape (k, count, 3) [m]."""
-        whole = self.rail.triangles
-        sheet = make_sheet(self.start, whole, np.arange(len(whole)), LEVELS)
+        sheet = self.whole_sheet
         return sheet.drawn_points(points[: len(self.start)])[sheet.lines[sheet.always]]

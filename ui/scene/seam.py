@@ -1,4 +1,4 @@
-"""The seam as a line of stitches along the hem: closed, stretched, gone."""
+"""The seam as a line of stitches along the hem: closed, stretched, parted into loose ends on either lip."""
 
 from __future__ import annotations
 
@@ -23,6 +23,8 @@ SIDES, RINGS = 4, 6
 COARSE_SIDES, COARSE_ROWS = 3, (0, 1, 4, 5)
 """Sides and points of a stitch where two doors are drawn and it is a few pixels wide."""
 GONE_DAMAGE = 0.999
+END_M, END_RATIO = 0.006, 1.25
+"""How far the loose ends of a parted stitch stand off their lips, and how thick they are."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -53,14 +55,17 @@ class Stitches:
         share = self.share[:, None]
         return points[pairs[:, 0]] * (1.0 - share) + points[pairs[:, 1]] * share
 
-    def paths(self, points: Floats) -> Floats:
-        """Return each stitch as a polyline from skin round the lip to the shut face, (k, RINGS, 3) [m]."""
+    def paths(self, points: Floats, damage: Floats | None = None) -> Floats:
+        """Return each stitch as a polyline from skin round the lip to the shut face, (k, RINGS, 3) [m].
+
+        One that has parted ends off either lip; what lies between has no thickness (`radii`).
+        """
         skin, inner = self.ends(points)
         back = _unit(self.between(points, self.inward) - skin)
         down = _unit(self.between(points, self.deeper) - inner)
         lift_skin, lift_inner = -down, -back
         gap = inner - skin
-        return np.stack((
+        path = np.stack((
             skin + REACH_M * back + LIFT_M * lift_skin,
             skin + LIFT_M * (lift_skin + 0.3 * lift_inner),
             skin + 0.33 * gap + LIFT_M * (0.8 * lift_inner + 0.5 * lift_skin),
@@ -68,11 +73,17 @@ class Stitches:
             inner + LIFT_M * lift_inner,
             inner + REACH_M * down + LIFT_M * lift_inner,
         ), axis=1)  # fmt: skip
+        if damage is not None:
+            gone = damage >= GONE_DAMAGE
+            path[gone, 2] = path[gone, 1] + END_M * _unit(lift_inner + lift_skin)[gone]
+            path[gone, 3] = path[gone, 4] + END_M * lift_inner[gone]
+        return path
 
     def radii(self, damage: Floats) -> Floats:
-        """Return the stitches' radii, thinner as they stretch and nothing once gone, shape (k, RINGS) [m]."""
-        size = np.where(damage >= GONE_DAMAGE, 0.0, RADIUS_M * (1.0 - 0.45 * damage))
-        return np.repeat(size[:, None], RINGS, axis=1)
+        """Return the stitches' radii, thinner as they stretch; parted ones run out, shape (k, RINGS) [m]."""
+        size = np.repeat((RADIUS_M * (1.0 - 0.45 * damage))[:, None], RINGS, axis=1)
+        size[damage >= GONE_DAMAGE] = END_RATIO * RADIUS_M * np.array([1.0, 1.0, 0.0, 0.0, 1.0, 1.0])
+        return size
 
     def triangles(self) -> Ints:
         """Return the triangles of all stitches."""

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from sim.outcome import limit
 from sim.units import Units
 from ui.state.timeline import Timeline
 from ui.state.wording import in_units, told
@@ -135,3 +137,11 @@ def shares_of(frame: Frame) -> tuple[Share, ...]:
     least = 0.01 * max((abs(value) for value in lines.values()), default=0.0)
     kept = sorted(((v, n) for n, v in lines.items() if v > least), reverse=True)
     return tuple(Share(LEDGER_WORDS.get(name, name), value) for value, name in kept)
+
+
+def clearance_told(frame: Frame, start: Frame | None) -> Clearance | None:
+    """Return the clearance where it has changed by as much as a sentence would tell, else None."""
+    if start is None or not math.isfinite(frame.clearance.distance_m):
+        return None
+    change = frame.clearance.distance_m - start.clearance.distance_m
+    return frame.clearance if abs(change) >= limit("clearance_m") else None

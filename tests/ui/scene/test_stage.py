@@ -9,6 +9,7 @@ import weakref
 import numpy as np
 import pytest
 import pyvista
+from vtkmodules.util.numpy_support import vtk_to_numpy
 
 from sim.plan import Spread
 from tests.ui.scene.conftest import aim_at, moved, pixels
@@ -134,17 +135,27 @@ def test_a_layer_that_is_off_leaves_no_pixel(stage, layer):
         assert np.abs(through - off).sum() < np.abs(solid - off).sum()
 
 
-def test_a_parted_seam_has_no_stitches_there(stage, model):
+def test_a_parted_seam_is_an_opening_line_of_loose_ends_in_its_own_hue(stage, model):
     for layer in LAYERS:
         stage.set_layer(layer, "solid" if layer == "seam" else "off")
-    whole = pixels(stage)
+    stage.view_preset("latch")
     frame = moved(model)
+    frame.seam_damage = np.zeros_like(frame.seam_damage)
+    stage.show_points(frame.points, frame)
+    closed = pixels(stage)
     frame.seam_damage = np.ones_like(frame.seam_damage)
-    stage.show_points(model.start.points, frame)
-    gone = pixels(stage)
+    stage.show_points(frame.points, frame)
+    parted = pixels(stage)
     stage.set_layer("seam", "off")
-    np.testing.assert_array_equal(gone, pixels(stage))
-    assert np.abs(whole - gone).max() > 60
+    nothing = pixels(stage)
+
+    def purple(image):
+        r, g, b = (image[..., i].astype(int) for i in range(3))
+        return float(((np.abs(image - nothing).max(axis=2) > 6) & (r > g + 25) & (b > g + 15)).mean())
+
+    assert purple(closed) == 0.0 < 5e-4 < purple(parted)
+    drawn = [(np.abs(image - nothing).max(axis=2) > 6).mean() for image in (closed, parted)]
+    assert drawn[1] < 0.8 * drawn[0]  # nothing is drawn across the gap any more
 
 
 def test_the_arrow_before_the_push_is_blue_out_and_orange_in(stage, model):
@@ -199,6 +210,21 @@ def test_the_start_outline_is_exactly_the_start_shape(stage, model, frame):
     np.testing.assert_array_equal(drawn, rims.astype(np.float32))
     stage.show_start_ghost(False)
     assert "start" not in stage.cast
+
+
+def test_the_start_outline_is_drawn_where_the_metal_has_left_it_and_nowhere_else(stage, model):
+    stage.show_points(model.start.points)
+    plain = pixels(stage)
+    stage.show_start_ghost(True)
+    np.testing.assert_array_equal(pixels(stage), plain)
+    points = model.start.points.copy()
+    points[model.start.points[:, 0] > 0.7, 1] += 0.05
+    stage.show_points(points)
+    stage.show_start_ghost(True)
+    start = stage.cast["start"]
+    ends = vtk_to_numpy(start.data.GetLines().GetConnectivityArray())
+    drawn = np.asarray(start.points)[ends].reshape(-1, 2, 3)
+    assert len(drawn) > 20 and (drawn[..., 0].max(axis=1) > 0.64).all()  # less a row
 
 
 def test_the_outline_of_a_wrecked_cars_start_is_the_car_as_it_was_found(stage, frame):
