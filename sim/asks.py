@@ -20,38 +20,11 @@ from typing import Literal
 
 import msgspec
 
+from sim.event_kinds import KINDS
 from sim.ledger import SPENT
 from sim.problems import PlanError
 from sim.traces import BODY_PARTS, CURVES, clearance_curve
 
-KINDS = (
-    "seam parting",
-    "weld broken",
-    "latch free",
-    "striker out",
-    "hinge free",
-    "bar foot free",
-    "spot popped",
-    "skin tearing",
-    "tip shearing through",
-    "tip slipping",
-    "tip off",
-    "seat slipping",
-    "seat off",
-    "base giving",
-    "next stage",
-    "out of stroke",
-    "stalled",
-    "folding out",
-    "folding in",
-    "exposed",
-    "stop here",
-    "cut open",
-    "cut short",
-    "caution",
-    "grounded",
-)
-"""Kinds of event that can be asked for."""
 DROPS = "force_drops_n"
 """What the force loses in jerks, by the move (`sim.many.force_drops`) [N]."""
 CUT_FIGURES = ("cut_left_m", "cut_room_m", "cut_cut_m", "cut_open")

@@ -18,7 +18,6 @@ from sim.side import SideModel
 Floats = NDArray[np.float64]
 
 CREASED_STRAIN = 0.005  # plastic strain on a sheet's face beyond which a fold can be seen, assumed
-BAND_M = 0.05
 
 
 @dataclass(frozen=True)

@@ -59,13 +59,3 @@ def body_rise_m(structure: Structure, points: Floats) -> float:
     near = [stand.place for stand in body.stands if "near" in stand.name]
     moved = body.moved(points, structure.points, np.mean(near, axis=0)[None])[0]
     return float(moved @ up)
-
-
-def body_turn_rad(structure: Structure, points: Floats) -> float:
-    """Return how far the body has turned about the car's long axis [rad], near side up positive."""
-    body = None if structure.surround is None else structure.surround.body
-    if body is None:
-        return 0.0
-    at = body.origin + np.array([[0.0, 0.0, 0.0], [0.0, structure.outboard_sign, 0.0]])
-    moved = body.moved(points, structure.points, at)
-    return float(np.arctan(moved[1, 2] - moved[0, 2]))

@@ -15,6 +15,7 @@ from sim.map_cell import Look
 from sim.outcome_map import Ask, MapDifference, OutcomeMap, made, needs_second
 from sim.problems import PlanError
 from sim.results import LIMITS_LINE, MODEL_VERSION
+from sim.textfiles import write_whole
 
 
 class _Line(msgspec.Struct, frozen=True):
@@ -187,13 +188,10 @@ def difference_csv(apart: MapDifference) -> str:
 
 def write(path: Path, text: str) -> None:
     """Write a file whole or not at all; PlanError when it cannot be written."""
-    part = path.with_name(path.name + ".part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        part.write_text(text, encoding="utf-8")
-        part.replace(path)
+        write_whole(path, text)
     except OSError as error:
-        part.unlink(missing_ok=True)
         raise PlanError(
             str(path), f"cannot be written ({error.strerror or error}); choose another"
         ) from error

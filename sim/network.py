@@ -23,7 +23,7 @@ from sim.law import Into, Law, MakeLaw
 from sim.pattern import Pattern, build_pattern
 from sim.rigid import Barrier, Pressing
 from sim.rubbing import Rubbing
-from sim.sheet import hinge_angle, rest_sheet
+from sim.sheet import rest_sheet
 from sim.small import scatter_dense, totals
 from sim.springs import Loads, Rim, Ties, Tool
 from sim.state import Drive, Evaluation, Load, Sizes, State
@@ -199,14 +199,6 @@ class Network:
             np.ones(len(s.rim), bool),
             self.rest.rest_angle.copy(),
         )
-
-    def taken_over(self, state: State, former: Network) -> State:
-        """Return a state of a network with other hinges as this one's: angles found again by edge."""
-        edges = zip(former.rest.hinges.tolist(), state.angle.tolist(), strict=True)
-        old = {(hinge[0], hinge[1]): angle for hinge, angle in edges}
-        now = hinge_angle(state.points, self.rest.hinges)
-        kept = [old.get((h[0], h[1]), now[k]) for k, h in enumerate(self.rest.hinges.tolist())]
-        return replace(state, angle=np.array(kept, dtype=float))
 
     def evaluate(
         self, points: Floats, state: State, load: Load, *, out: Evaluation | None = None

@@ -92,12 +92,6 @@ def _share_word(ratio: float) -> str:
     return next((words for least, words in SHARE_WORDS if ratio >= least), "little of what it can hold")
 
 
-def _where(push: Push | None) -> str:
-    if push is None:
-        return ""
-    return f"The tips were at: {push.seats[0]}"
-
-
 def clearance_words(start: Frame, end: Frame) -> str:
     """Return how the occupant's room has changed, in words."""
     change = end.clearance.distance_m - start.clearance.distance_m

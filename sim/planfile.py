@@ -19,6 +19,7 @@ from tomlkit.items import AoT
 
 from sim.builds import build_defaults
 from sim.carcheck import check_car
+from sim.event_kinds import KINDS
 from sim.plan import (
     SCHEMA_VERSION,
     Car,
@@ -29,6 +30,7 @@ from sim.plan import (
 )
 from sim.planhash import plan_sha256 as plan_sha256
 from sim.problems import PlanError
+from sim.textfiles import read_text, write_whole
 from sim.whole_side import WholeSide
 from sim.wreckcheck import check_wreck
 
@@ -48,6 +50,18 @@ MOVE_WORDS = {
     "tips_from": ("front", "rear", "outer"),
 }
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
+_IN_TOML = {
+    "array": "a list",
+    "object": "a table",
+    "float": "a number",
+    "int": "a whole number",
+    "str": "text in quotes",
+    "bool": "true or false",
+    "datetime": "a date",
+    "date": "a date",
+    "time": "a time",
+}
+"""Types of values as a person who writes a plan calls them, by the reader's own words."""
 _LISTS = ("moves", "wreck", "bead_gaps")
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
@@ -67,6 +81,13 @@ def check_plan(plan: Plan) -> Plan:
     """
     check_car(plan.car)
     check_wreck(plan)
+    for index, move in enumerate(plan.moves):
+        for kind in getattr(move, "stop_at", ()):
+            if kind not in KINDS:
+                known = ", ".join(repr(word) for word in KINDS)
+                raise PlanError(
+                    f"moves[{index}].stop_at", f"names {kind!r}, which never happens; use {known}"
+                )
     return plan
 
 
@@ -142,6 +163,13 @@ def _explain(error: msgspec.ValidationError) -> PlanError:
     missing = re.search(r"missing required field `(.+?)`", text)
     if missing:
         return PlanError(f"{path}.{missing.group(1)}" if path else missing.group(1), "is missing; add it")
+    if path.endswith(".move") and "nvalid value" in text:
+        wrong = text.rpartition("value ")[2]
+        return PlanError(path, f"is {wrong}; use one of: " + ", ".join(repr(word) for word in MOVE_KINDS))
+    wanted = re.search(r"xpected `(\w+)[^`]*`, got `(\w+)`", text)
+    if wanted and set(wanted.groups()) <= set(_IN_TOML):
+        want, got = (_IN_TOML[word] for word in wanted.groups())
+        return PlanError(path or "plan", f"is {got}; give {want} instead")
     choices = _choices(path)
     if choices and "nvalid enum value" in text:
         wrong = text.rpartition("value ")[2]
@@ -200,14 +228,7 @@ def load_plan(path: Path | str) -> Plan:
     PlanError
         When the file cannot be read, or as `loads_plan`.
     """
-    path = Path(path)
-    try:
-        text = path.read_text(encoding="utf-8")
-    except FileNotFoundError as error:
-        raise PlanError(str(path), "does not exist; check the path") from error
-    except (OSError, UnicodeDecodeError) as error:
-        raise PlanError(str(path), f"cannot be read ({error}); check the file") from error
-    return loads_plan(text)
+    return loads_plan(read_text(Path(path), "plan"))
 
 
 def plan_to_raw(plan: Plan) -> dict[str, Any]:
@@ -354,13 +375,9 @@ def save_plan(plan: Plan, path: Path | str, previous_text: str | None = None) ->
     PlanError
         When the folder cannot be written or the disk is full; the old file stays as it was.
     """
-    path = Path(path)
-    temporary = path.with_name(path.name + ".part")
     try:
-        temporary.write_text(dumps_plan(plan, previous_text), encoding="utf-8")
-        temporary.replace(path)
+        write_whole(Path(path), dumps_plan(plan, previous_text))
     except OSError as error:
-        temporary.unlink(missing_ok=True)
         raise PlanError(
             str(path),
             f"cannot be written ({error.strerror or error}); choose another folder or free some space",

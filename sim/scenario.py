@@ -16,12 +16,15 @@ import msgspec
 import tomlkit
 from tomlkit.exceptions import ParseError
 
-from sim.asks import KINDS, Ask, check_asks
+from sim.asks import Ask, check_asks
 from sim.carcheck import RANGES
+from sim.event_kinds import KINDS
 from sim.many import judged, stopping
 from sim.plan import Plan
 from sim.planfile import check_version, load_plan
 from sim.problems import PlanError
+from sim.starts import find_start
+from sim.textfiles import read_text
 from sim.vary import Draw, draws_together
 
 SCHEMA_VERSION = 1
@@ -141,13 +144,7 @@ def load_scenario(path: Path) -> Asked:
     PlanError
         When a file cannot be read, or as `loads_scenario`.
     """
-    try:
-        text = path.read_text(encoding="utf-8")
-    except FileNotFoundError as error:
-        raise PlanError(str(path), "does not exist; check the path") from error
-    except (OSError, UnicodeDecodeError) as error:
-        raise PlanError(str(path), f"cannot be read ({error}); check the file") from error
-    scenario = loads_scenario(text)
+    scenario = loads_scenario(read_text(path, "scenario"))
     return Asked(scenario, {name: _plan(scenario, name, path.parent) for name in scenario.plans})
 
 
@@ -158,9 +155,8 @@ def _plan(scenario: Scenario, name: str, folder: Path) -> Plan:
         judged(plan)
     except PlanError as error:
         raise error.inside(f"plans.{name}: {file.name}") from error
-    start = file.parent / plan.start
-    if plan.start and start.is_file():
-        plan = msgspec.structs.replace(plan, start=str(start))
+    if plan.start:
+        plan = msgspec.structs.replace(plan, start=str(find_start(plan.start, file.parent)))
     if name in scenario.stops:
         plan = stopping(plan, scenario.stops[name])
     if scenario.lattice_spacing_m is None or plan.start:

@@ -10,6 +10,7 @@ from sim import card
 from sim.checks import report
 from sim.checks.catalogue import bad, chosen
 from sim.checks.row import Row
+from sim.textfiles import write_whole
 
 PAGES = (".html", ".htm")
 ENDINGS = (*PAGES, ".md")
@@ -42,20 +43,10 @@ def write_card(file: Path, *, full: bool, version: str) -> int:
     """
     families = compute(full=full)
     make = card.page if file.suffix.lower() in PAGES else card.markdown
-    put(file, make(card.load(), families, version))
+    write_whole(file, make(card.load(), families, version))
     rows = [row for _, members in families for row in members]
     sys.stdout.write(f"{report.summary(rows)}\n{file}\n")
     return int(any(bad(row) for row in rows))
-
-
-def put(file: Path, text: str) -> None:
-    """Write a file whole or not at all."""
-    part = file.with_name(file.name + ".part")
-    try:
-        part.write_text(text, encoding="utf-8")
-        part.replace(file)
-    finally:
-        part.unlink(missing_ok=True)
 
 
 def check(*, full: bool, file: Path | None) -> int:
@@ -72,5 +63,5 @@ def check(*, full: bool, file: Path | None) -> int:
     if any(row.known for row in rows):
         sys.stdout.write(report.misses(rows) + "\n")
     if file is not None:
-        put(file, json.dumps(report.plain(families), indent=1) + "\n")
+        write_whole(file, json.dumps(report.plain(families), indent=1) + "\n")
     return int(any(bad(row) for row in rows))

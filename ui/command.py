@@ -17,7 +17,7 @@ from cyclopts import App, CycloptsError
 
 from sim.problems import PlanError
 from ui import cars, exporting, figures, lessons, many_runs, mapping, rooms, scenarios, starting
-from ui.folders import check_folder, fresh_folder
+from ui.folders import check_file, check_folder, fresh_folder
 from ui.refusal import (
     Refusal,
     file_trouble,
@@ -119,10 +119,12 @@ def check(*, full: bool = False, json: Path | None = None) -> int:
     full
         All checks, some minutes; without it, those that take seconds.
     json
-        A file for the rows as plain values.
+        A file for the rows as plain values, a name ending in .json.
     """
     from ui import checking
 
+    if json is not None:
+        check_file("--json", json, (".json",), "a JSON file's name")
     try:
         return checking.check(full=full, file=json)
     except OSError as error:
@@ -185,10 +187,7 @@ def card(file: Path, *, full: bool = False) -> int:
     """
     from ui import checking
 
-    if file.suffix.lower() not in checking.ENDINGS:
-        raise Refusal(f"FILE {file}: is neither a page nor Markdown; give it a name ending in .html or .md.")
-    if not file.absolute().parent.is_dir():
-        raise Refusal(f"FILE {file}: lies in a folder that does not exist; check the path.")
+    check_file("FILE", file, checking.ENDINGS, "a page or Markdown")
     try:
         return checking.write_card(file, full=full, version=f"Hemline {version()}")
     except OSError as error:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -35,7 +36,7 @@ def export(path: Path, out: Path, move: int | None, opening_m: float | None, sol
     number = len(plan.moves) if move is None else move
     if not 1 <= number <= len(plan.moves):
         raise Refusal(f"--move {number}: is not in the plan; use 1 to {len(plan.moves)}.")
-    if opening_m is not None and not opening_m >= 0.0:
+    if opening_m is not None and not 0.0 <= opening_m < math.inf:
         raise Refusal(f"--opening {opening_m}: cannot be; use metres from 0 on.")
     from sim import exports
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from sim.problems import PlanError
+from sim.textfiles import write_whole
 from ui.refusal import Refusal, file_trouble, sentence_of
 
 if TYPE_CHECKING:
@@ -42,7 +43,10 @@ def figures(listed: Path, *, out: Path, again: bool = False) -> int:
         wanted = figure_list.load(listed)
         results = _results(wanted, listed, out, again=again)
     except PlanError as error:
-        raise Refusal(f"{listed}: {sentence_of(error)}") from error
+        own = error.field == str(listed)
+        raise Refusal(sentence_of(error) if own else f"{listed}: {sentence_of(error)}") from error
+    except OSError as error:
+        raise Refusal(f"--out {out}: {file_trouble(error)}") from error
     before = _index(out)
     try:
         now = _draw_all(wanted, results, out)
@@ -113,7 +117,7 @@ def _draw_all(wanted: FigureList, results: Mapping[str, PlanResult], out: Path) 
         drawn = _draw(figure, wanted, results[figure.state.plan], room, out)
         now[drawn.name] = drawn
         sys.stderr.write(f"{drawn.name}\n")
-    _put(out / INDEX, msgspec.json.format(msgspec.json.encode(list(now.values())), indent=1) + b"\n")
+    write_whole(out / INDEX, msgspec.json.format(msgspec.json.encode(list(now.values())), indent=1) + b"\n")
     return now
 
 
@@ -136,9 +140,9 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
     alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours)
     image = page(room, figure, result, frame, licence=wanted.licence)
     data = png(image, f"{words}\n{alt}")
-    _put(out / f"{figure.name}.png", data)
-    _put(out / f"{figure.name}.caption.txt", f"{words}\n".encode())
-    _put(out / f"{figure.name}.alt.txt", f"{alt}\n".encode())
+    write_whole(out / f"{figure.name}.png", data)
+    write_whole(out / f"{figure.name}.caption.txt", f"{words}\n".encode())
+    write_whole(out / f"{figure.name}.alt.txt", f"{alt}\n".encode())
     verdict = verdict_of(result.kept, state.move)
     return Drawn(
         figure.name,
@@ -155,12 +159,3 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
 def _pixels(image: QImage) -> str:
     """Return a hash of a picture's pixels."""
     return hashlib.sha256(bytes(image.constBits())).hexdigest()
-
-
-def _put(path: Path, data: bytes) -> None:
-    part = path.with_name(path.name + ".part")
-    try:
-        part.write_bytes(data)
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)

@@ -7,12 +7,12 @@ from pathlib import Path
 
 from meshes.part import MeshError
 from sim.plan import Plan
-from sim.planfile import load_plan, loads_plan, save_plan
+from sim.planfile import loads_plan, save_plan
 from sim.problems import PlanError
+from sim.textfiles import read_text
 from ui.refusal import one_sentence, told_in_window
 
 READY = {"edge": "edge-at-latch", "contrast": "behind-the-bend"}
-LARGEST_BYTES = 4_000_000
 
 
 class FileTrouble(Exception):  # noqa: N818 - a sentence to the reader
@@ -28,27 +28,20 @@ def ready_plan(name: str) -> Plan:
 def is_lesson(path: Path) -> bool:
     """Tell whether a file looks like a lesson: it has steps, and a plan has none."""
     try:
-        if path.stat().st_size > LARGEST_BYTES:
-            return False
-        return any(line.strip() == "[[steps]]" for line in path.read_text(encoding="utf-8").splitlines())
-    except (OSError, UnicodeDecodeError):
+        return any(line.strip() == "[[steps]]" for line in read_text(path, "lesson").splitlines())
+    except PlanError:
         return False
 
 
 def read(path: Path) -> tuple[Plan, str]:
     """Return the plan in a file and the file's text; FileTrouble, saying why, where there is none."""
     try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise FileTrouble(f"{path.name} is far too large for a plan; choose a plan's file (.toml).")
-        return load_plan(path), path.read_text(encoding="utf-8")
+        text = read_text(path, "plan")
+        return loads_plan(text), text
     except (PlanError, MeshError) as problem:
-        raise FileTrouble(f"{path.name} was not opened: {one_sentence(str(problem))}") from problem
-    except UnicodeDecodeError as problem:
-        raise FileTrouble(
-            f"{path.name} is not a text file and so no plan; choose a plan's file (.toml)."
-        ) from problem
-    except OSError as problem:
-        raise FileTrouble(told_in_window(path, "opened", problem)) from problem
+        of_file = isinstance(problem, PlanError) and problem.field == str(path)
+        why = f"it {problem.message}" if of_file else str(problem)
+        raise FileTrouble(f"{path.name} was not opened: {one_sentence(why)}") from problem
 
 
 def write(plan: Plan, path: Path, text: str | None) -> str:

@@ -13,16 +13,36 @@ from ui.refusal import Refusal, file_trouble
 
 def check_folder(out: Path, ours: Sequence[str]) -> None:
     """Raise Refusal when the results may not go there: a file, or a folder with something else in it."""
-    if not out.exists():
-        return
-    if not out.is_dir():
-        raise Refusal(f"--out {out}: is a file; name a folder.")
     try:
+        if not out.exists():
+            return
+        if not out.is_dir():
+            raise Refusal(f"--out {out}: is a file; name a folder.")
         others = sorted(p.name for p in out.iterdir() if p.name not in ours)
     except OSError as error:
         raise Refusal(f"--out {out}: {file_trouble(error)}") from error
     if others:
         raise Refusal(f"--out {out}: holds other files such as {others[0]}; name an empty or a new folder.")
+
+
+def check_file(word: str, path: Path, endings: Sequence[str], what: str) -> None:
+    """Raise Refusal when a file may not go there: another ending, no such folder, a folder of that name.
+
+    Parameters
+    ----------
+    word : the option or argument, as it is called;  path : the file
+    endings : what its name may end in, with the dot, small;  what : what it is, as "a PDF"
+    """
+    if path.suffix.lower() not in endings:
+        wanted = ", ".join(endings[:-1]) + " or " * (len(endings) > 1) + endings[-1]
+        raise Refusal(f"{word} {path}: is not {what}; give it a name ending in {wanted}.")
+    try:
+        if not path.absolute().parent.is_dir():
+            raise Refusal(f"{word} {path}: lies in a folder that does not exist; check the path.")
+        if path.is_dir():
+            raise Refusal(f"{word} {path}: is a folder; name a file.")
+    except OSError as error:
+        raise Refusal(f"{word} {path}: {file_trouble(error)}") from error
 
 
 @contextlib.contextmanager

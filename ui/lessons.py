@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING, Annotated, Literal
 from cyclopts import App, Parameter
 
 from sim.problems import PlanError
+from sim.textfiles import read_text, write_whole
+from ui.folders import check_file
 from ui.refusal import Refusal, file_trouble, read_plan, sentence_of
 from ui.seats import seat_numbers
 
@@ -68,7 +70,7 @@ def check(*lessons: str) -> int:
     failed = False
     for path in _paths(lessons):
         lesson, results = read(path)
-        report = lesson_check.looked_through(lesson, results, path.read_text(encoding="utf-8"))
+        report = lesson_check.looked_through(lesson, results, read_text(path, "lesson"))
         sys.stdout.write(f"{path.stem}: {lesson.title}\n" + "".join(f"  {line}\n" for line in report.lines))
         failed |= report.failed
     return int(failed)
@@ -153,8 +155,7 @@ def sheet(
     """
     from ui.state.sheets import sheet_of
 
-    if out.suffix.lower() != ".pdf":
-        raise Refusal(f"--out {out}: is not a PDF; give it a name ending in .pdf.")
+    check_file("--out", out, (".pdf",), "a PDF")
     overlay = _overlay(rules)
     with tempfile.TemporaryDirectory() as scratch:
         loaded, results = _lesson_or_plan(lesson, kind, Path(scratch))
@@ -179,9 +180,10 @@ def record(lesson: str, *, out: Path, seats: str = "1-12") -> int:
     """
     from ui.state.sheets import record_csv
 
+    check_file("--out", out, (".csv",), "a table's name")
     loaded, _ = read(next(_paths((lesson,))))
     try:
-        out.write_text(record_csv(loaded, seat_numbers(seats)), encoding="utf-8")
+        write_whole(out, record_csv(loaded, seat_numbers(seats)))
     except OSError as error:
         raise Refusal(f"--out {out}: {file_trouble(error)}") from error
     sys.stdout.write(f"{out}\n")
@@ -249,11 +251,10 @@ def _overlay(path: Path | None) -> Overlay | None:
     try:
         if path is None:
             return overlay.load(settings_folder())
-        return overlay.loads(path.read_text(encoding="utf-8"))
+        return overlay.loads(read_text(path, "rules"))
     except PlanError as error:
-        raise Refusal(sentence_of(error)) from error
-    except (OSError, UnicodeDecodeError) as error:
-        raise Refusal(f"--rules {path}: cannot be read ({error}).") from error
+        own = path is None or error.field == str(path)
+        raise Refusal(sentence_of(error) if own else f"--rules {path}: {sentence_of(error)}") from error
 
 
 def put_on_paper(made: Sheet, results: dict[str, PlanResult], out: Path, paper: str, *, colour: bool) -> int:

@@ -19,7 +19,7 @@ MANY_FILES = ("many.json", "many.csv")
 FLIP_FILES = ("flip.json", "flip.csv")
 """What the two commands write; a folder that holds nothing else may be written again."""
 
-MOST_RUNS = 4096
+MOST_RUNS, MOST_WORKERS = 4096, 256
 
 
 class Line:
@@ -171,11 +171,11 @@ def _asked(path: Path) -> Plan:
 
 
 def worker_count(asked: int | None) -> int:
-    """Return how many processes: as asked, or as many as there are cores; Refusal for fewer than one."""
+    """Return how many processes: as asked, or as many as there are cores; Refusal where it cannot be."""
     if asked is None:
         return max(1, os.cpu_count() or 1)
-    if asked < 1:
-        raise Refusal(f"--workers {asked}: cannot be; use 1 or more.")
+    if not 1 <= asked <= MOST_WORKERS:
+        raise Refusal(f"--workers {asked}: cannot be; use 1 to {MOST_WORKERS}.")
     return asked
 
 

@@ -19,6 +19,7 @@ from PySide6.QtGui import (
     QTextDocument,
 )
 
+from sim.textfiles import write_whole
 from ui.state.sheet import Sheet
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
@@ -57,12 +58,7 @@ def write_pdf(sheet: Sheet, path: Path, pictures: Mapping[str, QImage], paper: s
     set_up(writer, paper)
     pages = paint(sheet, writer, pictures)
     buffer.close()
-    part = path.with_name(path.name + ".part")
-    try:
-        part.write_bytes(data.data())
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
+    write_whole(path, data.data())
     return pages
 
 

@@ -33,10 +33,6 @@ def read_plan(path: Path) -> Plan:
             path
         )  # the file itself is at fault: its name is in the sentence already
         raise Refusal(sentence_of(error) if about_file else f"{path}: {sentence_of(error)}") from error
-    except UnicodeDecodeError as error:
-        raise Refusal(f"{path}: is not a text file in UTF-8; save the plan as UTF-8 text.") from error
-    except OSError as error:
-        raise Refusal(f"{path}: {file_trouble(error)}") from error
 
 
 def beside(plan: Plan, path: Path) -> Plan:
@@ -50,14 +46,14 @@ def beside(plan: Plan, path: Path) -> Plan:
 
 
 def ready_model(plan: Plan) -> DoorModel:
-    """Return the plan's door, when it can be meshed and every push of the plan can be made on it.
+    """Return the plan's door, when it can be meshed, its start read and every push be made on it.
 
     Raises
     ------
     PlanError
         When it cannot; nothing has been solved then.
     """
-    from sim import wreck
+    from sim import starts, wreck
     from sim.moves import course_of
 
     try:
@@ -65,6 +61,8 @@ def ready_model(plan: Plan) -> DoorModel:
     except MeshError as error:
         field = f"car.{MESH_FIELDS.get(error.parameter, error.parameter)}"
         raise PlanError(field, error.message) from error
+    if plan.start:
+        starts.load_start(plan.start, plan, model)
     for name, moves in (("wreck", plan.wreck), ("moves", plan.moves)):
         for index, move in enumerate(moves):
             try:
@@ -83,6 +81,8 @@ _TROUBLES = {
     errno.ENOENT: "does not exist; check the path.",
     errno.ENOTDIR: "lies under something that is not a folder; check the path.",
     errno.EISDIR: "is a folder; name a file.",
+    errno.EEXIST: "is a file; name a folder.",
+    errno.ENAMETOOLONG: "has too long a name; choose a shorter one.",
 }
 
 

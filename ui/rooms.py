@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from sim.problems import PlanError
+from sim.textfiles import write_whole
+from ui.folders import check_file
 from ui.refusal import Refusal, file_trouble, read_plan, sentence_of
 from ui.state.room_curve import LETTERED, RoomCurve, curve_of, one_start, table
 
@@ -32,10 +34,7 @@ def room(runs: tuple[Path, ...], out: Path, solve: Solve, version: str) -> int:
     """
     if not 1 <= len(runs) <= MOST:
         raise Refusal(f"RUNS: names {len(runs)} plans; give one to {MOST}.")
-    if out.suffix.lower() != ENDING:
-        raise Refusal(f"--out {out}: is not a picture's name; give it a name ending in {ENDING}.")
-    if not out.absolute().parent.is_dir():
-        raise Refusal(f"--out {out}: lies in a folder that does not exist; check the path.")
+    check_file("--out", out, (ENDING,), "a picture's name")
     curves = [_curve(path, solve) for path in runs]
     try:
         sha256 = one_start(curves)
@@ -44,7 +43,7 @@ def room(runs: tuple[Path, ...], out: Path, solve: Solve, version: str) -> int:
     lines = [f"{LETTERED[k]} {curve.title}: {curve.sentence()}." for k, curve in enumerate(curves)]
     try:
         _draw(curves, lines, sha256, out, version)
-        out.with_suffix(".csv").write_text(table(curves), encoding="utf-8")
+        write_whole(out.with_suffix(".csv"), table(curves))
     except OSError as error:
         raise Refusal(f"--out {out}: {file_trouble(error)}") from error
     sys.stdout.write("\n".join([*lines, f"start {sha256}, the same for all", str(out)]) + "\n")
@@ -55,6 +54,8 @@ def _curve(path: Path, solve: Solve) -> RoomCurve:
     """Return the curve of one plan or finished run."""
     try:
         if path.is_dir():
+            if not (path / RESULT).is_file():
+                raise Refusal(f"{path}: holds no {RESULT}; make it with 'hemline run PLAN --out FOLDER'.")
             result = msgspec.json.decode((path / RESULT).read_bytes())
             return curve_of(result, (path / SERIES).read_text(encoding="utf-8"))
         plan = read_plan(path)

@@ -7,6 +7,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sim.problems import PlanError
+from sim.textfiles import write_whole
+from ui.folders import check_folder
 from ui.many_runs import Line, progress_words, worker_count
 from ui.refusal import Refusal, file_trouble, sentence_of
 
@@ -54,7 +56,7 @@ def scenario(
         raise Refusal(f"--runs {count}: cannot be; use 1 to {MOST_RUNS}.")
     if most_seconds is not None and not most_seconds > 0.0:
         raise Refusal(f"--most-seconds {most_seconds}: cannot be; use a time above 0.")
-    _check_folder(out)
+    check_folder(out, OURS)
     try:
         return _run(asked, count, out, worker_count(workers), most_seconds)
     except OSError as error:
@@ -71,14 +73,6 @@ def _read(file: Path) -> Asked:
     except PlanError as error:
         own = error.field == str(file)
         raise Refusal(sentence_of(error) if own else f"{file}: {sentence_of(error)}") from error
-
-
-def _check_folder(out: Path) -> None:
-    if out.exists() and not out.is_dir():
-        raise Refusal(f"--out {out}: is a file; name a folder.")
-    others = sorted(p.name for p in out.iterdir() if p.name not in OURS) if out.exists() else []
-    if others:
-        raise Refusal(f"--out {out}: holds other files such as {others[0]}; name an empty or a new folder.")
 
 
 def _run(asked: Asked, count: int, out: Path, workers: int, most_seconds: float | None) -> int:
@@ -107,8 +101,6 @@ def _run(asked: Asked, count: int, out: Path, workers: int, most_seconds: float 
     found = dict(under_way.runs)
     came = told.came_to(asked, found, answer(asked.scenario.asks, found))
     for name, text in ((ANSWER, told.to_json(came)), (TABLE, told.markdown(came))):
-        part = out / f"{name}.part"
-        part.write_text(text, encoding="utf-8")
-        part.replace(out / name)
+        write_whole(out / name, text)
     sys.stdout.write("\n".join((came.title, *told.lines(came), str(out))) + "\n")
     return 0

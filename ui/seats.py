@@ -20,7 +20,8 @@ def seat_numbers(words: str) -> tuple[str, ...]:
     found: list[str] = []
     for part in words.split(","):
         first, dash, last = (piece.strip() for piece in part.partition("-"))
-        if not first.isdigit() or (dash and not last.isdigit()) or (dash and int(last) - int(first) > MOST):
-            raise Refusal(f"seats {words}: cannot be read; write 1-12 or 3,5,8.")
-        found += [str(k) for k in range(int(first), int(last) + 1)] if dash else [first]
+        last = last if dash else first
+        if not (first.isdecimal() and last.isdecimal() and 1 <= int(first) <= int(last) < int(first) + MOST):
+            raise Refusal(f"--seats {words}: cannot be read; write 1-12 or 3,5,8, at most {MOST} in a row.")
+        found += [str(k) for k in range(int(first), int(last) + 1)]
     return tuple(found)

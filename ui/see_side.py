@@ -36,7 +36,6 @@ PLACE_WORDS = {
     "across": "{} behind the hinges",
     "lengthwise": "{} outboard of the belt",
 }
-NEAR_PX = 3.0
 NEXT_WORDS = ("Click the first point", "Click the second point", "Click the third point")
 
 

@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 from sim.problems import PlanError
+from ui.folders import check_file
 from ui.refusal import Refusal, file_trouble, read_plan, ready_model, sentence_of
 
 ENDING = ".npz"
@@ -24,10 +25,7 @@ def start(plan: Path, *, out: Path) -> int:
     asked = read_plan(plan)
     if not asked.wreck:
         raise Refusal(f"{plan}: wreck is empty, so there is no start to make; add a [[wreck]] table.")
-    if out.suffix.lower() != ENDING:
-        raise Refusal(f"--out {out}: is not a start's name; give it a name ending in {ENDING}.")
-    if not out.absolute().parent.is_dir():
-        raise Refusal(f"--out {out}: lies in a folder that does not exist; check the path.")
+    check_file("--out", out, (ENDING,), "a start's name")
     from sim import starts, wreck
 
     try:

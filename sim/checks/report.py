@@ -10,7 +10,7 @@ from sim.checks.catalogue import bad
 from sim.checks.row import Row
 
 HEADINGS = ("claim", "authority", "lattice", "expected", "got", "unit", "error", "verdict")
-_SIGN = {"at least": "\u2265 ", "at most": "\u2264 "}
+_SIGN = {"at least": "\u2265 ", "at most": "\u2264 ", "more than": "> ", "less than": "< "}
 _RIGHT = {"expected", "got", "error"}
 
 

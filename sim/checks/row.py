@@ -6,11 +6,12 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-Relation = Literal["equal", "within", "at least", "at most", "same"]
+Relation = Literal["equal", "within", "at least", "at most", "more than", "less than", "same"]
 
 TRADE = "common practice, no source"
 TEXTBOOK = "textbook formula, from memory"
 CONSERVATION = "law of conservation"
+ITSELF = "the program on another lattice"
 """Authorities that are no published work; every other authority is a key of the list of sources."""
 
 
@@ -20,7 +21,8 @@ class Row:
 
     authority : a source's key, or one of the words above
     relation : "equal" allows ``tolerance`` of the expected value, "within" allows it in the figure's own
-        unit, "at least" and "at most" allow it of the bound, "same" compares words
+        unit, "at least" and "at most" allow it of the bound, "more than" and "less than" allow nothing (two
+        runs in which nothing happened are no more than each other), "same" compares words
     spacing : lattice the figure was computed on, in words;  seconds : what it took
     known : why the figure is known to miss, where it does; such a row fails in the open without being news
     """
@@ -53,11 +55,15 @@ class Row:
         if not (math.isfinite(self.expected) and math.isfinite(self.got)):
             return False
         room = self.tolerance if self.relation == "within" else self.tolerance * abs(self.expected)
+        if self.relation == "more than":
+            return bool(self.got > self.expected)
+        if self.relation == "less than":
+            return bool(self.got < self.expected)
         if self.relation == "at least":
-            return self.got >= self.expected - room
+            return bool(self.got >= self.expected - room)
         if self.relation == "at most":
-            return self.got <= self.expected + room
-        return abs(self.got - self.expected) <= room
+            return bool(self.got <= self.expected + room)
+        return bool(abs(self.got - self.expected) <= room)  # a numpy figure's own True is no plain value
 
 
 def settling(claim: str, coarse: Row, fine: Row) -> Row:

@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 
-from sim.checks.row import CONSERVATION, TEXTBOOK, TRADE
+from sim.checks.row import CONSERVATION, ITSELF, TEXTBOOK, TRADE
 
 LONG_NAME = 24
-PLAIN = (TRADE, TEXTBOOK, CONSERVATION)
+PLAIN = (TRADE, TEXTBOOK, CONSERVATION, ITSELF)
 
 
 @dataclass(frozen=True)

@@ -6,8 +6,10 @@ import json
 import os
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from sim.checks import catalogue, report
@@ -97,6 +99,15 @@ def test_rows_go_to_a_file_with_their_source_in_full(checked, tmp_path):
     assert [p.name for p in tmp_path.iterdir()] == ["rows.json"]
 
 
+@pytest.mark.parametrize("relation", ["equal", "within", "at least", "at most"])
+def test_a_row_computed_in_numpy_is_written_as_any_other(checked, tmp_path, relation):
+    """Its figure is numpy's own float, and so was the answer whether it holds."""
+    file = tmp_path / "rows.json"
+    row = replace(GOOD, got=np.float64(2.05), expected=np.float64(2.05), relation=relation)
+    assert checked((lambda: row, True), words=["--json", str(file)])[0] == 0
+    assert json.loads(file.read_text(encoding="utf-8"))[0]["passed"] is True
+
+
 def test_a_file_that_cannot_be_written_is_refused(checked, tmp_path):
     code, _, err = checked((lambda: GOOD, True), words=["--json", str(tmp_path / "no" / "rows.json")])
     assert code == 2
@@ -161,7 +172,9 @@ def test_the_card_is_written_with_its_checks(checked, tmp_path, monkeypatch, nam
     assert [p.name for p in tmp_path.iterdir()] == [name]
 
 
-@pytest.mark.parametrize(("name", "remedy"), [("card.pdf", ".html or .md"), ("no/card.md", "check the path")])
+@pytest.mark.parametrize(
+    ("name", "remedy"), [("card.pdf", ".html, .htm or .md"), ("no/card.md", "check the path")]
+)
 def test_a_card_that_cannot_be_written_is_refused_before_anything_is_computed(tmp_path, capsys, name, remedy):
     assert command.main(["card", str(tmp_path / name)]) == 2
     shown = capsys.readouterr()

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
@@ -163,8 +161,3 @@ class Readout(QWidget):
         """Leave the hint out where the two would run into each other."""
         needed = self.words.sizeHint().width() + self._hint.sizeHint().width() + 6 * GRID
         self._hint.setVisible(needed <= self.width())
-
-
-def as_modes(options: ViewOptions) -> Mapping[str, str]:
-    """Return the layers' modes as plain words for the scene."""
-    return {layer: mode.value for layer, mode in options.layers.items()}

@@ -255,11 +255,6 @@ class DoorScene:
         """Nodes of the outer skin, on which arrows of its motion may stand."""
         return self.part.mesh.surface.nodes_of(("outer_skin",)) + self.part.first
 
-    @property
-    def start_lines(self) -> Floats:
-        """Rims and sharp edges of the shape as it was built, shape (k, count, 3) [m]."""
-        return self.lines_at(self.start)
-
     def lines_at(self, points: Floats) -> Floats:
         """Return rims and sharp edges of a whole shape, shape (k, count, 3) [m]."""
         sheet = self.whole_sheet

@@ -24,15 +24,6 @@ def brush_of(mark: Mark) -> QBrush:
     return QBrush(QColor(mark.colour), _BRUSHES[mark.pattern])
 
 
-def draw_swatch(painter: QPainter, box: QRectF, mark: Mark, line: QColor) -> None:
-    """Draw a small area of a class, framed so that an empty one is seen too."""
-    painter.save()
-    painter.setPen(QPen(line, 1.0))
-    painter.setBrush(brush_of(mark))
-    painter.drawRect(box)
-    painter.restore()
-
-
 def draw_bar(painter: QPainter, box: QRectF, mode: ColourMode | str, font: QFont, line: QColor) -> None:
     """Draw the colour bar of a mode with its words below; nothing for "material"."""
     stops, labels = colour_bar(mode)

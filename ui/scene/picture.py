@@ -19,6 +19,7 @@ from vtkmodules.util.numpy_support import vtk_to_numpy
 from vtkmodules.vtkRenderingCore import vtkWindowToImageFilter
 
 from sim.record import Aim, Frame
+from sim.textfiles import write_whole
 from ui.scene.colours import THEMES, ColourMode, Theme
 from ui.scene.copying import copy_to
 from ui.scene.legend import draw_bar
@@ -130,13 +131,13 @@ def screenshot(
 
 
 def save_png(image: QImage, path: Path) -> None:
-    """Write an image as PNG; raises OSError, with its number, when it cannot be written."""
+    """Write an image as PNG, whole; raises OSError, with its number, when it cannot be written."""
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     image.save(buffer, "PNG", 80)
     buffer.close()
-    Path(path).write_bytes(data.data())
+    write_whole(Path(path), data.data())
 
 
 def factor_of(panel: QRectF, scale: float) -> float:

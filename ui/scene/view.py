@@ -13,7 +13,7 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QMouseEvent, QSurfaceFormat, QWheelEvent
+from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 from pyvistaqt import QtInteractor
 
@@ -43,17 +43,6 @@ class Hand(Protocol):
 
     def release(self) -> None:
         """End it."""
-
-
-def surface_format() -> QSurfaceFormat:
-    """Return the drawing format that must be the default before the application object is made."""
-    wanted = QSurfaceFormat()
-    wanted.setRenderableType(QSurfaceFormat.RenderableType.OpenGL)
-    wanted.setVersion(3, 2)
-    wanted.setProfile(QSurfaceFormat.OpenGLContextProfile.CoreProfile)
-    wanted.setSamples(0)
-    wanted.setDepthBufferSize(24)
-    return wanted
 
 
 class StageView(QtInteractor):

@@ -14,6 +14,7 @@ import tomlkit
 
 from sim.planfile import plan_sha256
 from sim.results import LIMITS_LINE, MODEL_VERSION
+from sim.textfiles import write_whole
 from ui.state.asking import Prediction
 from ui.state.questions import FIRST, OWN, WAY, WHY, Question
 
@@ -117,9 +118,7 @@ def keep(path: Path, prediction: Prediction, questions: tuple[Question, ...]) ->
             path.replace(_free_name(path))
             text = ""
     path.parent.mkdir(parents=True, exist_ok=True)
-    draft = path.with_name(path.name + ".part")
-    draft.write_text(written(text, prediction, questions), encoding="utf-8")
-    draft.replace(path)
+    write_whole(path, written(text, prediction, questions))
 
 
 def load(path: Path) -> tuple[dict[str, Any], ...]:

@@ -12,9 +12,9 @@ from collections.abc import Sequence
 from dataclasses import asdict, dataclass, fields
 from pathlib import Path
 
-from sim.kept import Told
 from sim.likely import interval
 from sim.many import GIVE_WORDS, NOTHING_GAVE
+from sim.textfiles import write_whole
 
 FILE_NAME = "drills.csv"
 FEW = 5
@@ -52,11 +52,6 @@ class Drill:
 COLUMNS = tuple(field.name for field in fields(Drill))
 
 
-def said_by(move: Told) -> str:
-    """Return what the model said of a move, in the log's words."""
-    return move.first
-
-
 def load(folder: Path) -> tuple[Drill, ...]:
     """Return the drills kept in a folder; a line that cannot be read is passed over."""
     try:
@@ -71,13 +66,10 @@ def load(folder: Path) -> tuple[Drill, ...]:
 
 def save(drills: Sequence[Drill], folder: Path) -> bool:
     """Write the drills in one step; return False where the folder cannot be written."""
-    part = folder / f"{FILE_NAME}.part"
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        part.write_text(as_csv(drills), encoding="utf-8")
-        part.replace(folder / FILE_NAME)
+        write_whole(folder / FILE_NAME, as_csv(drills))
     except OSError:
-        part.unlink(missing_ok=True)
         return False
     return True
 

@@ -18,17 +18,14 @@ import tomlkit
 from tomlkit.exceptions import ParseError
 
 from sim.kept import Kept
+from sim.planfile import check_version
 from sim.problems import PlanError
+from sim.textfiles import read_text
 from ui.state.lesson_file import CAMERAS
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
 SCHEMA_VERSION = 1
 Style = Literal["colour", "grey", "before"]
-STYLE_WORDS: Mapping[str, str] = {
-    "colour": "in colour",
-    "grey": "in grey, for a copier",
-    "before": "before the push, to foretell on",
-}
 LEAST_PX, MOST_PX = 200, 8000
 
 
@@ -104,12 +101,7 @@ def figures(listed: FigureList) -> Iterator[Figure]:
 
 def load(path: Path) -> FigureList:
     """Return the list in a file; PlanError, naming field and remedy, where it cannot be read."""
-    try:
-        return loads(path.read_text(encoding="utf-8"))
-    except FileNotFoundError as error:
-        raise PlanError(str(path), "does not exist; check the path") from error
-    except (OSError, UnicodeDecodeError) as error:
-        raise PlanError(str(path), f"cannot be read ({error}); check the file") from error
+    return loads(read_text(path, "list"))
 
 
 def loads(text: str) -> FigureList:
@@ -124,9 +116,7 @@ def loads(text: str) -> FigureList:
         raw: dict[str, Any] = tomlkit.parse(text).unwrap()
     except ParseError as error:
         raise PlanError("list", f"is not valid TOML: {error}; mend that line") from error
-    version = raw.get("schema_version")
-    if version != SCHEMA_VERSION or isinstance(version, bool):
-        raise PlanError("schema_version", f"is {version!r}; use the whole number {SCHEMA_VERSION}")
+    check_version(raw, SCHEMA_VERSION)
     try:
         listed = msgspec.convert(raw, FigureList)
     except msgspec.ValidationError as error:

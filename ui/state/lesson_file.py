@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from importlib import resources
 from pathlib import Path
-from typing import Any, get_args
+from typing import Any
 
 import msgspec
 import msgspec.inspect
@@ -18,13 +18,13 @@ from tomlkit.exceptions import ParseError
 
 from sim.planfile import check_version
 from sim.problems import PlanError
-from ui.state.lesson import FIGURE, MAP_STEPS, SCHEMA_VERSION, Lesson, Phase
+from sim.textfiles import read_text, write_whole
+from ui.state.lesson import FIGURE, MAP_STEPS, SCHEMA_VERSION, Lesson
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
 CAMERAS = ("three_quarter", "latch", "hinge", "patient", "section", "top")
 """Saved views a step may ask for; a test holds them against the views there are."""
 MOMENTS = ("start", "end")
-LARGEST_BYTES = 1_000_000
 _PATH = re.compile(r" - at `\$\.?(.*)`$")
 
 
@@ -58,18 +58,7 @@ def load_lesson(path: Path | str) -> Lesson:
     PlanError
         When the file cannot be read, or as `loads_lesson`.
     """
-    path = Path(path)
-    try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise PlanError(str(path), "is far too large for a lesson; check that it is the right file")
-        text = path.read_text(encoding="utf-8")
-    except FileNotFoundError as error:
-        raise PlanError(str(path), "does not exist; check the path") from error
-    except UnicodeDecodeError as error:
-        raise PlanError(str(path), "is not a text file in UTF-8; save the lesson as UTF-8 text") from error
-    except OSError as error:
-        raise PlanError(str(path), f"cannot be read ({error.strerror or error}); check the file") from error
-    return loads_lesson(text)
+    return loads_lesson(read_text(Path(path), "lesson"))
 
 
 def loads_lesson(text: str) -> Lesson:
@@ -297,17 +286,9 @@ def save_lesson(lesson: Lesson, path: Path, previous_text: str | None = None) ->
     PlanError
         When the folder cannot be written; the old file stays as it was.
     """
-    part = path.with_name(path.name + ".part")
     try:
-        part.write_text(dumps_lesson(lesson, previous_text), encoding="utf-8")
-        part.replace(path)
+        write_whole(path, dumps_lesson(lesson, previous_text))
     except OSError as error:
-        part.unlink(missing_ok=True)
         raise PlanError(
             str(path), f"cannot be written ({error.strerror or error}); choose another folder"
         ) from error
-
-
-def phase_words() -> tuple[str, ...]:
-    """Return the four phases in their order."""
-    return tuple(get_args(Phase))

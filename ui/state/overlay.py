@@ -16,6 +16,7 @@ import tomlkit
 from tomlkit.exceptions import ParseError
 
 from sim.problems import PlanError
+from sim.textfiles import write_whole
 
 FILE_NAME = "our-rules.toml"
 SCHEMA_VERSION = 1
@@ -122,9 +123,7 @@ def put(text: str, folder: Path, *, seen: str) -> Path | None:
         if path.exists():
             old = _aside(path)
             old.write_bytes(path.read_bytes())
-        part = path.with_name(FILE_NAME + ".part")
-        part.write_text(text, encoding="utf-8")
-        part.replace(path)
+        write_whole(path, text)
     except OSError as error:
         raise PlanError(str(path), f"cannot be written ({error.strerror or error})") from error
     return old

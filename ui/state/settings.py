@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
+from sim.textfiles import write_whole
+
 FILE_NAME = "settings.json"
 RECENT_LIMIT = 8
 
@@ -112,11 +114,9 @@ def save(settings: Settings, folder: Path) -> bool:
         "shut": list(settings.shut),
         "language": settings.language,
     }
-    draft = folder / (FILE_NAME + ".part")
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        draft.write_text(json.dumps(words, indent=2), encoding="utf-8")
-        draft.replace(folder / FILE_NAME)
+        write_whole(folder / FILE_NAME, json.dumps(words, indent=2))
     except OSError:
         return False
     return True

@@ -10,7 +10,6 @@ import re
 import xml.etree.ElementTree as Tree
 from importlib import resources
 
-CONTEXT = "Hemline"
 ENGLISH = "en"
 TONGUES: dict[str, str] = {
     ENGLISH: "English",

@@ -14,6 +14,7 @@ import msgspec
 import tomlkit
 
 from sim.plan import Tool
+from sim.textfiles import write_whole
 from ui.state.curve_form import CurveError, check_curve
 from ui.state.signal import Signal
 
@@ -141,13 +142,11 @@ class ToolList:
         self._write(tuple(kept for kept in self.tools if kept.name != name))
 
     def _write(self, tools: tuple[Tool, ...]) -> None:
-        draft = self._path.with_name(FILE_NAME + ".part")
         try:
             self._path.parent.mkdir(parents=True, exist_ok=True)
             if self.troubles and self._path.exists():  # what could not be read is not written over
                 self._path.replace(self._path.with_name(FILE_NAME + ".old"))
-            draft.write_text(dumps(tools), encoding="utf-8")
-            draft.replace(self._path)
+            write_whole(self._path, dumps(tools))
         except OSError as problem:
             raise ToolTrouble(
                 f"{FILE_NAME} cannot be written ({problem.strerror or problem}); the tool stays in the plan."

@@ -1,0 +1,30 @@
+"""The kinds of event there are: what a plan may stop at and a scenario may ask for."""
+
+KINDS = (
+    "seam parting",
+    "weld broken",
+    "latch free",
+    "striker out",
+    "hinge free",
+    "bar foot free",
+    "spot popped",
+    "skin tearing",
+    "tip shearing through",
+    "tip slipping",
+    "tip off",
+    "seat slipping",
+    "seat off",
+    "base giving",
+    "next stage",
+    "out of stroke",
+    "stalled",
+    "folding out",
+    "folding in",
+    "exposed",
+    "stop here",
+    "cut open",
+    "cut short",
+    "caution",
+    "grounded",
+)
+"""What happens to the metal, the tips, the ram and the car in a run, in words."""
