@@ -94,6 +94,8 @@ def _bent() -> Iterator[Check]:
         yield from _each(family, plates.round_plate, ((edge, load, rings) for rings in (8, 16)))
         yield from _each(family, plates.round_settles, [(edge, load)])
     turned = ANGLES_DEG[1:]
+    yield from _each(family, plates.square_plate, product(["clamped"], plates.LOAD_WORD, (12, 24), turned))
+    yield from _each(family, plates.square_settles, product(["clamped"], plates.LOAD_WORD, turned))
     yield from _each(family, plates.square_plate, product(["supported"], plates.LOAD_WORD, (12, 24), turned))
     yield from _each(family, plates.turned_plate, product(plates.LOAD_WORD, turned))
     family = "free edges"
@@ -111,6 +113,10 @@ def _far_bent() -> Iterator[Check]:
     yield from _each(family, bending.cantilever, product(bending.STRIPS))
     yield from _each(family, bending.cantilever_plate, product(bending.STRIPS))
     yield from _each(family, bending.elastica, product(bending.MATTIASSON, bending.WAYS, (10, 20)))
+    yield from _each(
+        family, bending.elastica, product(bending.MATTIASSON, bending.WAYS, (40, 80)), fast=False
+    )
+    yield from _each(family, bending.elastica_settles, product(bending.MATTIASSON, bending.WAYS), fast=False)
     for way in ("w", "shortening"):
         yield from _each(family, bending.end_shear, ((share, way, 16) for share in bending.END_SHEAR))
         yield from _each(family, bending.end_shear_settles, [(way,)])
@@ -126,6 +132,7 @@ def _far_bent() -> Iterator[Check]:
     yield from _each(family, shells.stiffened_square, product(shells.SQUARE, (28,)), fast=False)
     family = "buckling"
     yield from _each(family, stability.euler, product(stability.FACTOR, (16, 32)))
+    yield from _each(family, stability.euler_settles, product(("cantilever", "clamped")))
     yield from _each(family, stability.column, product(stability.COLUMN, ("along", "across"), (16,)))
     yield from _each(
         family, stability.column, product(stability.COLUMN, ("along", "across"), (32,)), fast=False
@@ -199,6 +206,7 @@ def _seams() -> Iterator[Check]:
     for function in (peel.right_angle_load, peel.right_angle_seam):
         yield from _each(family, function, [(0.01125,)], fast=False)
     yield from _each(family, peel.t_peel_load, ((0.0225,), (0.01125,)), fast=False)
+    yield from _each(family, peel.folded_load, ((0.045,), (0.0225,), (0.01125,)), fast=False)
     cases = ((peel.from_base, 0.045), (peel.from_base, 0.0225), (peel.from_twin, 0.0225))
     for function in (peel.halved_load, peel.halved_energy):
         yield from _each(family, function, cases, fast=False)

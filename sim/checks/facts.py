@@ -100,7 +100,7 @@ def lip_spares_latch(along_m: float, tips: str) -> Row:
         0.5,
         done(STEEL, bite(along_m, tool=tool)).result.latch_demand_ratio,
         "of its limit",
-        relation="at most",
+        relation="less than",
         spacing=SPACING,
     )
 
@@ -141,7 +141,7 @@ def wide_needs_more() -> Row:
         _mean(lambda push: max(push.force_n), STEEL, NARROW) / 1e3,
         _mean(lambda push: max(push.force_n), STEEL, WIDE) / 1e3,
         "kN",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )
 
@@ -158,7 +158,7 @@ def wide_parts_later() -> Row:
         _mean(_first_parting_n, STEEL, NARROW) / 1e3,
         _mean(_first_parting_n, STEEL, WIDE) / 1e3,
         "kN",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )
 
@@ -222,7 +222,7 @@ def spots_let_go_in_steps() -> Row:
         _mean(lambda push: push.drops_n, STEEL) / 1e3,
         _mean(lambda push: push.drops_n, SPOTS) / 1e3,
         "kN",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )
 
@@ -235,6 +235,6 @@ def alloy_tears_more() -> Row:
         1e3 * _mean(lambda push: push.result.torn_length_m, STEEL),
         1e3 * _mean(lambda push: push.result.torn_length_m, ALLOY),
         "mm",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )

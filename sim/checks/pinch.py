@@ -86,7 +86,7 @@ def deeper_than_crown() -> Row:
         1e3 * crown_m(),
         crease_mm(),
         "mm",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )
 
@@ -99,7 +99,7 @@ def crease_goes_in(along_m: float) -> Row:
         0.0,
         gone_mm(pushed(along_m, first=True), FIRST_M),
         "mm",
-        relation="at most",
+        relation="less than",
         spacing=SPACING,
     )
 
@@ -112,7 +112,7 @@ def crown_goes_out(along_m: float) -> Row:
         0.0,
         gone_mm(pushed(along_m, first=False), FIRST_M),
         "mm",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
     )
 
@@ -138,7 +138,7 @@ def less_if_not_squeezed(along_m: float) -> Row:
         gone_mm(pushed(along_m, first=True), 0.06),
         gone_mm(pushed(along_m, first=False), 0.06),
         "mm",
-        relation="at least",
+        relation="more than",
         spacing=SPACING,
         known=CORNER if along_m in FLIPS else "",
     )

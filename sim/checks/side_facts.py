@@ -152,7 +152,7 @@ def unsupported_moves_more() -> Row:
         blocks,
         wheels,
         "mm",
-        relation="at least",
+        relation="more than",
         spacing="90 mm side",
     )
 
@@ -166,7 +166,7 @@ def unsupported_opens_less() -> Row:
         blocks,
         wheels,
         "mm",
-        relation="at most",
+        relation="less than",
         spacing="90 mm side",
     )
 
@@ -193,7 +193,7 @@ def strong_dent_is_another_verdict() -> Row:
         0.0,
         1e3 * _dished_out_m(0.18),
         "mm",
-        relation="at most",
+        relation="less than",
         spacing=DOOR_60,
     )
 

@@ -52,7 +52,7 @@ def edge_leaves_latch() -> Row:
         1.0,
         ready("edge-at-latch")[-1].latch_demand_ratio,
         "of its limit",
-        relation="at most",
+        relation="less than",
         spacing=SPACING,
     )
 
@@ -65,7 +65,7 @@ def top_tears_less() -> Row:
         1e3 * ready("edge-at-latch")[-1].torn_length_m,
         1e3 * ready("from-the-top")[-1].torn_length_m,
         "mm",
-        relation="at most",
+        relation="less than",
         spacing=SPACING,
     )
 
@@ -90,7 +90,7 @@ def stopping_tears_less() -> Row:
         1e3 * on.torn_m,
         1e3 * off.torn_m,
         "mm",
-        relation="at most",
+        relation="less than",
         spacing=SPACING,
     )
 

@@ -67,6 +67,15 @@ ROW = Row("claim", "kendall-1975", 2.0, 2.0, "N", 0.05, spacing="one")
         (replace(ROW, relation="at least", got=1.89), False),
         (replace(ROW, relation="at most", got=-99.0), True),
         (replace(ROW, relation="at most", got=2.11), False),
+        (replace(ROW, relation="more than", got=2.001), True),
+        (replace(ROW, relation="more than", got=2.0), False),  # whatever the tolerance
+        (replace(ROW, relation="less than", got=1.999), True),
+        (replace(ROW, relation="less than", got=2.0), False),
+        (
+            replace(ROW, relation="more than", expected=0.0, got=0.0),
+            False,
+        ),  # not more than nothing
+        (replace(ROW, relation="more than", got=math.inf), False),
         (replace(ROW, relation="same", expected="seam", got="seam"), True),
         (replace(ROW, relation="same", expected="seam", got="latch"), False),
         (replace(ROW, expected="seam", got="seam"), False),  # words are compared only where asked for

@@ -64,6 +64,17 @@ def test_strip_follows_the_elastica(alpha, count, tolerance):
     np.testing.assert_allclose([row.got for row in rows], MATTIASSON[alpha], rtol=tolerance)
 
 
+@pytest.mark.parametrize("alpha", list(MATTIASSON))
+def test_the_strip_comes_nearer_to_the_elastica_on_finer_triangles_of_one_shape(alpha):
+    """First order: the clamp is soft by a part of one spacing.  Halving it halves the error."""
+    for index, way in enumerate(bending.WAYS):
+        coarse, fine = (bending.elastica(alpha, way, count) for count in (40, 80))
+        assert bending.elastica_settles(alpha, way).passed
+        errors = [row.got / MATTIASSON[alpha][index] - 1.0 for row in (coarse, fine)]
+        assert 0.3 < errors[1] / errors[0] < 0.7
+        assert abs(errors[1]) < 0.005
+
+
 @pytest.mark.parametrize("share", [0.1, 0.5, 1.0])
 def test_strip_sheared_at_its_end_is_the_elastica_again(share):
     rows = [bending.end_shear(share, way, 16) for way in ("w", "shortening")]

@@ -2,9 +2,9 @@
 
 Sources
 -------
-[kendall-1975] steady peel: F / b = G at 90 degrees; the abstract was found (energy balance), the equation is
-from memory.  T-peel of two arms: 2 F / b = G by the same balance, computed.  With arms that yield the force
-can only rise by the work of bending them [kinloch-1994], from memory.
+[kendall-1975] steady peel: F / b (1 - cos a) = G, so G at 90 degrees and G / 2 at 180; the abstract was found
+(energy balance), the equation is from memory.  T-peel of two arms: 2 F / b = G by the same balance, computed.
+With arms that yield the force can only rise by the work of bending them [kinloch-1994], from memory.
 Peel load is work of the tip over the length of whole bond points released (five or more), so that the saw of
 a coarse net does not enter.
 The lattice, the bead and the sheet are a door's: 45, 22.5 and 11.25 mm, 60 J/m, 5 N/mm, 0.7 mm steel.
@@ -28,6 +28,22 @@ def test_right_angled_peel_load_is_the_energy_per_area(spacing_m):
     np.testing.assert_allclose(load.got, 1e-3 * TOUGHNESS, rtol=0.05)
     np.testing.assert_allclose(seam.got, 1e-3 * TOUGHNESS, rtol=0.02)
     assert peel(from_base, spacing_m, ELASTIC).folding == 0.0
+
+
+@pytest.mark.parametrize("spacing_m", [0.0225, 0.01125])
+def test_a_strip_folded_right_back_peels_at_half_the_energy_per_area(spacing_m):
+    row, found = peeling.folded_load(spacing_m), peel(peeling.folded_back, spacing_m, ELASTIC)
+    assert row.passed and not row.known
+    # F / b (1 - cos 180) = G; 5 %, the case's allowance
+    np.testing.assert_allclose(row.got, 0.5e-3 * TOUGHNESS, rtol=0.05)
+    np.testing.assert_allclose(found.seam, TOUGHNESS, rtol=0.02)
+    assert found.folding == 0.0
+
+
+def test_on_a_lattice_too_coarse_for_the_fold_it_is_known_to_miss():
+    row = peeling.folded_load(0.045)
+    assert row.known
+    assert 1.05 * 0.5e-3 * TOUGHNESS < row.got < 1.3 * 0.5e-3 * TOUGHNESS
 
 
 @pytest.mark.parametrize("spacing_m", [0.0225, 0.01125])

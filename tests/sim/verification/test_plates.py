@@ -107,6 +107,18 @@ def test_clamped_square_plate_converges_to_the_table(load):
     assert rows[48].passed
 
 
+@pytest.mark.parametrize("load", ["even", "point"])
+@pytest.mark.parametrize("angle_deg", ANGLES_DEG[1:])
+def test_a_clamped_plate_on_a_turned_lattice_is_as_soft_and_settles_as_the_straight_one(load, angle_deg):
+    alpha = ALPHA["clamped", load]
+    turned = {count: plates.square_plate("clamped", load, count, angle_deg) for count in (12, 24)}
+    straight = plates.square_plate("clamped", load, 24)
+    # 1.5 %: two nets, each some 3 % soft
+    np.testing.assert_allclose(turned[24].got, straight.got, rtol=0.015)
+    assert abs(turned[24].got / alpha - 1.0) < 0.04  # as on the straight one
+    assert abs(turned[24].got / alpha - 1.0) < 0.5 * abs(turned[12].got / alpha - 1.0)
+
+
 @pytest.mark.parametrize("case", list(ALPHA), ids=" ".join)
 @pytest.mark.parametrize("angle_deg", [0.0, 45.0])
 def test_agrees_with_another_plate_code_on_the_same_triangles(case, angle_deg):
