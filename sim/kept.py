@@ -6,6 +6,7 @@ Two files a plan: words and figures as JSON, which reads and compares well, and 
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import Callable, Collection, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeAlias
@@ -14,7 +15,9 @@ import msgspec
 
 from sim.likely import NOT_SETTLED
 from sim.many import GIVES, NOTHING_GAVE, first_give
-from sim.plan import BeltPoint, Ease, EdgePoint, Plan, Spread
+from sim.move_words import opening_of
+from sim.neighbours import neighbours_of as neighbours_of
+from sim.plan import Move, Plan
 from sim.planfile import plan_sha256
 from sim.problems import PlanError
 from sim.record import Frame, MoveRecord, MoveResult
@@ -23,12 +26,13 @@ from sim.results import LIMITS_LINE, MODEL_VERSION
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
 
-NEIGHBOUR_M = 0.010
-"""How far a tip is moved to see whether the place decides: the width of a hem."""
 CLOSE_RATIO = 0.15
 """Nearer than this to giving, the second part may as well have been the first (assumed)."""
-COARSE_M = 0.060
-"""The lattice on which a run is repeated, to see whether the lattice decides."""
+
+ENDS = ("stalled", "tip off", "seat off")
+"""Kinds of event after which a tool goes no further."""
+SHORT = "short of its way"
+"""A move that ended before it had gone as far as its plan sends it, whatever ended it."""
 
 Solve: TypeAlias = "Callable[[Plan], tuple[DoorModel, tuple[MoveRecord, ...]]]"
 
@@ -41,6 +45,9 @@ class Told(msgspec.Struct, frozen=True):
     settled : every increment converged
     skin_m, inner_m : how far the middles went outboard [m]
     upper_skin_m, upper_inner_m : the same of the upper panel; 0 of results kept before it was read
+    ended : why the tool could go no further, () when it went as far as it was sent
+    clearance_m, exit_width_m : room to the occupant and width to bring them out by at the end [m]; None where
+        it was not read
     """
 
     first: str
@@ -65,6 +72,9 @@ class Told(msgspec.Struct, frozen=True):
     seats: tuple[str, ...] = ()
     upper_skin_m: float = 0.0
     upper_inner_m: float = 0.0
+    ended: tuple[str, ...] = ()
+    clearance_m: float | None = None
+    exit_width_m: float | None = None
 
 
 class Neighbour(msgspec.Struct, frozen=True):
@@ -75,7 +85,10 @@ class Neighbour(msgspec.Struct, frozen=True):
 
 
 class Kept(msgspec.Struct, frozen=True):
-    """What was solved, for which plan, by which version of the model."""
+    """What was solved, for which plan, by which version of the model.
+
+    moments_sha256 : of the file with the moments, "" of results kept before it was noted
+    """
 
     model_version: str
     plan_sha256: str
@@ -84,14 +97,18 @@ class Kept(msgspec.Struct, frozen=True):
     moves: tuple[Told, ...]
     neighbours: tuple[Neighbour, ...] = ()
     results: tuple[dict[str, Any], ...] = ()
+    moments_sha256: str = ""
 
 
-def told(records: Sequence[MoveRecord]) -> tuple[Told, ...]:
-    """Return each solved move in few figures."""
-    return tuple(_told(record) for record in records if record.result is not None)
+def told(records: Sequence[MoveRecord], moves: Sequence[Move] = ()) -> tuple[Told, ...]:
+    """Return each solved move in few figures; with the plan's moves also whether they went as far as sent."""
+    asked = [opening_of(move) for move in moves] or [0.0] * len(records)
+    return tuple(
+        _told(record, far) for record, far in zip(records, asked, strict=False) if record.result is not None
+    )
 
 
-def _told(record: MoveRecord) -> Told:
+def _told(record: MoveRecord, asked_m: float) -> Told:
     result, frames = record.result, record.frames
     assert result is not None
     start, end = frames[0], frames[-1]
@@ -120,7 +137,16 @@ def _told(record: MoveRecord) -> Told:
         seats=result.seats,
         upper_skin_m=result.upper_panel_m.get("skin", 0.0),
         upper_inner_m=result.upper_panel_m.get("inner", 0.0),
+        clearance_m=end.clearance.distance_m,
+        exit_width_m=end.exit_width_m,
+        ended=_ended(end, asked_m),
     )
+
+
+def _ended(end: Frame, asked_m: float) -> tuple[str, ...]:
+    kinds = {event.kind for event in end.events}
+    short = (SHORT,) if end.opening_m < 0.99 * asked_m else ()
+    return (*(kind for kind in ENDS if kind in kinds), *short)
 
 
 def rival_of(frames: Sequence[Frame], first: Collection[str]) -> tuple[str, float]:
@@ -138,30 +164,6 @@ def rival_of(frames: Sequence[Frame], first: Collection[str]) -> tuple[str, floa
         return "", 1.0
     top = max(others, key=lambda rung: rung.demand_ratio)
     return top.event, max(0.0, 1.0 - top.demand_ratio)
-
-
-def neighbours_of(plan: Plan, reach_m: float | None = None) -> tuple[tuple[str, Plan], ...]:
-    """Return the plans next to a plan: its last push a little to either side, and a coarse lattice.
-
-    Parameters
-    ----------
-    plan : the plan;  reach_m : how far the last push goes at most in them [m]; None is as far as the plan
-    """
-    found: list[tuple[str, Plan]] = []
-    pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease)]
-    last = pushes[-1] if pushes else 0
-    move = plan.moves[last] if pushes else None
-    if isinstance(move, Spread) and reach_m is not None and reach_m < move.opening_m:
-        move = msgspec.structs.replace(move, opening_m=reach_m)
-        plan = plan.with_move(last, move)
-    if isinstance(move, Spread) and isinstance(move.door, EdgePoint | BeltPoint):
-        for words, way in (("10 mm to one side", -NEIGHBOUR_M), ("10 mm to the other side", NEIGHBOUR_M)):
-            door = msgspec.structs.replace(move.door, along_m=round(move.door.along_m + way, 6))
-            found.append((words, plan.with_move(last, msgspec.structs.replace(move, door=door))))
-    if plan.car.lattice_spacing_m < COARSE_M:
-        coarse = plan.with_car(msgspec.structs.replace(plan.car, lattice_spacing_m=COARSE_M))
-        found.append(("a coarser lattice", coarse))
-    return tuple(found)
 
 
 def keep(
@@ -191,7 +193,7 @@ def keep(
     solver: Solve = solve or solve_plan
     model, records = solver(plan)
     beside = tuple(
-        Neighbour(words, told(solver(other)[1]))
+        Neighbour(words, told(solver(other)[1], other.moves))
         for words, other in neighbours_of(plan, reach_m)
         if with_neighbours
     )
@@ -207,19 +209,20 @@ def put(
     neighbours: tuple[Neighbour, ...] = (),
 ) -> Kept:
     """Write what has been solved, and return it; PlanError when the folder cannot be written."""
+    from sim import kept_frames
+
+    moments = kept_frames.packed(model, records)
     kept = Kept(
         model_version=MODEL_VERSION,
         plan_sha256=plan_sha256(plan),
         title=plan.title,
         limits=LIMITS_LINE,
-        moves=told(records),
+        moves=told(records, plan.moves),
         neighbours=neighbours,
         results=tuple(_timeless(record) for record in records),
+        moments_sha256=hashlib.sha256(moments).hexdigest(),
     )
-    from sim import kept_frames
-
     text = msgspec.json.format(msgspec.json.encode(kept), indent=1)
-    moments = kept_frames.packed(model, records)
     _put(folder, {f"{name}.json": text + b"\n", f"{name}.npz": moments})
     return kept
 
@@ -270,6 +273,15 @@ def stale(kept: Kept | None, plan: Plan, called: str) -> str:
     return ""
 
 
+def whole(folder: Path, name: str, kept: Kept) -> bool:
+    """Tell whether the file with the moments is the one that was written with a kept result."""
+    try:
+        data = (folder / f"{name}.npz").read_bytes()
+    except OSError:
+        return False
+    return kept.moments_sha256 in ("", hashlib.sha256(data).hexdigest())
+
+
 def moments(folder: Path, name: str, kept: Kept, model: DoorModel) -> tuple[MoveRecord, ...]:
     """Return the kept moves with their moments, as if they had just been solved; () when they are not there.
 
@@ -278,6 +290,8 @@ def moments(folder: Path, name: str, kept: Kept, model: DoorModel) -> tuple[Move
     """
     from sim import kept_frames
 
+    if not whole(folder, name, kept):
+        return ()
     try:
         frames = kept_frames.unpacked(folder / f"{name}.npz", model)
         results = [msgspec.convert(raw, MoveResult) for raw in kept.results]

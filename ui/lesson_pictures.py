@@ -18,6 +18,7 @@ from ui.scene.still import Look, grey, still
 from ui.state.lesson_results import PlanResult, moment_at
 from ui.state.sheet import Picture, Sheet
 from ui.state.slid import aim_now, as_now
+from ui.tools_shown import ram_ahead, solids_at
 
 
 class Darkroom:
@@ -76,7 +77,11 @@ class Darkroom:
         aim = tips_of(door, move, frame, arrow=wanted.aim and first and index == 0)
         look = Look(wanted.camera, wanted.colours, dict(wanted.layers), ghost=not first)
         tool = move.tool if isinstance(move, Spread | Squeeze) else None
-        return still(door, frame, look, wanted.size, aim=aim, tool=tool, share=wanted.aim and first)
+        solids = solids_at(door, result.plan, index, frame)
+        if first and frame.ram is None:
+            solids += ram_ahead(door, move, frame)
+        shares = wanted.aim and first
+        return still(door, frame, look, wanted.size, aim=aim, tool=tool, share=shares, solids=solids)
 
 
 def tips_of(door: DoorModel, move: Move, frame: Frame, *, arrow: bool = False) -> Aim | None:

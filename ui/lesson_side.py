@@ -19,7 +19,7 @@ from ui.lesson_windows import NO_LESSON, LessonWindows
 from ui.main_window import MainWindow
 from ui.panels.lesson import LessonPanel, StepWords
 from ui.state.asking import Standing
-from ui.state.lesson import Step
+from ui.state.lesson import FIGURE, Step
 from ui.state.lesson_file import load_lesson, ready_lessons, ready_path
 from ui.state.lesson_results import PlanResult, moment_at, starts_of
 from ui.state.lesson_walk import LessonWalk
@@ -34,6 +34,7 @@ if TYPE_CHECKING:
 FIRST_LOOK = "00-parts-of-a-door"
 """The ready lesson for whoever has never seen a door from inside."""
 NOTES_WAIT = "The notes wait until prediction and outcome are compared; F7 shows them in their own window."
+NOTES_HELD = "What came out stands here once the push has been run; F7 shows it in its own window."
 
 
 class LessonSide:
@@ -64,8 +65,8 @@ class LessonSide:
         self.windows = LessonWindows(session, window, filing, self.walk)
         self._notes: bool | None = None
         """Whether the teacher has notes shown in the class's window; None while nobody has said."""
-        self._waiting, self._beside, self._before = False, False, 0
-        self._shown_as: tuple[object, bool] | None = None
+        self._waiting, self._beside, self._before, self._found = False, False, 0, False
+        self._shown_as: tuple[object, bool, bool] | None = None
         self.show_map: Callable[[str, Plan | None], object] = lambda _wanted, _other: None
         """Opens the outcome map a step asks for, or puts it away: what is wanted, and the plan beside."""
         self._pushed: set[str] = set()
@@ -87,6 +88,7 @@ class LessonSide:
         self.walk.changed.connect(self._step_changed)
         session.changed.connect(self._place)
         session.changed.connect(self._renew)
+        session.changed.connect(self._show_if_open)
         session.view.changed.connect(self._show_if_open)
         session.asking.changed.connect(self._show_panel)
 
@@ -234,6 +236,10 @@ class LessonSide:
     def _place(self) -> None:
         """Lay the kept moments out and show the step's, once the door is there."""
         step, session = self.walk.step, self.session
+        found = session.found is not None
+        # how a wrecked car was found comes after its kept moments, and lays all of them out
+        self._waiting |= found and not self._found and self.walk.is_open
+        self._found = found
         if not self._waiting or step is None or session.model is None:
             return
         result = self._shown_result(step)
@@ -243,6 +249,7 @@ class LessonSide:
         self._know(result)
         session.selection.select_move(max(0, step.move - 1))
         self._go_to_moment(step)
+        self._show_if_open()
         # a door that is drawn for the first time looks from its own place: ours comes after that
         QTimer.singleShot(0, self.window, lambda: QTimer.singleShot(0, self.window, self._look_again))
 
@@ -329,16 +336,27 @@ class LessonSide:
     def _show_if_open(self) -> None:
         if not self.walk.is_open:
             return
-        shown = self.session.view.options.units, self._notes_shown
+        shown = self._as_shown()
         if shown != self._shown_as:
             self.walk.units = self.session.view.options.units
             self._show_panel()
+
+    def _as_shown(self) -> tuple[object, bool, bool]:
+        return self.session.view.options.units, self._notes_shown, self._is_to_come
+
+    @property
+    def _is_to_come(self) -> bool:
+        """Whether the step stands before a push that nobody has run yet."""
+        step = self.walk.step
+        if step is None or not step.plan or step.moment != "start":
+            return False
+        return self.session.timeline.last_of(max(0, step.move - 1)) is None
 
     def _show_panel(self) -> None:
         walk = self.walk
         if walk.lesson is None:
             return
-        self._shown_as = self.session.view.options.units, self._notes_shown
+        self._shown_as = self._as_shown()
         steps = tuple(
             StepWords(
                 step.title,
@@ -366,7 +384,11 @@ class LessonSide:
         assert walk.lesson is not None
         if walk.steps[index].question and self.session.asking.unspoken:
             return NOTES_WAIT  # the class sees this window, and they often tell the outcome
-        notes = walk.fill(walk.steps[index].notes)
+        lines = walk.steps[index].notes.splitlines()
+        told = [line for line in lines if not (self._is_to_come and FIGURE.search(line))]
+        if told != lines:  # a line with a figure of the run would tell the class what comes
+            told.append(NOTES_HELD)
+        notes = walk.fill("\n".join(told))
         named = [
             f"{name.capitalize()}: {hazards()[name]}" for name in walk.lesson.hazards if name in hazards()
         ]

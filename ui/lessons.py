@@ -5,7 +5,6 @@ from __future__ import annotations
 import sys
 import tempfile
 from collections.abc import Iterator
-from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Literal
 
@@ -18,6 +17,10 @@ from ui.refusal import Refusal, file_trouble, read_plan, sentence_of
 from ui.seats import seat_numbers
 
 if TYPE_CHECKING:
+    from sim.door_model import DoorModel
+    from sim.kept import Solve
+    from sim.plan import Plan
+    from sim.record import MoveRecord
     from ui.state.lesson import Lesson
     from ui.state.lesson_results import PlanResult
     from ui.state.overlay import Overlay
@@ -26,6 +29,8 @@ if TYPE_CHECKING:
 Kind = Literal["bridge", "evaluation", "review", "handout", "test", "lesson"]
 Paper = Literal["a4", "letter"]
 
+STARTS = "starts"
+"""Folder, among the kept results, of the starts that wrecks left."""
 SHORT_M = 0.020
 """How far the plans beside a plan are run for a quick answer: past the first parting on every ready door."""
 
@@ -92,32 +97,33 @@ def solve(*lessons: str, again: bool = False, quick: bool = False, short: bool =
         Run the plans beside each plan for the first 20 mm only: enough for questions on what gives first.
     """
     from sim import kept
-    from ui.command import solve as solve_aloud
     from ui.state.lesson_check import changes
     from ui.state.lesson_results import plan_path
 
     done: set[Path] = set()
-    for path in _paths(lessons):
-        _, results = read(path)
-        for result in results.values():
-            place = result.folder / result.file
-            lacking = not quick and result.kept is not None and not result.kept.neighbours
-            if place in done or (result.fresh and not again and not lacking):
-                continue
-            done.add(place)
-            sys.stderr.write(f"{result.file}\n")
-            try:
-                fresh = kept.keep(
-                    result.plan,
-                    result.folder,
-                    result.file,
-                    solve=partial(solve_aloud, folder=plan_path(path, result.file).parent),
-                    with_neighbours=not quick,
-                    reach_m=SHORT_M if short else None,
-                )
-            except PlanError as error:
-                raise Refusal(f"{path}: {sentence_of(error)}") from error
-            sys.stdout.write("".join(f"{line}\n" for line in changes(result, fresh)))
+    with tempfile.TemporaryDirectory() as scratch:
+        for path in _paths(lessons):
+            _, results = read(path)
+            for result in results.values():
+                place = result.folder / result.file
+                lacking = not quick and result.kept is not None and not result.kept.neighbours
+                if place in done or (result.fresh and not again and not lacking):
+                    continue
+                done.add(place)
+                sys.stderr.write(f"{result.file}\n")
+                try:
+                    fresh = kept.keep(
+                        result.plan,
+                        result.folder,
+                        result.file,
+                        solve=_solver(result, plan_path(path, result.file).parent, Path(scratch)),
+                        with_neighbours=not quick,
+                        reach_m=SHORT_M if short else None,
+                    )
+                except PlanError as error:
+                    raise Refusal(f"{path}: {sentence_of(error)}") from error
+                sys.stdout.write("".join(f"{line}\n" for line in changes(result, fresh)))
+                sys.stdout.flush()
     if not done:
         sys.stdout.write("Every kept result is fresh.\n")
     return 0
@@ -191,6 +197,22 @@ def record(lesson: str, *, out: Path, seats: str = "1-12") -> int:
 
 
 # inside -------------------------------------------------------------------------------------------------
+
+
+def _solver(result: PlanResult, place: Path, scratch: Path) -> Solve:
+    """Return what solves a plan and those beside it: a wreck once for all plans of a lesson that have it.
+
+    The start it leaves is kept with the results; that of another lattice for this call alone.
+    """
+    from sim.course import never
+    from sim.shared_wrecks import on_start
+    from ui.command import solve
+
+    def solved(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
+        starts = result.folder / STARTS if plan.car == result.plan.car else scratch
+        return solve(on_start(plan, starts, never), folder=place)
+
+    return solved
 
 
 def _paths(lessons: tuple[str, ...]) -> Iterator[Path]:

@@ -41,7 +41,7 @@ from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
 from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words
-from ui.tools_shown import solids_at
+from ui.tools_shown import shown_with
 
 __all__ = ["StageSide", "StageView"]
 
@@ -124,7 +124,7 @@ class StageSide(TipSteering, MapOnStage):
         self._stage.show_clearance(clearance_told(frame, session.start) if moved else None)
         with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
         self._stage.show_path(frame if with_path else None)
-        self._stage.show_tools(*solids_at(model, session.plan, session.timeline.move, frame))
+        self._stage.show_tools(*shown_with(session))
         self.show_aim()
         self.moment_shown()
 

@@ -2,7 +2,7 @@
 
 A wreck takes from seconds to minutes and its result hangs on car and wreck alone, so nobody waits for it
 twice. Beside a plan `car.toml` lies `car.start.npz`, which can be handed on with it. The moments of the wreck
-are kept by hash alone, to be watched again.
+are kept by hash alone, to be watched again. The wrecks of the ready lessons come with the program.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ import contextlib
 import hashlib
 import shutil
 from collections.abc import Sequence
+from importlib import resources
 from pathlib import Path
 
 import msgspec
@@ -21,6 +22,7 @@ from sim.door_model import DoorModel
 from sim.plan import Plan
 from sim.record import Frame, MoveRecord
 from sim.results import MODEL_VERSION
+from sim.shared_wrecks import start_name
 from sim.wreck import car_before
 
 BESIDE = ".start.npz"
@@ -35,6 +37,11 @@ Moves = tuple[tuple[Frame, ...], ...]
 def beside(file: Path | None) -> Path | None:
     """Return where a plan's start is kept beside its file."""
     return None if file is None else file.with_name(file.stem + BESIDE)
+
+
+def ready(plan: Plan) -> Path:
+    """Return where the start of a plan's wreck lies if it comes with the program: among the ready lessons."""
+    return Path(str(resources.files("assets").joinpath("lessons", "solved", "starts", start_name(plan))))
 
 
 class StartFiles:
@@ -55,7 +62,7 @@ class StartFiles:
     def read(self, plan: Plan, model: DoorModel, file: Path | None) -> tuple[Begin, Moves] | None:
         """Return what a plan's wreck left, and its moments where they are kept; None when it is not known."""
         place = self._place(plan)
-        for path in (beside(file), place):
+        for path in (beside(file), place, ready(plan)):
             rest = None if path is None or not path.is_file() else starts.own_start(path, plan, model)
             if rest is not None:
                 _used(place)

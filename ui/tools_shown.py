@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -9,10 +11,16 @@ from meshes.side import SideMesh
 from sim.door_model import DoorModel
 from sim.holding import latch_end
 from sim.plan import CutSpread, Flex, Hold, Move, Plan, Press, Support
+from sim.pressing import make_ram
+from sim.problems import PlanError
+from sim.ram import Stand
 from sim.record import Frame
 from sim.standing import BLOCKS_M
 from ui.scene import tools
 from ui.scene.tools import Solid
+
+if TYPE_CHECKING:
+    from ui.state.session import Session
 
 Floats = NDArray[np.float64]
 
@@ -23,7 +31,7 @@ def solids_at(model: DoorModel, plan: Plan, index: int, frame: Frame) -> list[So
     moves = plan.moves[: max(index + 1, 0)]
     move = moves[index] if 0 <= index < len(moves) else None
     if isinstance(move, Press) and frame.ram is not None:
-        out.append(tools.ram_solid(frame.ram, move.ram))
+        out.append(tools.ram_solid(frame.ram.ends, frame.ram.out_m, move.ram))
     if isinstance(move, Flex) and len(frame.drive_points):
         out.append(_bar(model, move, frame))
     out += _held(model, moves, np.asarray(frame.points))
@@ -36,6 +44,30 @@ def solids_at(model: DoorModel, plan: Plan, index: int, frame: Frame) -> list[So
         ground = float(side.shape.ground_z_m)
         out += [tools.block_solid(x, model.outboard_sign, ground, under) for x in BLOCKS_M]
     return out
+
+
+def shown_with(session: Session) -> list[Solid]:
+    """Return what stands on the stage at the moment shown; a ram that is about to be driven out, too."""
+    model, frame, line = session.model, session.timeline.frame, session.timeline
+    if model is None or frame is None:
+        return []
+    out = solids_at(model, session.plan, line.move, frame)
+    return out + ram_ahead(model, session.move, frame) if session.aiming else out
+
+
+def ram_ahead(model: DoorModel, move: Move | None, frame: Frame) -> list[Solid]:
+    """Return the ram of a press that is yet to come where its ends will stand; none where it cannot stand."""
+    if not isinstance(move, Press):
+        return []
+    points = np.asarray(frame.points)
+    try:
+        ready = make_ram(model, move, points)
+    except PlanError:
+        return []
+    foot = ready.foot.place if isinstance(ready.foot, Stand) else ready.foot.middle(points)
+    ends = np.stack([ready.head.middle(points), foot])
+    apart = float(np.linalg.norm(ends[0] - ends[1]))
+    return [tools.ram_solid(ends, apart - move.ram.closed_m - move.ram.piece_m, move.ram)]
 
 
 def _held(model: DoorModel, moves: tuple[Move, ...], points: Floats) -> list[Solid]:

@@ -53,6 +53,10 @@
         <translation type="unfinished">Die Notizen warten, bis Vorhersage und Ergebnis verglichen sind; F7 zeigt sie in einem eigenen Fenster.</translation>
     </message>
     <message>
+        <source>What came out stands here once the push has been run; F7 shows it in its own window.</source>
+        <translation type="unfinished">Was herauskam, steht hier, sobald gedrückt worden ist; F7 zeigt es in einem eigenen Fenster.</translation>
+    </message>
+    <message>
         <source>New here? Menu Help, First look, shows the parts of a door step by step; F1 lists every key.</source>
         <translation type="unfinished">Neu hier? Menü Hilfe, Erster Blick, zeigt die Teile einer Tür Schritt für Schritt; F1 zeigt alle Tasten.</translation>
     </message>

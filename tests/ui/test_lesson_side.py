@@ -5,17 +5,19 @@ from __future__ import annotations
 import dataclasses
 
 import pytest
+from PySide6.QtCore import Qt
 
 from sim import kept
 from sim.planfile import load_plan
 from sim.run import solve_plan, start_frame
 from ui.acting import Acting
 from ui.filing import Filing
-from ui.lesson_side import NOTES_WAIT
+from ui.lesson_side import NOTES_HELD, NOTES_WAIT
 from ui.main_window import MainWindow
 from ui.showing import Showing
 from ui.state.answers import DoorReady, Ended, MoveReady
 from ui.state.lesson_results import NOT_YET
+from ui.state.locks import LOCK_WORDS, MAP
 from ui.state.session import Session
 
 PLAN = """schema_version = 1
@@ -197,12 +199,26 @@ def test_notes_that_tell_the_outcome_wait_for_the_comparison(hands, solved):
     lessons.open(path)
     hands.answer_door(model)
     told = lessons.walk.notes
-    assert notes_shown(lessons) == told and "Told: " in told
     hands.acting.act("ask")
     assert asking.open
     assert notes_shown(lessons) == NOTES_WAIT
     asking.end()
-    assert notes_shown(lessons) == told
+    assert notes_shown(lessons) == NOTES_HELD
+    hands.acting.act("run")
+    assert notes_shown(lessons) == told and "Told: " in told
+
+
+def test_a_note_that_tells_a_figure_waits_for_the_push(hands, solved):
+    path, _, (model, _) = solved
+    lessons = hands.acting.lessons
+    lessons.open(path)
+    hands.answer_door(model)
+    assert notes_shown(lessons) == NOTES_HELD
+    hands.acting.act("run")
+    assert "Told: " in notes_shown(lessons)
+    hands.acting.act("event_on")
+    hands.acting.act("event_back")
+    assert notes_shown(lessons) == NOTES_HELD
 
 
 def test_on_a_wall_notes_are_shown_when_the_teacher_asks_for_them(hands, solved):
@@ -251,3 +267,49 @@ def test_the_form_gives_its_place_back_to_the_lesson_and_a_hint_goes_with_its_pa
     assert hands.window.notice.words.text()
     hands.acting.act("event_on")
     assert hands.window.notice.words.text() == ""
+
+
+class TestPracticeInTheWindow:
+    @pytest.fixture
+    def sheet(self, hands, solved):
+        hands.acting.lessons.open(solved[0])
+        windows = hands.acting.lessons.windows
+        windows.open_practice()
+        yield windows._asked
+        windows._asked.close()
+
+    @staticmethod
+    def rows(sheet):
+        return [sheet._choices.itemAt(k).widget() for k in range(sheet._choices.count())]
+
+    def test_an_answer_counts_once_it_is_locked(self, hands, sheet):
+        practice = hands.acting.lessons.windows.practice
+        assert not sheet._lock.isEnabled()
+        self.rows(sheet)[1].click()
+        self.rows(sheet)[0].click()  # changing one's mind is allowed until then
+        assert practice.answered() == ""
+        sheet._lock.click()
+        assert practice.answered() == practice.item.choices[0].outcome
+        assert not sheet._lock.isVisibleTo(sheet)
+
+    def test_how_far_the_model_is_settled_is_said_with_the_answer(self, hands, sheet):
+        assert sheet._about.text() == "Question 1 of 1"
+        self.rows(sheet)[0].click()
+        sheet._lock.click()
+        assert sheet._about.text() == "Question 1 of 1, not settled"
+
+    def test_a_test_shuts_what_tells_the_outcome_until_its_end(self, hands, sheet):
+        locks = hands.session.locks
+        locks.restore({MAP})
+        sheet.mode_wished.emit("test")
+        assert locks.shut == set(LOCK_WORDS)
+        assert sheet.windowModality() is Qt.WindowModality.WindowModal
+        self.rows(sheet)[0].click()
+        sheet._lock.click()
+        assert locks.shut == {MAP}
+        assert sheet.windowModality() is Qt.WindowModality.NonModal
+
+    def test_a_test_put_away_opens_what_was_open(self, hands, sheet):
+        sheet.mode_wished.emit("test")
+        sheet.reject()
+        assert hands.session.locks.shut == set()

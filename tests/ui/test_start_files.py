@@ -5,14 +5,19 @@ Sources
 None: one program against itself.
 """
 
+from importlib import resources
+from pathlib import Path
+
 import msgspec
 import numpy as np
 import pytest
 
 from sim.plan import Car, Crush, Plan, Spread
-from sim.planfile import save_plan
+from sim.planfile import load_plan, save_plan
+from sim.starts import own_start
+from sim.wreck import model_of
 from ui.bench import Bench
-from ui.start_files import StartFiles, beside
+from ui.start_files import StartFiles, beside, ready
 from ui.state.answers import Ended, FoundReady, FramesReady, Refused
 from ui.state.solve_queue import Job, Request
 
@@ -122,3 +127,15 @@ def test_a_start_whose_file_has_changed_is_read_again(worked_out, tmp_path):
     said.clear()
     bench.do(Request(2, Job.PREPARE, plan, file=file), bool, float)
     assert isinstance(said[-1], Refused)
+
+
+def test_the_wreck_of_the_ready_lessons_comes_with_the_program():
+    for way in ("fold", "forward", "rip"):
+        plan = load_plan(Path(str(resources.files("assets"))) / "plans" / f"high-striker-{way}.toml")
+        path = ready(plan)
+        assert path.is_file()
+    model = model_of(plan)
+    assert own_start(path, plan, model) is not None
+    rest, moments = StartFiles().read(plan, model, None)
+    assert rest.ledger.work_j > 0.0
+    assert moments == ()

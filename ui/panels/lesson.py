@@ -257,5 +257,9 @@ class LessonPanel(QWidget):
 
     def _bring(self) -> None:
         """Scroll to the step shown, once it has its place."""
-        if 0 <= self._position < len(self._cards):
-            self._area.ensureWidgetVisible(self._cards[self._position], 0, GRID)
+        if not 0 <= self._position < len(self._cards):
+            return
+        card, bar = self._cards[self._position], self._area.verticalScrollBar()
+        self._area.ensureWidgetVisible(card, 0, GRID)
+        # one that is taller than the room is read from its title on
+        bar.setValue(min(bar.value(), max(0, card.y() - GRID)))

@@ -16,7 +16,7 @@ class PracticeSheet(QDialog):
 
     Attributes
     ----------
-    mode_wished : emitted with a mode's word;  answered : with an outcome
+    mode_wished : emitted with a mode's word;  answered : with an outcome, once it is locked
     hint_wished, on_wished : the buttons
     """
 
@@ -44,14 +44,18 @@ class PracticeSheet(QDialog):
         self._choices.setSpacing(GRID)
         self._group = QButtonGroup(self)
         self._told, self._hint = label("", "body", wrap=True), label("", "quiet", wrap=True)
+        self._picked = ""
         self._hint_button, self._on = button("A hint"), button("Next question", "primary")
+        self._lock = button("Lock", "primary")
+        self._lock.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._lock.clicked.connect(lambda: self._picked and self.answered.emit(self._picked))
         for made, wish in ((self._hint_button, self.hint_wished), (self._on, self.on_wished)):
             made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             made.clicked.connect(wish)
         foot = QHBoxLayout()
         foot.addWidget(label(SCORED_LINE, "quiet"), 1)
-        foot.addWidget(self._hint_button)
-        foot.addWidget(self._on)
+        for part in (self._hint_button, self._lock, self._on):
+            foot.addWidget(part)
         column = QVBoxLayout(self)
         column.setContentsMargins(3 * GRID, 2 * GRID, 3 * GRID, 2 * GRID)
         column.setSpacing(GRID + GRID // 2)
@@ -63,6 +67,15 @@ class PracticeSheet(QDialog):
             column.addWidget(part)
         column.addStretch(1)
         column.addLayout(foot)
+
+    def hold(self, on: bool) -> None:
+        """Keep the window behind out of reach, or give it back."""
+        wanted = Qt.WindowModality.WindowModal if on else Qt.WindowModality.NonModal
+        if wanted != self.windowModality():
+            shown = self.isVisible()
+            self.hide()
+            self.setWindowModality(wanted)
+            self.setVisible(shown)
 
     def show_practice(self, practice: Practice) -> None:
         """Show the question in hand, or how it ended."""
@@ -76,18 +89,21 @@ class PracticeSheet(QDialog):
         self._hint_button.setVisible(can_hint and not practice.hint)
         waits = practice.mode is Mode.TEST or (practice.mode is Mode.COACHED and not practice.answered())
         self._on.setVisible(asking and not waits)
+        self._lock.setVisible(asking and waits)
+        self._lock.setEnabled(False)
+        self._picked = ""
         if item is None:
             self._show_end(practice)
             return
-        self._about.setText(
-            f"Question {practice.position + 1} of {len(practice.items)}, {item.key.difficulty}"
-        )
+        # how far the model is settled tells something of the answer: said with it and not before
+        told = f", {item.key.difficulty}" if practice.told else ""
+        self._about.setText(f"Question {practice.position + 1} of {len(practice.items)}{told}")
         self._ask.setText(item.ask)
         for choice in item.choices:
             made = QRadioButton(choice.words)
             made.setChecked(choice.outcome == practice.answered())
             made.setEnabled(practice.mode is not Mode.GUIDED and not practice.answered())
-            made.clicked.connect(lambda _=False, outcome=choice.outcome: self.answered.emit(outcome))
+            made.clicked.connect(lambda _=False, outcome=choice.outcome: self._pick(outcome))
             self._group.addButton(made)
             self._choices.addWidget(made)
 
@@ -103,9 +119,16 @@ class PracticeSheet(QDialog):
         if practice.mode is Mode.TEST:
             self._told.setText("\n".join(f"{item.ask} {reveal(item)}" for item in practice.items))
 
+    def _pick(self, outcome: str) -> None:
+        """Choose an answer, which counts once it is locked."""
+        self._picked = outcome
+        self._lock.setEnabled(True)
+        self._lock.setDefault(True)
+
     def _clear(self) -> None:
         while self._choices.count():
             old = self._choices.takeAt(0).widget()
             if old is not None:
                 self._group.removeButton(old)
+                old.hide()
                 old.deleteLater()

@@ -5,7 +5,7 @@ Call `ui.scene.headless.prepare` before importing this where there is no screen.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -16,6 +16,7 @@ from PySide6.QtGui import QImage
 from sim.record import Aim, Frame
 from ui.scene.picture import grab
 from ui.scene.stage import Stage
+from ui.scene.tools import Solid
 
 SMOOTHING = 2
 """Drawn this many times as large and shrunk, for smooth edges without a graphics card."""
@@ -53,6 +54,7 @@ def still(
     aim: Aim | None = None,
     tool: object | None = None,
     share: bool = True,
+    solids: Sequence[Solid] = (),
 ) -> QImage:
     """Return a moment drawn at a size [px], the same every time.
 
@@ -61,6 +63,7 @@ def still(
     model, frame : a door model and the moment
     aim, tool : the push about to be made; None for neither
     share : whether its arrow, outward or inward, is drawn too
+    solids : what else works on the metal or carries the car
     """
     whole = [SMOOTHING * side for side in size]
     plotter = pyvista.Plotter(off_screen=True, window_size=whole, lighting="none")
@@ -78,6 +81,7 @@ def still(
         stage.show_path(frame if look.path else None)
         stage.show_clearance(frame.clearance if look.room else None)
         stage.show_aim(aim, tool, share=share)
+        stage.show_tools(*solids)
         data = np.ascontiguousarray(grab(plotter)[..., :3])
         stage.close()
     finally:

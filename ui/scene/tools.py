@@ -8,7 +8,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.plan import EntryBar, Ram
-from sim.record import RamNow
 from ui.scene import tubes
 
 Floats = NDArray[np.float64]
@@ -26,14 +25,19 @@ PROP_M, STRAP_M = 0.022, (0.05, 0.004)
 """Drawn radius of a prop's tube; width and thickness of a strap."""
 
 
-def ram_solid(now: RamNow, ram: Ram) -> Solid:
-    """Return a ram between its ends: plate, body, the stages as far as they are out, and head."""
-    head, foot = np.asarray(now.ends, dtype=np.float64)
-    line = np.asarray(now.line, dtype=np.float64)
+def ram_solid(ends: Floats, out_m: float, ram: Ram) -> Solid:
+    """Return a ram between its ends: plate, body, the stages as far as they are out, and head.
+
+    Parameters
+    ----------
+    ends : head and foot, shape (2, 3) [m];  out_m : how far it is driven out [m]
+    """
+    head, foot = np.asarray(ends, dtype=np.float64)
     whole = float(np.linalg.norm(head - foot))
-    at = max(PLATE_M, whole - now.out_m - PLATE_M)
+    line = (head - foot) / whole
+    at = max(PLATE_M, whole - out_m - PLATE_M)
     solids = [_disc(foot, line, PLATE_M, 0.5 * ram.plate_m), _disc(foot, line, at, BARREL_M)]
-    left = now.out_m
+    left = out_m
     for stage, radius in zip(reversed(ram.stage_m), STAGE_M, strict=False):
         out = min(stage, left)  # the thin ones stand outermost
         left -= out

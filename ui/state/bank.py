@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from sim.kept import CLOSE_RATIO, Told
 from sim.many import NOTHING_GAVE
+from sim.neighbours import LATTICES
 from sim.outcome import limit
 from ui.state.lesson import Choice, Question
 from ui.state.lesson_results import PlanResult
@@ -19,6 +20,8 @@ from ui.state.lesson_results import PlanResult
 EASY_RATIO = 0.5
 APART = 0.15
 """Two figures that differ by less than this of the larger count as about the same (assumed)."""
+FIRST = ("gives first", "at the ram")
+"""What is asked for with what gives first as its answer."""
 SAME = "about the same"
 
 CHOICES: Mapping[str, tuple[Choice, ...]] = {
@@ -29,6 +32,12 @@ CHOICES: Mapping[str, tuple[Choice, ...]] = {
         Choice("A hinge lets go", "hinge free"),
         Choice("The sheet tears", "skin tearing"),
         Choice("Nothing lets go", NOTHING_GAVE),
+    ),
+    "at the ram": (
+        Choice("Its head slips", "seat slipping"),
+        Choice("The base under its foot sinks", "base giving"),
+        Choice("Sheet tears", "skin tearing"),
+        Choice("None of these: it holds to the end", NOTHING_GAVE),
     ),
     "for the plan": (
         Choice("It gains: something is freed, no room is lost", "gained"),
@@ -98,7 +107,7 @@ def choices_of(question: Question, results: Mapping[str, PlanResult]) -> tuple[C
 
 def outcome(asks: str, move: Told) -> str:
     """Return the outcome of one move that is asked for."""
-    if asks == "gives first":
+    if asks in FIRST:
         return move.first
     if asks == "for the plan":
         return move.effect
@@ -123,11 +132,12 @@ def _way(value: float, least: float, up: str, down: str) -> str:
     return up if value > 0.0 else down
 
 
-def _compared(question: Question, first: Told, second: Told) -> str:
-    one, two = abs(getattr(first, _FIELDS[question.measure])), abs(getattr(second, _FIELDS[question.measure]))
-    if abs(one - two) <= APART * max(one, two):
-        return SAME
-    return question.plan if one > two else question.other
+def more(measure: str, first: Told, second: Told) -> int:
+    """Return which of two moves has more of what is measured: 1, 2, or 0 where both have about the same."""
+    one, two = (getattr(move, _FIELDS[measure]) or 0.0 for move in (first, second))
+    if abs(one - two) <= APART * max(abs(one), abs(two)):
+        return 0
+    return 1 if one > two else 2
 
 
 _FIELDS = {
@@ -136,6 +146,9 @@ _FIELDS = {
     "parted_length_m": "parted_length_m",
     "latch_demand_ratio": "latch_demand_ratio",
     "least_clearance_m": "least_clearance_m",
+    "clearance_change_m": "clearance_change_m",
+    "clearance_m": "clearance_m",
+    "opening_m": "opening_m",
 }
 
 
@@ -144,19 +157,22 @@ def key_of(question: Question, results: Mapping[str, PlanResult]) -> Key:
     sides = [results.get(question.plan)]
     if question.asks == "more":
         sides.append(results.get(question.other))
-    told = [None if side is None else side.move(question.move) for side in sides]
+    numbers = _numbers(question)
+    told = [None if side is None else side.move(n) for side, n in zip(sides, numbers, strict=False)]
     if any(move is None for move in told):
         return Key("", False, "The plan has not been solved, so there is no key.", "not settled")
     moves = [move for move in told if move is not None]
     right = _outcome(question, moves)
     why = _why_not(question, [side for side in sides if side is not None], moves, right)
-    margin = moves[0].margin_ratio if question.asks == "gives first" else 1.0
+    margin = moves[0].margin_ratio if question.asks in FIRST else 1.0
     difficulty = "not settled" if why else "plain" if margin >= EASY_RATIO else "close"
     return Key(right, not why, why, difficulty)
 
 
 def _outcome(question: Question, moves: list[Told]) -> str:
-    return _compared(question, *moves) if question.asks == "more" else outcome(question.asks, moves[0])
+    if question.asks == "more":
+        return (SAME, question.plan, question.other)[more(question.measure, *moves)]
+    return outcome(question.asks, moves[0])
 
 
 def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], right: str) -> str:
@@ -166,12 +182,15 @@ def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], rig
         return stale
     if not all(move.settled for move in moves):
         return "Some steps of the run did not come to rest."
-    if question.asks == "gives first" and moves[0].margin_ratio < CLOSE_RATIO and moves[0].rival:
+    if question.asks in FIRST and moves[0].margin_ratio < CLOSE_RATIO and moves[0].rival:
         return "Two parts were nearly as close to giving."
     if not any(side.kept is not None and side.kept.neighbours for side in sides):
         return "It has not been run beside its own place, so it is not known whether that decides."
-    for words, others in _beside(question, sides):
-        if question.asks != "gives first" and not _as_far(others, moves):
+    beside = _beside(question, sides)
+    if not any(words in LATTICES for words, _ in beside):
+        return "It has not been run on another lattice, so it is not known whether that decides."
+    for words, others in beside:
+        if question.asks not in FIRST and not _as_far(others, moves):
             return f"With {words} it was not run as far."
         if _outcome(question, others) != right:
             return f"With {words} it comes out otherwise."
@@ -181,26 +200,35 @@ def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], rig
 def _as_far(others: list[Told], moves: list[Told]) -> bool:
     """Tell whether runs went as far as those they stand beside, or to where the tool could go no further."""
     return all(
-        other.opening_m >= 0.99 * move.opening_m or "stalled" in other.metal or "tip off" in other.metal
+        other.opening_m >= 0.99 * move.opening_m
+        or other.ended
+        or "stalled" in other.metal
+        or "tip off" in other.metal
         for other, move in zip(others, moves, strict=True)
     )
 
 
 def _beside(question: Question, sides: list[PlanResult]) -> list[tuple[str, list[Told]]]:
-    """Return the neighbouring runs that every side has, each with the move asked for."""
+    """Return the neighbouring runs, each with the move asked for.
+
+    What only one of two plans was run beside stands against the other plan as it is.
+    """
+    kept = [side.kept for side in sides if side.kept is not None]
     found = []
-    first = sides[0].kept
-    for neighbour in first.neighbours if first is not None else ():
-        runs = [
-            next((n for n in side.kept.neighbours if n.words == neighbour.words), None)
-            for side in sides
-            if side.kept is not None
-        ]
-        moves = [_move(run.moves, question.move) for run in runs if run is not None]
+    for words in dict.fromkeys(neighbour.words for one in kept for neighbour in one.neighbours):
+        moves = []
+        for one, number in zip(kept, _numbers(question), strict=False):
+            run = next((n.moves for n in one.neighbours if n.words == words), one.moves)
+            moves.append(_move(run, number))
         known = [move for move in moves if move is not None]
         if len(known) == len(sides):
-            found.append((neighbour.words, known))
+            found.append((words, known))
     return found
+
+
+def _numbers(question: Question) -> tuple[int, int]:
+    """Return which move is meant of a question's plan, and of the plan it is compared with."""
+    return question.move, question.other_move or question.move
 
 
 def _move(moves: tuple[Told, ...], number: int) -> Told | None:

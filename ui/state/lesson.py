@@ -26,6 +26,7 @@ DEBRIEF_TITLE = "Debrief"
 """Title of the step that ends a lesson: its questions, and for the teacher what should have come out."""
 Asks = Literal[
     "gives first",
+    "at the ram",
     "for the plan",
     "skin's middle",
     "upper skin",
@@ -35,7 +36,16 @@ Asks = Literal[
     "latch",
     "more",
 ]
-Measure = Literal["force_n", "torn_length_m", "parted_length_m", "latch_demand_ratio", "least_clearance_m"]
+Measure = Literal[
+    "force_n",
+    "torn_length_m",
+    "parted_length_m",
+    "latch_demand_ratio",
+    "least_clearance_m",
+    "clearance_change_m",
+    "clearance_m",
+    "opening_m",
+]
 
 
 class Objective(msgspec.Struct, frozen=True):
@@ -109,7 +119,7 @@ class Question(msgspec.Struct, frozen=True):
     """A question whose key is what the run itself says.
 
     asks : which outcome is asked for;  "more" compares ``measure`` of ``plan`` and ``other``
-    move : its number, from 1; 0 is the last push
+    move : its number, from 1; 0 is the last push;  other_move : of the other plan, 0 is the same number
     choices : empty for the outcomes that belong to what is asked
     hint : for coached practice;  why : said once the answer is known
     """
@@ -121,6 +131,7 @@ class Question(msgspec.Struct, frozen=True):
     move: int = 0
     measure: Measure = "force_n"
     other: str = ""
+    other_move: int = 0
     choices: tuple[Choice, ...] = ()
     hint: str = ""
     why: str = ""
@@ -131,6 +142,8 @@ class Expected(msgspec.Struct, frozen=True):
 
     first, second : names of plans;  asks : the outcome looked at
     first_is, second_is : the outcome words expected of each, "" where nothing is expected
+    first_move, second_move : their numbers, from 1; 0 is the last push
+    measure : with "more", of which the first plan is to have more than the second
     """
 
     words: str
@@ -139,6 +152,9 @@ class Expected(msgspec.Struct, frozen=True):
     asks: Asks = "gives first"
     first_is: str = ""
     second_is: str = ""
+    first_move: int = 0
+    second_move: int = 0
+    measure: Measure = "force_n"
 
 
 class Claim(msgspec.Struct, frozen=True):

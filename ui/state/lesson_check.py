@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from sim.kept import Kept, Told
 from sim.units import Units
-from ui.state.bank import key_of, outcome
+from ui.state.bank import key_of, more, outcome
 from ui.state.lesson import Expected, Lesson
 from ui.state.lesson_file import texts_of, unknown_fields
 from ui.state.lesson_results import FIGURES, PlanResult, unknown_figures
@@ -64,15 +64,20 @@ def _maps(lesson: Lesson, results: Mapping[str, PlanResult]) -> list[str]:
 
 def expectation(pair: Expected, results: Mapping[str, PlanResult]) -> str:
     """Return whether an expected contrast comes out, in a line."""
-    sides = ((pair.first, pair.first_is), (pair.second, pair.second_is))
-    wrong = []
-    for name, wanted in sides:
-        move = results[name].move() if name in results and results[name].fresh else None
-        if move is None:
-            return f"not known yet: {pair.words}"
-        came = outcome(pair.asks, move)
-        if wanted and came != wanted:
-            wrong.append(f"{name}: {came}, expected {wanted}")
+    moves = [
+        results[name].move(number) if name in results and results[name].fresh else None
+        for name, number in ((pair.first, pair.first_move), (pair.second, pair.second_move))
+    ]
+    first, second = moves
+    if first is None or second is None:
+        return f"not known yet: {pair.words}"
+    if pair.asks == "more":
+        which = more(pair.measure, first, second)
+        wrong = [] if which == 1 else [f"{pair.second} has {'more' if which else 'about as much'}"]
+    else:
+        sides = ((pair.first, first, pair.first_is), (pair.second, second, pair.second_is))
+        came = [(name, outcome(pair.asks, move), wanted) for name, move, wanted in sides]
+        wrong = [f"{name}: {is_}, expected {wanted}" for name, is_, wanted in came if wanted not in ("", is_)]
     return f"DOES NOT COME OUT: {pair.words} ({'; '.join(wrong)})" if wrong else f"comes out: {pair.words}"
 
 

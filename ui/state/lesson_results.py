@@ -170,6 +170,8 @@ FIGURES: dict[str, tuple[str, Callable[[Told, Units], str]]] = {
     "upper_skin": ("how far the upper panel's skin went", _length(lambda move: abs(move.upper_skin_m))),
     "upper_inner": ("how far the upper inner panel went", _length(lambda move: abs(move.upper_inner_m))),
     "room": ("least room to the occupant", _length(lambda move: move.least_clearance_m)),
+    "room_after": ("room to the occupant at the end", _length(lambda move: move.clearance_m)),
+    "width": ("width to bring the occupant out by at the end", _length(lambda move: move.exit_width_m)),
     "effect": ("what it meant for the plan", lambda move, _: move.effect),
     "sentence": (
         "the sentence of the run",

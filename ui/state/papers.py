@@ -22,6 +22,7 @@ from ui.state.sheet import (
     fields,
     heading,
     image,
+    open_doors,
     paragraph,
     rules,
     said,
@@ -36,7 +37,8 @@ def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     """Return the sheet for the class: pictures before the push, the questions, the words, the points."""
     shown = [result for result in results.values() if result.kept is not None][:2]
     pictures = tuple(
-        Picture(result.called, result.called, moment="start", camera="latch") for result in shown
+        Picture(result.called, result.called, moment="start", camera="latch", layers=open_doors(result.plan))
+        for result in shown
     )
     words = dict(results)
     body = title_of(lesson.title) + strong(filled(lesson.words, words), "12pt")

@@ -10,6 +10,7 @@ import html
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
+from sim.plan import Ease, Plan, Press
 from sim.results import LIMITS_LINE, MODEL_VERSION
 
 NOT_THE_ORDER = "Training order is not incident order."
@@ -52,6 +53,16 @@ class Picture:
     layers: tuple[tuple[str, str], ...] = ()
     aim: bool = False
     size: tuple[int, int] = (640, 350)
+
+
+DOORS_OFF = (("skin", "off"), ("seam", "off"), ("inner", "off"), ("trim_glass", "off"))
+"""A ram works behind the doors: they are left out of its pictures."""
+
+
+def open_doors(plan: Plan) -> tuple[tuple[str, str], ...]:
+    """Return how the layers of a plan's pictures are drawn: without doors where a ram ends the plan."""
+    pushes = [move for move in plan.moves if not isinstance(move, Ease)]
+    return DOORS_OFF if pushes and isinstance(pushes[-1], Press) else ()
 
 
 @dataclass(frozen=True)

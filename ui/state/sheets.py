@@ -31,6 +31,7 @@ from ui.state.sheet import (
     gap,
     heading,
     image,
+    open_doors,
     paragraph,
     rules,
     said,
@@ -54,7 +55,15 @@ def bridge(
     moves = [move for result in results for move in (result.kept.moves if result.kept else ())]
     shown = [result for result in results if result.kept is not None][:2]
     pictures = tuple(
-        Picture(result.called, result.called, camera="latch", aim=True, moment="start") for result in shown
+        Picture(
+            result.called,
+            result.called,
+            camera="latch",
+            layers=open_doors(result.plan),
+            aim=True,
+            moment="start",
+        )
+        for result in shown
     )
     body = title_of(title) + _shown_row(shown)
     met = cautions_met(results)
@@ -193,7 +202,10 @@ def record_csv(lesson: Lesson, seats: Sequence[str]) -> str:
 
 def review(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     """Return the sheet an expert signs: each plan's picture, what is claimed, who says so, which model."""
-    pictures = tuple(Picture(name, name, camera="three_quarter") for name in results)
+    pictures = tuple(
+        Picture(name, name, camera="three_quarter", layers=open_doors(result.plan))
+        for name, result in results.items()
+    )
     body = title_of(lesson.title) + paragraph(
         f"{lesson.author}, {lesson.written_on or 'no date'}. Licence {lesson.licence}. Piloted on: "
         f"{lesson.piloted_on or 'not yet'}. Level: {lesson.level}. For: {lesson.objective.audience.lower()}.",

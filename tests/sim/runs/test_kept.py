@@ -11,7 +11,9 @@ import numpy as np
 import pytest
 
 from sim import kept, kept_frames
-from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.neighbours import LATTICES
+from sim.plan import Car, Crush, CutSpread, Ease, EdgePoint, Hold, Plan, Press, Spread
+from sim.ram_plan import PillarSpot
 from sim.record import MoveRecord, RamNow
 from sim.rigid import Barrier
 from sim.run import solve_plan
@@ -136,3 +138,65 @@ def test_neighbours_differ_in_one_thing_each():
     places = [plan.moves[0].door.along_m for plan in beside.values()]
     assert sorted(round(place - 0.36, 6) for place in places) == [-0.01, 0.0, 0.01]
     assert beside["a coarser lattice"].moves == PLAN.moves
+
+
+class TestBesideARam:
+    PLAN = Plan(
+        car=Car(extent="side", lattice_spacing_m=0.08),
+        moves=(
+            CutSpread(height_m=0.92),
+            Press(head=PillarSpot(height_m=0.6)),
+            Ease(),
+            Press(head=PillarSpot(height_m=0.5)),
+            Hold(),
+        ),
+    )
+
+    def test_heads_and_tips_move_together_and_nothing_else(self):
+        beside = dict(kept.neighbours_of(self.PLAN))
+        assert list(beside) == ["the head 10 mm lower", "the head 10 mm higher", "a finer lattice"]
+        low = beside["the head 10 mm lower"]
+        assert [low.moves[k].head.height_m for k in (1, 3)] == [0.59, 0.49]
+        assert low.moves[0] == msgspec.structs.replace(self.PLAN.moves[0], off_m=-0.01)
+        assert low.moves[2::2] == self.PLAN.moves[2::2]
+        assert low.car == self.PLAN.car
+
+    @pytest.mark.parametrize(
+        ("change", "words", "spacing_m"),
+        [
+            (lambda plan: plan, "a finer lattice", 0.06),
+            (lambda plan: with_spacing(plan, 0.06), "a coarser lattice", 0.08),
+            (lambda plan: msgspec.structs.replace(plan, wreck=(Crush(),)), "a coarser lattice", 0.09),
+        ],
+    )
+    def test_the_other_lattice_of_a_side(self, change, words, spacing_m):
+        plan = change(self.PLAN)
+        other = dict(kept.neighbours_of(plan))[words]
+        assert other.car.lattice_spacing_m == spacing_m
+        assert (other.moves, other.wreck) == (plan.moves, plan.wreck)
+
+    def test_a_saved_start_has_no_other_lattice(self):
+        words = dict(kept.neighbours_of(msgspec.structs.replace(self.PLAN, start="a.npz")))
+        assert len(words) == 2 and not set(words) & set(LATTICES)
+
+
+def with_spacing(plan, spacing_m):
+    return plan.with_car(msgspec.structs.replace(plan.car, lattice_spacing_m=spacing_m))
+
+
+def test_moments_that_are_not_those_kept_with_the_words_are_not_shown(solved, folder, tmp_path):
+    found = kept.read(folder, "plan")
+    assert kept.whole(folder, "plan", found)
+    kept.keep(PLAN, tmp_path, "plan", solve=lambda _: solved, with_neighbours=False)
+    data = bytearray((tmp_path / "plan.npz").read_bytes())
+    data[len(data) // 2] ^= 1
+    (tmp_path / "plan.npz").write_bytes(data)
+    assert not kept.whole(tmp_path, "plan", found)
+    assert kept.moments(tmp_path, "plan", found, solved[0]) == ()
+
+
+def test_a_move_that_ended_early_says_so(solved):
+    (whole,) = kept.told(solved[1], PLAN.moves)
+    (short,) = kept.told(solved[1], (Spread(opening_m=0.1),))
+    assert (whole.ended, short.ended) == ((), (kept.SHORT,))
+    assert whole.clearance_m == solved[1][0].frames[-1].clearance.distance_m

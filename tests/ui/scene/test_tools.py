@@ -6,7 +6,6 @@ import numpy as np
 import pytest
 
 from sim.plan import EntryBar, Ram
-from sim.record import RamNow
 from tests.ui.scene.test_torn import torn  # noqa: F401 - a fixture
 from ui.scene import tools
 from ui.scene.raw_edges import raw_edges, teeth
@@ -18,10 +17,7 @@ def test_a_ram_reaches_from_its_foot_to_its_head_however_far_it_is_out(out_m):
     foot = np.array([0.4, -1.2, 0.1])
     line = np.array([0.6, 0.8, 0.0])
     whole = ram.closed_m + ram.piece_m + out_m
-    now = RamNow(
-        np.array([foot + whole * line, foot]), line, line, out_m, 1, 0.0, 0.0, 0.0, 0.0, False, 0.0, 0.0
-    )
-    points = tools.ram_solid(now, ram)[0]
+    points = tools.ram_solid(np.array([foot + whole * line, foot]), out_m, ram)[0]
     along = (points - foot) @ line
     assert along.min() == pytest.approx(0.0, abs=1e-9) and along.max() == pytest.approx(whole, abs=1e-9)
     away = np.linalg.norm(points - foot - along[:, None] * line, axis=1)

@@ -1,5 +1,7 @@
 """Figures in texts, keys of questions, practice, and the walk through a lesson."""
 
+import dataclasses
+
 import msgspec
 import pytest
 
@@ -7,8 +9,8 @@ from sim.many import NOTHING_GAVE
 from sim.units import Units
 from tests.ui.state.lesson_tools import LESSON, move, result
 from ui.state.bank import SAME, key_of, outcome
-from ui.state.lesson import Debrief, Question
-from ui.state.lesson_check import changes
+from ui.state.lesson import Debrief, Expected, Question
+from ui.state.lesson_check import changes, expectation
 from ui.state.lesson_file import loads_lesson
 from ui.state.lesson_results import NOT_YET, PlanResult, filled, lesson_filled, moment_at, stale_words
 from ui.state.lesson_walk import LessonWalk
@@ -52,6 +54,7 @@ class TestKeys:
             ({"told": move(margin_ratio=0.1)}, "nearly as close"),
             ({"beside": (("a coarser lattice", move("latch free")),)}, "a coarser lattice it comes out"),
             ({"beside": ()}, "has not been run beside"),
+            ({"beside": (("10 mm to one side", move()),)}, "not been run on another lattice"),
             ({"why_stale": "It is old."}, "It is old."),
         ],
     )
@@ -77,7 +80,45 @@ class TestKeys:
             pair = {"lip": result(), "bend": result("bend", move(peak_force_n=force))}
             assert key_of(asked, pair).outcome == right
 
+    def test_two_plans_may_be_asked_about_by_moves_of_their_own(self):
+        asked = Question(
+            "more", "?", "lip", asks="more", other="bend", measure="opening_m", move=1, other_move=2
+        )
+        lip, bend = result(told=move(opening_m=0.0)), result("bend", move(opening_m=0.0))
+        moves = (move(opening_m=0.0), move(opening_m=0.06))
+        beside = tuple(msgspec.structs.replace(n, moves=moves) for n in bend.kept.neighbours)
+        bend = dataclasses.replace(
+            bend, kept=msgspec.structs.replace(bend.kept, moves=moves, neighbours=beside)
+        )
+        key = key_of(asked, {"lip": lip, "bend": bend})
+        assert (key.outcome, key.settled) == ("bend", True)
+
+    def test_what_one_of_two_plans_was_run_beside_counts_too(self):
+        asked = Question("more", "?", "lip", asks="more", other="bend", measure="force_n")
+        lower = move(peak_force_n=1000.0)
+        pair = {
+            "lip": result(beside=(("the head 10 mm lower", lower), ("a coarser lattice", move()))),
+            "bend": result("bend", move(peak_force_n=2000.0), beside=(("a coarser lattice", lower),)),
+        }
+        key = key_of(asked, pair)
+        assert key.outcome == "lip"
+        assert "With the head 10 mm lower it comes out otherwise" in key.why_not
+
+    def test_a_run_beside_that_could_go_no_further_went_as_far(self):
+        asked = Question("more", "?", "lip", asks="more", other="bend", measure="force_n")
+        short = move(opening_m=0.05, ended=("short of its way",))
+        beside = (("10 mm to one side", short), ("a coarser lattice", short))
+        pair = {"lip": result(beside=beside), "bend": result("bend", move(peak_force_n=9000.0))}
+        assert key_of(asked, pair).settled
+
+    def test_room_lost_is_less_than_room_gained(self):
+        asked = Question("more", "?", "lip", asks="more", other="bend", measure="clearance_change_m")
+        lost = result("bend", move(clearance_change_m=-0.03))
+        pair = {"lip": result(told=move(clearance_change_m=0.02)), "bend": lost}
+        assert key_of(asked, pair).outcome == "lip"
+
     def test_outcomes_are_read_from_what_was_measured(self):
+        assert outcome("at the ram", move("base giving")) == "base giving"
         assert outcome("skin's middle", move(skin_m=0.02)) == "out"
         assert outcome("inner panel", move(inner_m=-0.02)) == "in"
         assert outcome("upper skin", move(upper_skin_m=-0.011)) == "in"
@@ -158,6 +199,20 @@ class TestWalk:
         assert walk.step.title == "Look"
         walk.close()
         assert walk.step is None and walk.words == ""
+
+
+class TestExpected:
+    def test_more_is_held_against_the_figures_of_the_moves_it_names(self):
+        pair = Expected("It pushes harder.", "lip", "bend", asks="more", measure="force_n")
+        for force, said in ((1000.0, "comes out"), (4100.0, "as much"), (9000.0, "bend has more")):
+            both = {"lip": result(), "bend": result("bend", move(peak_force_n=force))}
+            assert said in expectation(pair, both)
+
+    def test_what_is_not_solved_is_not_known(self):
+        pair = Expected("It does.", "lip", "bend", first_is="seam parting")
+        assert expectation(pair, {"lip": result(), "bend": result("bend", why_stale="old")}).startswith(
+            "not known"
+        )
 
 
 class TestChanges:

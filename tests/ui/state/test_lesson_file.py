@@ -5,9 +5,10 @@ import re
 import msgspec
 import pytest
 
+from sim import kept
 from sim.problems import PlanError
 from tests.ui.state.lesson_tools import LESSON
-from ui.state.lesson_check import looked_through
+from ui.state.lesson_check import expectation, looked_through
 from ui.state.lesson_file import (
     dumps_lesson,
     load_lesson,
@@ -19,6 +20,7 @@ from ui.state.lesson_file import (
     unknown_fields,
 )
 from ui.state.lesson_results import results_of, unknown_figures
+from ui.state.practice import items_of
 from ui.state.signs import hazards, signs
 
 FIGURE_WITH_UNIT = re.compile(r"\d[\d.,]*[ \u00a0]?(mm|cm|m|kN|N|J|%|kg|bar|degrees|lbf|in)\b")
@@ -107,8 +109,35 @@ class TestReadyLessons:
         assert all(claim.source for claim in lesson.claims)
         assert unknown_fields(ready_path(name).read_text(encoding="utf-8")) == ()
 
-    def test_what_it_expects_comes_out_of_its_fresh_results(self, name):
+    def test_every_plan_has_a_kept_result_that_is_fresh_and_whole(self, name):
+        lesson = load_lesson(ready_path(name))
+        for result in results_of(lesson, ready_path(name)).values():
+            assert result.fresh, result.why_stale
+            assert result.kept.moments_sha256
+            assert kept.whole(result.folder, result.file, result.kept), result.file
+            moves = len(result.plan.moves)
+            assert len(result.kept.moves) == len(result.kept.results) == moves
+
+    def test_what_it_expects_comes_out_of_its_kept_results(self, name):
         path = ready_path(name)
         lesson = load_lesson(path)
-        report = looked_through(lesson, results_of(lesson, path), path.read_text(encoding="utf-8"))
+        results = results_of(lesson, path)
+        assert [
+            said for pair in lesson.expected if not (said := expectation(pair, results)).startswith("comes")
+        ] == []
+        report = looked_through(lesson, results, path.read_text(encoding="utf-8"))
         assert not report.failed, report.lines
+        assert lesson.expected or name == "00-parts-of-a-door"
+
+    def test_every_question_can_be_answered_and_some_are_graded(self, name):
+        lesson = load_lesson(ready_path(name))
+        results = results_of(lesson, ready_path(name))
+        items = items_of(lesson, results)
+        for item in items:
+            assert item.key.outcome in [choice.outcome for choice in item.choices], item.question.name
+            assert item.why, item.question.name
+        assert any(item.key.settled for item in items) or name in ("00-parts-of-a-door", "05-high-striker")
+
+    def test_a_step_that_asks_stands_before_the_push_it_asks_of(self, name):
+        for step in load_lesson(ready_path(name)).steps:
+            assert not step.question or (step.plan and step.moment == "start"), step.title
