@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from ui.panels.practice import PracticeSheet
 
 NO_LESSON = "No lesson is open; the menu Teach opens one."
+NO_QUESTIONS = "This lesson asks nothing that a run could answer; its check is at the end of its steps."
 
 
 class LessonWindows:
@@ -67,6 +68,9 @@ class LessonWindows:
         """Open the questions of the lesson."""
         if self.walk.lesson is None:
             self.window.notice.say(NO_LESSON)
+            return
+        if not self.walk.lesson.questions:
+            self.window.notice.say(NO_QUESTIONS)
             return
         if self._asked is None:
             from ui.panels.practice import PracticeSheet

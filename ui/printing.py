@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 )
 
 from sim.textfiles import write_whole
+from ui.paging import with_whole_rows
 from ui.state.sheet import Sheet
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
@@ -103,7 +104,7 @@ def _fitted(
     text: str, device: QPagedPaintDevice, paper: _Paper, pictures: Mapping[str, QImage]
 ) -> tuple[QTextDocument, float]:
     """Return a page's document and its scale: a little smaller where that keeps it on one sheet of paper."""
-    whole = _document(text, device, paper, pictures, 1.0)
+    whole = with_whole_rows(text, lambda html: _document(html, device, paper, pictures, 1.0))
     if whole.pageCount() != 2:
         return whole, 1.0
     for scale in SHRUNK[1:]:

@@ -5,14 +5,16 @@ from __future__ import annotations
 import re
 
 import pytest
-from PySide6.QtGui import QColor, QImage
+from PySide6.QtCore import QSizeF
+from PySide6.QtGui import QColor, QImage, QTextDocument
 
 from tests.ui.state.lesson_tools import LESSON, result
-from ui import command
+from ui import command, paging
 from ui.printing import write_pdf
 from ui.refusal import Refusal
 from ui.seats import seat_numbers
 from ui.state.lesson_file import loads_lesson
+from ui.state.sheet import table
 from ui.state.sheets import sheet_of
 
 # of the paper in points of 1/72 inch, from memory: A4 (ISO 216) is 210 x 297 mm, letter 8.5 x 11 in
@@ -99,3 +101,29 @@ def test_plans_are_solved_once_and_again_with_what_changed(tmp_path, capsys):
     assert command.main([*words, "--again"]) == 0
     assert "push: nothing has changed" in capsys.readouterr().out
     assert {path.name: path.read_bytes() for path in (tmp_path / "solved").iterdir()} == first
+
+
+def test_no_row_of_a_table_lies_on_two_pages(qapp):
+    rows = [(f"row {k}", "word " * 40) for k in range(60)]
+    text = "<p>Above</p>" + table(("Name", "Words"), rows, (30, 70)) + "<p>Below</p>"
+
+    def lay_out(html):
+        document = QTextDocument()
+        document.setHtml(html)
+        document.setPageSize(QSizeF(500.0, 700.0))
+        return document
+
+    def spans(document):
+        found = document.rootFrame().childFrames()
+        return [paging._span(document, one, row) for one in found for row in range(one.rows())]
+
+    def shared(document):
+        return [span for span in spans(document) if span[0] // 700.0 != (span[1] - 1.0) // 700.0]
+
+    assert shared(lay_out(text))  # left alone, some do
+    document = paging.with_whole_rows(text, lay_out)
+    assert shared(document) == []
+    plain = document.toPlainText()
+    assert [f"row {k}" in plain for k in range(60)] == [True] * 60
+    assert plain.index("Above") < plain.index("row 0") < plain.index("row 59") < plain.index("Below")
+    assert plain.count("Name") == document.pageCount()  # each page has the table's head

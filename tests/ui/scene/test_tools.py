@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+import msgspec
 import numpy as np
 import pytest
 
-from sim.plan import EntryBar, Ram
+from sim.door_model import build_model
+from sim.plan import Car, Ease, EntryBar, PillarSpot, Press, Ram
+from sim.pressing import make_ram
+from sim.run import start_frame
 from tests.ui.scene.test_torn import torn  # noqa: F401 - a fixture
 from ui.scene import tools
 from ui.scene.raw_edges import raw_edges, teeth
+from ui.tools_shown import ram_ahead
 
 
 @pytest.mark.parametrize("out_m", [0.0, 0.12, 0.5, 0.85])
@@ -103,3 +108,16 @@ def test_a_spreaders_arms_run_from_its_tips_to_a_pivot_an_arm_away():
     # both arms lie between the ends they push, not in the metal beyond
     nose = points[points[:, 1] < 0.0]
     assert nose[:, 2].min() > 0.9 - 1e-3 and nose[:, 2].max() < 0.98 + 1e-3
+
+
+def test_a_ram_yet_to_come_stands_between_its_base_and_the_pillar_and_one_that_cannot_is_not_drawn():
+    model = build_model(Car(extent="side", lattice_spacing_m=0.09))
+    frame = start_frame(model)
+    move = Press(head=PillarSpot(height_m=0.55))
+    (solid,) = ram_ahead(model, move, frame)
+    ready = make_ram(model, move, frame.points)
+    for end in (ready.head.middle(frame.points), ready.foot.place):
+        assert np.linalg.norm(solid[0] - end, axis=1).min() <= 0.5 * move.ram.plate_m
+    short = msgspec.structs.replace(move, ram=Ram(piece_m=0.0, stage_m=(0.1,), stage_n=(1e4,)))
+    assert ram_ahead(model, short, frame) == []
+    assert ram_ahead(model, Ease(), frame) == []
