@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 
 from ui.acting import Acting
 from ui.chance_jobs import ChanceWorker
+from ui.figures_side import figures_action
 from ui.filing import Filing
 from ui.help_side import HelpSide
 from ui.jobs import Worker
@@ -61,6 +62,7 @@ class App:
         self.acting.more |= {"bring_back": self.keeping.bring_back}
         self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()
+        self.acting.more |= {"figures": figures_action(self.window, self.session)}
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import sys
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,6 +17,7 @@ from ui.refusal import Refusal, file_trouble, sentence_of
 if TYPE_CHECKING:
     from PySide6.QtGui import QImage
 
+    from sim.record import Frame
     from ui.state.figure_list import Drawn, Figure, FigureList
     from ui.state.lesson_results import PlanResult
 
@@ -122,16 +123,14 @@ def _draw_all(wanted: FigureList, results: Mapping[str, PlanResult], out: Path) 
 
 
 def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out: Path) -> Drawn:
-    from ui.figure_page import page, png
+    from ui.figure_page import page, png, svg
     from ui.state.figure_list import Drawn, verdict_of
     from ui.state.figure_words import alt_text, caption
-    from ui.state.lesson_results import moment_at
 
     state, view = figure.state, figure.view
     index = state.move - 1
     record = room.records(state.plan)[index]
-    moment = "start" if figure.style == "before" else state.moment
-    at = moment_at(record.frames, moment)
+    at = _moment_of(figure, record.frames)
     frame = record.frames[at]
     ended = record.result if at == len(record.frames) - 1 else None
     assert result.kept is not None
@@ -139,8 +138,10 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
     words = caption(result.plan, state.words, said, result.kept.plan_sha256)
     alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours)
     image = page(room, figure, result, frame, licence=wanted.licence)
-    data = png(image, f"{words}\n{alt}")
-    write_whole(out / f"{figure.name}.png", data)
+    if "png" in wanted.formats:
+        write_whole(out / f"{figure.name}.png", png(image.drawn(), f"{words}\n{alt}"))
+    if "svg" in wanted.formats:
+        write_whole(out / f"{figure.name}.svg", svg(image, words, alt))
     write_whole(out / f"{figure.name}.caption.txt", f"{words}\n".encode())
     write_whole(out / f"{figure.name}.alt.txt", f"{alt}\n".encode())
     verdict = verdict_of(result.kept, state.move)
@@ -152,8 +153,20 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
         verdict,
         words,
         alt,
-        _pixels(image),
+        _pixels(image.drawn()),
     )
+
+
+def _moment_of(figure: Figure, frames: Sequence[Frame]) -> int:
+    """Return the index of a figure's moment among its move's frames."""
+    from ui.state.lesson_results import moment_at
+
+    wanted = figure.state.opening_m
+    if figure.style == "before":
+        return moment_at(frames, "start")
+    if wanted is not None:
+        return min(range(len(frames)), key=lambda k: abs(frames[k].opening_m - wanted))
+    return moment_at(frames, figure.state.moment)
 
 
 def _pixels(image: QImage) -> str:

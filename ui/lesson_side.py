@@ -71,6 +71,7 @@ class LessonSide:
         """Opens the outcome map a step asks for, or puts it away: what is wanted, and the plan beside."""
         self._pushed: set[str] = set()
         """Plans of the lesson of whose push something has been seen, as the lesson calls them."""
+        self._laying = False
         session.arrow_waits = self._arrow_waits
         session.timeline.moved.connect(self._note_push)
         window.left_pages.addWidget(self.panel)
@@ -245,11 +246,13 @@ class LessonSide:
         result = self._shown_result(step)
         if result is None or result.plan != session.plan:
             return
-        self._waiting = False
+        self._waiting, self._laying = False, True
         self._know(result)
         session.selection.select_move(max(0, step.move - 1))
         self._go_to_moment(step)
+        self._laying = False
         self._show_if_open()
+        self._note_push()
         # a door that is drawn for the first time looks from its own place: ours comes after that
         QTimer.singleShot(0, self.window, lambda: QTimer.singleShot(0, self.window, self._look_again))
 
@@ -307,8 +310,8 @@ class LessonSide:
     def _note_push(self) -> None:
         """Note that something of the step's push has been seen."""
         step, session = self.walk.step, self.session
-        if step is None or session.timeline.move < max(0, step.move - 1):
-            return
+        if step is None or self._waiting or self._laying or session.timeline.move < max(0, step.move - 1):
+            return  # while kept moments are laid out nobody sees them
         result = self._shown_result(step)
         if result is not None and result.plan == session.plan:
             self._pushed.add(result.called)

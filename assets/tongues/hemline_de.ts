@@ -1253,6 +1253,122 @@
         <translation type="unfinished">Die letzte Sitzung zurückholen</translation>
     </message>
     <message>
+        <source>Make the pictures…</source>
+        <translation type="unfinished">Bilder machen …</translation>
+    </message>
+    <message>
+        <source>Open a list…</source>
+        <translation type="unfinished">Liste öffnen …</translation>
+    </message>
+    <message>
+        <source>Matching pictures</source>
+        <translation type="unfinished">Zueinander passende Bilder</translation>
+    </message>
+    <message>
+        <source>Moments</source>
+        <translation type="unfinished">Momente</translation>
+    </message>
+    <message>
+        <source>Views, with the layers as they are shown now</source>
+        <translation type="unfinished">Ansichten, mit den Schichten wie jetzt gezeigt</translation>
+    </message>
+    <message>
+        <source>Go to a moment on the stage, then take it.</source>
+        <translation type="unfinished">Auf der Bühne zu einem Moment gehen, dann nehmen.</translation>
+    </message>
+    <message>
+        <source>Matching pictures from a list…</source>
+        <translation type="unfinished">Zueinander passende Bilder nach einer Liste …</translation>
+    </message>
+    <message>
+        <source>Take the moment shown</source>
+        <translation type="unfinished">Gezeigten Moment nehmen</translation>
+    </message>
+    <message>
+        <source>Add this view</source>
+        <translation type="unfinished">Diese Ansicht dazu</translation>
+    </message>
+    <message>
+        <source>Dark ground</source>
+        <translation type="unfinished">Dunkler Grund</translation>
+    </message>
+    <message>
+        <source>Names of parts</source>
+        <translation type="unfinished">Namen der Teile</translation>
+    </message>
+    <message>
+        <source>Moments taken</source>
+        <translation type="unfinished">Genommene Momente</translation>
+    </message>
+    <message>
+        <source>Views added</source>
+        <translation type="unfinished">Ansichten der Liste</translation>
+    </message>
+    <message>
+        <source>Camera of the view</source>
+        <translation type="unfinished">Kamera der Ansicht</translation>
+    </message>
+    <message>
+        <source>Colours of the view</source>
+        <translation type="unfinished">Farben der Ansicht</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation type="unfinished">Größen</translation>
+    </message>
+    <message>
+        <source>Styles</source>
+        <translation type="unfinished">Arten</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation type="unfinished">Dateien</translation>
+    </message>
+    <message>
+        <source>PNG</source>
+        <translation type="unfinished">PNG</translation>
+    </message>
+    <message>
+        <source>SVG: words as type</source>
+        <translation type="unfinished">SVG: Wörter als Schrift</translation>
+    </message>
+    <message>
+        <source>Three-quarter from behind</source>
+        <translation type="unfinished">Schräg von hinten</translation>
+    </message>
+    <message>
+        <source>Close on the latch</source>
+        <translation type="unfinished">Nah am Schloss</translation>
+    </message>
+    <message>
+        <source>Close on the hinges</source>
+        <translation type="unfinished">Nah an den Scharnieren</translation>
+    </message>
+    <message>
+        <source>From the patient's seat</source>
+        <translation type="unfinished">Vom Platz des Patienten</translation>
+    </message>
+    <message>
+        <source>Section from above</source>
+        <translation type="unfinished">Schnitt von oben</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished">Von oben</translation>
+    </message>
+    <message>
+        <source>In colour</source>
+        <translation type="unfinished">In Farbe</translation>
+    </message>
+    <message>
+        <source>In grey, for a copier</source>
+        <translation type="unfinished">In Grau, für den Kopierer</translation>
+    </message>
+    <message>
+        <source>Before the push, to foretell on</source>
+        <translation type="unfinished">Vor dem Drücken, zum Vorhersagen</translation>
+    </message>
+    <message>
         <source>Quit</source>
         <translation type="unfinished">Beenden</translation>
     </message>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from xml.etree import ElementTree
 
 import pytest
 from PySide6.QtGui import QImage
@@ -10,6 +11,7 @@ from PySide6.QtGui import QImage
 from ui import command
 
 pytestmark = [pytest.mark.gl]
+SVG = "{http://www.w3.org/2000/svg}"
 
 PLAN = """schema_version = 1
 title = "a short push"
@@ -58,6 +60,25 @@ def test_each_picture_has_its_caption_and_its_words(folder):
     grey = QImage(str(folder / "one" / f"{names[1]}.png"))
     assert grey.allGray()
     assert not QImage(str(folder / "one" / f"{names[0]}.png")).allGray()
+
+
+def test_a_vector_file_has_its_words_as_type(folder):
+    listed = (folder / "list.toml").read_text(encoding="utf-8")
+    listed = listed.replace('"colour", "grey", "before"]', '"colour"]\nformats = ["svg"]')
+    listed = listed.replace('camera = "latch"', 'camera = "latch"\nlabels = true\ntheme = "dark"')
+    (folder / "vector.toml").write_text(listed, encoding="utf-8")
+    out = folder / "two"
+    assert command.main(["figures", str(folder / "vector.toml"), "--out", str(out)]) == 0
+    assert not list(out.glob("*.png"))
+    tree = ElementTree.parse(out / "end--latch--small--colour.svg")
+    words = {found.text.strip() for found in tree.iter(f"{SVG}text")}
+    assert {
+        "outer skin",
+        "hem",
+    } <= words and "Teaching model - not a real car - local procedure first" in words
+    assert "bar" not in words  # the skin hides it
+    assert "Spread at the latch edge" in tree.find(f"{SVG}desc").text
+    assert "not a real car" in tree.find(f"{SVG}title").text
 
 
 def test_a_second_run_is_equal_to_the_pixel_and_a_changed_verdict_is_told(folder, capsys):

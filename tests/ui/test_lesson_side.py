@@ -4,20 +4,23 @@ from __future__ import annotations
 
 import dataclasses
 
+import msgspec
 import pytest
 from PySide6.QtCore import Qt
 
 from sim import kept
+from sim.plan import EdgePoint
 from sim.planfile import load_plan
 from sim.run import solve_plan, start_frame
 from ui.acting import Acting
 from ui.filing import Filing
 from ui.lesson_side import NOTES_HELD, NOTES_WAIT
 from ui.main_window import MainWindow
+from ui.panels.reading import FIRST_WORDS
 from ui.showing import Showing
 from ui.state.answers import DoorReady, Ended, MoveReady
 from ui.state.lesson_results import NOT_YET
-from ui.state.locks import LOCK_WORDS, MAP
+from ui.state.locks import ARROW, LOCK_WORDS, MAP, WAITS
 from ui.state.session import Session
 
 PLAN = """schema_version = 1
@@ -118,6 +121,27 @@ def test_a_lesson_opened_at_a_later_step_looks_as_that_step_says(hands, solved):
     options = hands.session.view.options
     assert (options.colour_mode, options.drawer) == ("seam", "plan")
     assert hands.session.timeline.at_end
+
+
+def test_the_arrow_waits_until_something_of_the_push_has_been_seen(hands, solved):
+    path, plan, (model, _) = solved
+    session = hands.session
+    hands.acting.lessons.open(path)
+    hands.answer_door(model)
+    hands.showing.later("plan", "moment")
+    hands.showing.show_dirty()
+    assert session.hides(ARROW)
+    assert hands.window.reading.sentence.text() in ("", WAITS, FIRST_WORDS)
+    deeper = msgspec.structs.replace(plan.moves[0], door=EdgePoint(depth_m=0.03))
+    session.change_move(deeper, "Depth 30 mm")
+    assert not session.hides(ARROW)  # this push is nobody's question
+    hands.acting.lessons.open(path)
+    assert session.hides(ARROW)
+    hands.acting.act("run")
+    session.line.go(len(session.timeline))
+    assert not session.hides(ARROW)
+    hands.acting.act("start")
+    assert not session.hides(ARROW)
 
 
 def test_run_plays_what_is_known(hands, solved):

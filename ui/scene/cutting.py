@@ -13,6 +13,7 @@ from ui.scene.door_scene import DoorScene
 from ui.scene.hem_fold import folds
 from ui.scene.label import Label
 from ui.scene.layers import Mode
+from ui.scene.naming import on_picture
 from ui.scene.pick import Solid
 from ui.scene.section import cut_faces, cut_segments, strips
 from ui.scene.setting import Setting
@@ -165,13 +166,7 @@ class Cutting:
 
     def _on_picture(self, points: Floats) -> Floats:
         """Return where points [m] stand on the picture, -1 .. 1 across and up, shape (k, 2)."""
-        renderer = self.cast.renderer
-        camera = renderer.GetActiveCamera()
-        matrix = camera.GetCompositeProjectionTransformMatrix(renderer.GetTiledAspectRatio(), 0.0, 1.0)
-        table = np.array([[matrix.GetElement(row, column) for column in range(4)] for row in range(4)])
-        seen = np.column_stack((points, np.ones(len(points)))) @ table.T
-        ahead = np.where(seen[:, 3] > 1e-9, seen[:, 3], np.nan)
-        return np.nan_to_num(seen[:, :2] / ahead[:, None], nan=9.0)
+        return on_picture(self.cast.renderer, points)
 
     def _say(self, index: int, word: str, place: Floats, theme: Theme) -> None:
         while len(self._labels) <= index:

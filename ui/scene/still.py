@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
 from sim.record import Aim, Frame
+from ui.scene.naming import Floats, named_places
 from ui.scene.picture import grab
 from ui.scene.stage import Stage
 from ui.scene.tools import Solid
@@ -55,6 +56,7 @@ def still(
     tool: object | None = None,
     share: bool = True,
     solids: Sequence[Solid] = (),
+    names: dict[str, Floats] | None = None,
 ) -> QImage:
     """Return a moment drawn at a size [px], the same every time.
 
@@ -64,6 +66,7 @@ def still(
     aim, tool : the push about to be made; None for neither
     share : whether its arrow, outward or inward, is drawn too
     solids : what else works on the metal or carries the car
+    names : where given, filled with the parts in sight and their places, 0 .. 1 from the upper left corner
     """
     whole = [SMOOTHING * side for side in size]
     plotter = pyvista.Plotter(off_screen=True, window_size=whole, lighting="none")
@@ -83,6 +86,8 @@ def still(
         stage.show_aim(aim, tool, share=share)
         stage.show_tools(*solids)
         data = np.ascontiguousarray(grab(plotter)[..., :3])
+        if names is not None:
+            names |= named_places(stage, model.structure, frame.points, look.layers)
         stage.close()
     finally:
         plotter.close()

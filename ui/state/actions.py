@@ -13,6 +13,7 @@ FILE: tuple[Row, ...] = (
     ("save_as", "Save the plan as\u2026", "Ctrl+Shift+S"),
     ("-", "", ""),
     ("picture", "Save a picture of the stage\u2026", "Ctrl+P"),
+    ("figures", "Matching pictures from a list\u2026", "Ctrl+Alt+G"),
     ("mesh", "Save the metal of this moment\u2026", "Ctrl+Shift+E"),
     ("-", "", ""),
     ("bring_back", "Bring back the last sitting", ""),

@@ -26,11 +26,21 @@ from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
 SCHEMA_VERSION = 1
 Style = Literal["colour", "grey", "before"]
+Format = Literal["png", "svg"]
+Theme = Literal["light", "dark"]
+STYLE_WORDS: Mapping[str, str] = {
+    "colour": "in colour",
+    "grey": "in grey, for a copier",
+    "before": "before the push, to foretell on",
+}
 LEAST_PX, MOST_PX = 200, 8000
 
 
 class View(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """Where from and how a state is looked at."""
+    """Where from and how a state is looked at.
+
+    ghost : outline of the start;  path : load path;  room : line to the occupant;  labels : names of parts
+    """
 
     name: str
     camera: str = "three_quarter"
@@ -39,6 +49,8 @@ class View(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     ghost: bool = True
     path: bool = False
     room: bool = False
+    theme: Theme = "light"
+    labels: bool = False
 
 
 class State(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -46,6 +58,7 @@ class State(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 
     plan : name of a plan file without its ending, beside the list or among the ready plans
     move : its number, from 1;  moment : "start", "end" or a kind of event;  words : begins the caption
+    opening_m : the moment nearest to this opening [m], in place of `moment`
     """
 
     name: str
@@ -53,6 +66,7 @@ class State(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     move: int = 1
     moment: str = "end"
     words: str = ""
+    opening_m: float | None = None
 
 
 class Size(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -71,6 +85,7 @@ class FigureList(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     author: str = ""
     licence: str = ""
     styles: tuple[Style, ...] = ("colour",)
+    formats: tuple[Format, ...] = ("png",)
     views: tuple[View, ...] = ()
     states: tuple[State, ...] = ()
     sizes: tuple[Size, ...] = (Size("screen"),)
@@ -126,7 +141,7 @@ def loads(text: str) -> FigureList:
 
 
 def _checked(listed: FigureList) -> FigureList:
-    for field in ("views", "states", "sizes", "styles"):
+    for field in ("views", "states", "sizes", "styles", "formats"):
         if not getattr(listed, field):
             raise PlanError(field, f"are missing; add at least one of the {field}")
     for field in ("views", "states", "sizes"):

@@ -12,6 +12,7 @@ OTHER_WORDS: dict[str, str] = {
     "open": "load file",
     "save": "keep write store",
     "picture": "image export screenshot png slide handout",
+    "figures": "images slides series batch svg png alt text captions figures",
     "mesh": "export vtu stl glb csv other programs numbers",
     "bring_back": "recover crash lost restore",
     "undo": "back take back mistake",

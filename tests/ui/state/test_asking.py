@@ -67,6 +67,24 @@ def answer(asking, first="latch free", way="out", why="inner"):
     asking.choose(WHY, why)
 
 
+class TestHands:
+    def test_most_hands_choose_until_somebody_chooses_otherwise(self, asked):
+        asked.count(FIRST, "latch free", 3)
+        assert asked.now.chosen[FIRST] == "latch free"
+        asked.count(FIRST, "seam parting", 9)
+        assert asked.now.chosen[FIRST] == "seam parting"
+        asked.count(FIRST, "latch free", 9)
+        assert FIRST not in asked.now.chosen  # as many: somebody has to say
+        asked.choose(FIRST, "hinge free")
+        asked.count(FIRST, "latch free", 12)
+        assert asked.now.chosen[FIRST] == "hinge free"
+
+    def test_hands_after_a_choice_leave_it(self, asked):
+        asked.choose(FIRST, "latch free")
+        asked.count(FIRST, "seam parting", 9)
+        assert asked.now.chosen[FIRST] == "latch free"
+
+
 class TestQuestions:
     def test_choices_are_the_competitors_of_the_metal_and_in_no_order_of_nearness(self, frame):
         ladder = frame(ladder=LADDER_OF_A_DOOR).ladder

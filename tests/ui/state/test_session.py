@@ -7,7 +7,7 @@ import pytest
 from sim.move_words import opened
 from sim.plan import Car, Ease, EdgePoint, Plan, Spread
 from ui.state.answers import DoorReady, Ended, FramesReady, MoveReady, Refused, Stopped
-from ui.state.session import Session
+from ui.state.session import AT_ITS_END, Session
 from ui.state.solve_queue import Job
 
 STEP = 0.0025
@@ -72,6 +72,28 @@ def test_holding_and_letting_go_commits_the_opening_reached(sitting, record):
     assert len(session.timeline) == 1 + 5
     assert session.result_here.sentence == "The metal bent."
     assert not session.queue.busy
+
+
+def test_a_push_let_go_early_is_still_meant_to_go_as_far(sitting, record):
+    session = sitting.session
+    push(sitting, record, 2)
+    assert session.plan.moves[0].opening_m == pytest.approx(2 * STEP)
+    assert session.wanted_opening_m == 0.1
+    session.change_move(Spread(opening_m=2 * STEP, door=EdgePoint(depth_m=0.05)), "Depth 50 mm")
+    assert session.plan.moves[0].opening_m == 0.1
+    session.run_selected_to(0.03)
+    assert session.wanted_opening_m == 0.03
+
+
+def test_running_what_stands_at_its_end_says_so(sitting, record):
+    session, said = sitting.session, []
+    session.said.connect(lambda words, _: said.append(words))
+    push(sitting, record, 2)
+    session.run()
+    assert said == [AT_ITS_END]
+    session.timeline.go(0)
+    session.run()
+    assert said == [AT_ITS_END] and session.timeline.at_end
 
 
 def test_undo_brings_back_the_plan_and_redo_finds_the_record_without_solving(sitting, record):
