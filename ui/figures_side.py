@@ -175,7 +175,8 @@ class FiguresSide:
             self._said = f"Stopped after {self._done} of {self.choice.count} pictures: {self._out}"
         elif code == 0:
             changed = [line for line in lines if line.startswith(("VERDICT", "Nothing has"))]
-            made = f"{self._done} pictures with captions and alt texts: {self._out}."
+            many = "picture" if self._done == 1 else "pictures"
+            made = f"{self._done} {many} with captions and alt texts: {self._out}."
             self._said = " ".join((made, *changed))
         else:
             self._said = f"{LOST}: {lines[-1] if lines else 'the process that draws ended by itself.'}"
