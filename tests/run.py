@@ -2,10 +2,12 @@
 
     python3 tests/run.py                    every gate, then every test
     python3 tests/run.py tests/sim -k seam  only these tests, no gates (arguments as pytest takes them)
+    python3 tests/run.py --whole            the same, with the evidence that takes minutes more
     python3 tests/run.py --yes ...          install missing system packages without asking
 
-The tests run in two processes: mechanics, geometry and the window's state where Qt and VTK cannot be
-imported, and all the rest with a screen of its own.
+The tests run in two rounds: mechanics, geometry and the window's state where Qt and VTK cannot be imported,
+and all the rest with a screen. Each round shares its files among the cores, every worker with a screen of its
+own; a test in which a worker dies counts as failed, and the rest goes on (tests/spreading.py).
 """
 
 # First of all, this script's own folder leaves the path: tests/sim would hide the package sim.
@@ -32,6 +34,7 @@ from ui import environment
 EXTRAS = ("test", "dev")
 WITHOUT_GRAPHICS = ("tests/meshes", "tests/sim", "tests/ui/state")
 NO_TESTS_FOUND = 5
+WHOLE = "--whole"
 # Options of pytest whose value could be mistaken for a path: -k sim.
 WITH_VALUE = ("-k", "-m", "-p", "-o", "-W", "-c", "-r")
 
@@ -103,20 +106,21 @@ def present():
 
 
 def spread(cores):
-    """Return pytest's arguments for sharing all tests among the machine's cores, in runs of neighbours."""
-    return ["-n", str(min(cores, MOST_WORKERS)), "--dist", "worksteal"] if cores > 1 else []
+    """Return pytest's arguments for sharing the tests among the machine's cores: see tests/spreading.py."""
+    # One worker is of use too: a test in which the process dies is then one that failed.
+    return ["-n", str(min(cores, MOST_WORKERS)), "--dist", "loadgroup", "--no-loadscope-reorder"]
 
 
 def test_runs(arguments):
     """Return the pytest arguments of each process by name, for these arguments or for all tests."""
     without, others, options = split(arguments)
     runs = {}
+    shared = spread(os.cpu_count() or 1) if set(arguments) <= {WHOLE} else []
     if without or (present() and not others):
-        shared = [] if arguments else spread(os.cpu_count() or 1)
         runs["tests without Qt and VTK"] = BLOCKED + shared + (without or present()) + options
     if others or not without:
         left_out = ["--ignore=" + folder for folder in WITHOUT_GRAPHICS]
-        runs["tests with a screen"] = left_out + (others or ["tests"]) + options
+        runs["tests with a screen"] = shared + left_out + (others or ["tests"]) + options
     return runs
 
 
@@ -174,7 +178,7 @@ def main(arguments):
     needs = environment.HEADLESS + environment.WINDOW + environment.TESTING
     environment.prepare(EXTRAS, needs, assume_yes=assume_yes)
     results = []
-    if not arguments:
+    if set(arguments) <= {WHOLE}:
         results = [run_gate(name, command) for name, command in gates().items()]
     results += [run_tests(name, words) for name, words in test_runs(arguments).items()]
     return summary(results)

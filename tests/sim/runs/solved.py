@@ -1,4 +1,4 @@
-"""Solved moves that several tests look at, each solved once a session; and the readings taken from them.
+"""Solved moves that several tests look at, each solved once a run; and the readings taken from them.
 
 Nothing here decides what is right: it only runs the program and keeps what came out.
 """
@@ -6,16 +6,22 @@ Nothing here decides what is right: it only runs the program and keeps what came
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import cache, cached_property
+from pathlib import Path
 
 import msgspec
 import numpy as np
 
+import assets
+from sim import door_test
+from sim.checks import facts
 from sim.door_model import DoorModel, build_model
 from sim.ledger import Ledger
 from sim.plan import BeltPoint, Car, EdgePoint, Spread, Tool
-from sim.record import Event, Frame, MoveResult
-from sim.run import Begin, MoveRun
+from sim.planfile import load_plan
+from sim.record import Event, Frame, MoveRecord, MoveResult
+from sim.run import Begin, MoveRun, solve_plan
+from tests.once import once
 
 LETS_GO = (
     "seam parting",
@@ -27,6 +33,7 @@ LETS_GO = (
 )
 """Kinds of event in which a part gives; the others tell how the metal moved."""
 
+PLANS = Path(assets.__file__).parent / "plans"
 CAR = Car()
 LIP_M, DEEP_M = 0.005, 0.120
 """Two depths of a tip: on the hem lip, and past the inner bend, which lies at 0.100 m."""
@@ -48,13 +55,23 @@ class Balance:
 
 @dataclass(frozen=True)
 class Solved:
-    """One move, solved."""
+    """One move, solved; what it was solved on is made again where it is asked for."""
 
-    model: DoorModel
-    run: MoveRun
+    of: Car
+    move: Spread
     frames: tuple[Frame, ...]
     result: MoveResult
     balance: tuple[Balance, ...]
+
+    @property
+    def model(self) -> DoorModel:
+        """The door it was solved on."""
+        return build_model(self.of)
+
+    @cached_property
+    def run(self) -> MoveRun:
+        """The run that came to this: solved again where another worker had solved it."""
+        return begun(self.of, self.move, to_its_end=True)
 
     @property
     def first(self) -> Event:
@@ -94,22 +111,56 @@ def belt(along_m: float, lip: str, opening_m: float) -> Spread:
     return Spread(door=BeltPoint(along_m=along_m, lip=lip), opening_m=opening_m)
 
 
+def begun(of: Car, move: Spread, *, to_its_end: bool = False) -> MoveRun:
+    """Return a move on an untouched door, about to begin or followed to its end."""
+    run = MoveRun(build_model(of), move, Begin(build_model(of).start, Ledger()))
+    if to_its_end:
+        for _ in run:
+            pass
+    return run
+
+
 def solve(of: Car, move: Spread) -> Solved:
     """Return a move solved on an untouched door."""
-    return follow(MoveRun(build_model(of), move, Begin(build_model(of).start, Ledger())))
-
-
-solved = lru_cache(maxsize=None)(solve)
-"""The same, kept for the session."""
-
-
-def follow(run: MoveRun) -> Solved:
-    """Return a run followed to its end."""
-    balance = []
+    run, balance = begun(of, move), []
     for frame in run:
         if frame.increment:
             balance.append(balance_of(run))
-    return Solved(run.model, run, run.frames, run.result(with_residual=False), tuple(balance))
+    answer = Solved(of, move, run.frames, run.result(with_residual=False), tuple(balance))
+    answer.__dict__["run"] = run
+    return answer
+
+
+@cache
+def solved(of: Car, move: Spread) -> Solved:
+    """Return the same, solved once for all workers and kept for the session."""
+    kept = []
+
+    def make() -> tuple[object, ...]:
+        kept.append(solve(of, move))
+        return kept[0].frames, kept[0].result, kept[0].balance
+
+    frames, result, balance = once(make, "a move on a door", of, move)
+    return kept[0] if kept else Solved(of, move, frames, result, balance)
+
+
+def done(of: Car, move: Spread) -> facts.Done:
+    """Return what the rows of the installed checks read of a push: the same answer, solved once for both."""
+    answer = solved(of, move)
+    return facts.Done(answer.result, tuple(frame.force_n for frame in answer.frames))
+
+
+@cache
+def ready_records(name: str) -> tuple[MoveRecord, ...]:
+    """Return the records of a ready plan, solved once for all workers."""
+    plan = load_plan(PLANS / f"{name}.toml")
+    return once(lambda: tuple(solve_plan(plan)[1]), "a ready plan", plan)
+
+
+@cache
+def crushed(build: str) -> door_test.Finding:
+    """Return what one build of the side-door test comes to, solved once for all workers."""
+    return once(lambda: door_test.find(build), "side-door test", build, door_test.plan_of(build))
 
 
 def balance_of(run: MoveRun) -> Balance:

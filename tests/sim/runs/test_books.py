@@ -33,7 +33,7 @@ CLOSES = 0.02
 VISCOUS = 0.05
 
 RUNS = {
-    "lip": (CAR, edge(opening_m=0.05, stop_at=())),
+    "lip": (CAR, edge(opening_m=0.06, stop_at=())),
     "deep, past the latch": (CAR, edge(depth_m=DEEP_M, opening_m=0.03, stop_at=())),
     "hinge edge": (CAR, edge(0.5, at="hinge_edge")),
     "belt": (CAR, belt(0.5, "both", 0.025)),

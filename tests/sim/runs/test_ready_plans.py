@@ -9,21 +9,18 @@ The rest compares the program with itself.
 
 import json
 import math
-from pathlib import Path
 
 import msgspec
 import numpy as np
 import pytest
 
-import assets
 from sim.door_model import build_model
 from sim.ledger import Ledger
 from sim.planfile import load_plan, plan_sha256
 from sim.results import MODEL_VERSION, result_json
 from sim.run import Begin, MoveRun, solve_plan
-from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, edge, first_of, solved
+from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, PLANS, edge, first_of, ready_records, solved
 
-PLANS = Path(assets.__file__).parent / "plans"
 TIMES = ("factor_s", "assemble_s", "wall_s")
 NUMBERS = (
     "ledger_closure_ratio", "viscous_ratio", "parted_length_m", "torn_length_m", "latch_demand_ratio",
@@ -56,8 +53,7 @@ def answers():
     """Return plan, records and result.json of both plans by name."""
     out = {}
     for name in ("edge-at-latch", "behind-the-bend"):
-        plan = ready(name)
-        _, records = solve_plan(plan)
+        plan, records = ready(name), ready_records(name)
         out[name] = plan, records, json.loads(result_json(plan, records))
     return out
 
