@@ -210,6 +210,7 @@ class MainWindow(QMainWindow):
                 self._list_lessons(menu)
             if title == "Plan":
                 self.steps_menu = QMenu(tr("Back to a moment of the work"), self)
+                self._steps = QActionGroup(self.steps_menu)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
         for name, action in self.actions_by_name.items():
             action.setCheckable(name in CHECKED or name.startswith(SHUT_PREFIX))
@@ -360,7 +361,8 @@ class MainWindow(QMainWindow):
         first = max(0, len(labels) - STEPS_LISTED)
         labels, position = labels[first:], position - first
         actions = fill(self.steps_menu, labels, lambda index: self.step_wished.emit(first + index))
-        group = QActionGroup(self.steps_menu)
+        self._steps.deleteLater()
+        group = self._steps = QActionGroup(self.steps_menu)
         for index, action in enumerate(actions):
             action.setCheckable(True)
             action.setChecked(index == position)

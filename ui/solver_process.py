@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import contextlib
 import multiprocessing
+import os
 import signal
 import threading
 import time
@@ -28,6 +29,8 @@ LOST = "The solver's process ended by itself; your plan is untouched. Run it aga
 NEWEST, TOUCH, LET_GO = range(3)
 """Places of the flags that both processes see: numbers of what counts, and when the tips were let go."""
 END_S = 3.0
+KILLED_S = 20.0
+"""How long a process that was killed may take to be gone: on a machine with other work, seconds."""
 
 
 class SolverProcess:
@@ -91,8 +94,8 @@ class SolverProcess:
         self._listener.join(END_S)  # who listens sees the process out: two who wait for it can miss its end
         if self._listener.is_alive() or self._process.is_alive():
             self._process.kill()  # it holds nothing that would have to be put away
-            self._listener.join(END_S)
-        self._process.join(END_S)
+            self._listener.join(KILLED_S)
+        self._process.join(KILLED_S)
         ended = not self._process.is_alive() and not self._listener.is_alive()
         self._process = None
         return ended
@@ -135,7 +138,7 @@ def serve(pipe: Any, flags: Any, folder: Path | None) -> None:
             return
         if item is None:
             pipe.send(None)
-            return
+            os._exit(0)  # nothing has to be put away, and taking the mechanics apart takes its time
         answered(bench, item, say, flags)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -143,6 +144,20 @@ def test_no_kernel_is_longer_than_its_own_limit():
     limit = ("--select", "PLR0915", "--config", "lint.pylint.max-statements = 120")
     done = run(sys.executable, "-m", "ruff", "check", "--isolated", *limit, "sim/kernels.py", cwd=ROOT)
     assert done.returncode == 0, done.stdout
+
+
+AT_ONCE = re.compile(
+    r"removeRow\(|setParent\(None\)|shiboken6?\.delete|[Mm]enu\.clear\(\)|removeTab\(|takeCentralWidget\("
+)
+"""What deletes a widget, a row or an action where it stands, or leaves it to the last reference in Python."""
+
+
+def test_nothing_of_the_window_is_deleted_in_the_middle_of_its_own_event():
+    """A row deleted by its own key took the program down: hide it and let Qt delete it later."""
+    assert AT_ONCE.search("form.removeRow(0)") and AT_ONCE.search("self.recent_menu.clear()")
+    for file in (ROOT / "ui").rglob("*.py"):
+        found = AT_ONCE.search(file.read_text(encoding="utf-8"))
+        assert found is None, f"{file}: {found}"
 
 
 def test_the_program_does_not_lean_on_its_tests():

@@ -197,7 +197,9 @@ def set_flag(widget: QWidget, name: str, value: bool) -> None:
 
 def fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> list[QAction]:
     """Put words into a menu, each of which wishes its own number; return their actions."""
-    menu.clear()
+    for old in menu.actions():  # one of them may be what asked for this: it goes once its own event is over
+        menu.removeAction(old)
+        old.deleteLater()
     actions = []
     for index, word in enumerate(words):
         # made here: an action that Qt makes can come back as the wrapper of something else that died

@@ -30,7 +30,9 @@ class Stages(QWidget):
         self._row.setSpacing(0)
         self.captions = [label("", "", wrap=True), label("", "", wrap=True)]
         self._between = line(upright=True)
-        self._between.hide()
+        for part in (self.captions[1], self._between):  # not in the row before there is a second view
+            part.setParent(self)
+            part.hide()
         self.views = [first]
         self._by_key, self._alone = False, False
         self._columns = [self._column(first, self.captions[0])]
