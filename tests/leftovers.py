@@ -58,6 +58,11 @@ def delete_later():
         core.QCoreApplication.sendPostedEvents(None, core.QEvent.Type.DeferredDelete.value)
 
 
+def draws():
+    """Tell whether there is anything of Qt or VTK in this process; without, no walk is worth its while."""
+    return _module("PySide6.QtCore") is not None or _module("vtkmodules.vtkCommonCore") is not None
+
+
 def timers():
     """Return how many timers run, by the name of what they belong to."""
     core, shiboken = _module("PySide6.QtCore"), _module("shiboken6")
@@ -104,12 +109,13 @@ class AfterModule:
     """Running timers and VTK objects before a module of tests, and what is left of it."""
 
     def __init__(self):
-        gc.collect()
+        if draws():
+            gc.collect()
         self._timers, self._drawn = timers(), drawn()
 
     def left(self):
         """Return what the module has left, in words."""
-        for _ in range(3):  # what Qt deletes lets go of cycles, and those of more
+        for _ in range(3 if draws() else 0):  # what Qt deletes lets go of cycles, and those of more
             delete_later()
             gc.collect()
         out = [f"{n} running timer(s) of {name}" for name, n in (timers() - self._timers).items()]
