@@ -34,6 +34,8 @@ SIGHT_M, NEAR_M = 0.005, 0.004  # half the breadth of what one sees a pin throug
 BEHIND_M, OUT_M = 0.020, 0.250  # how far the blades reach past the pin, and their own length, assumed
 OWN_M = 0.018  # round the pin: its own seat, assumed
 GRAIN_M = 0.007  # distance of the points metal is read at
+WELL = 0.7  # well within a line of sight: this part of half its breadth
+GUESSED = 120_000  # as many of these points are made room for at first
 JAW_M = 0.05  # breadth of one blade, assumed
 ALONG_PIN = (0.3, 0.5, 0.7)  # where on the pin the blades may close
 LEANS = (0.0, 1.0, -1.0)  # blades square to the pin, or leaning so that either flank lies along a wall
@@ -51,26 +53,63 @@ class View:
     normal: Floats
 
 
+@kernel
+def sow(
+    points: Floats, triangles: Ints, place: Floats, radius_m: float, grain_m: float, out: Floats, came: Ints
+) -> int:
+    """Fill ``out`` (k, 3) with points on triangles near a place; return how many there are, all told or not.
+
+    Each triangle's own lattice, its spacing ``grain_m`` at most along the longest edge; ``came`` (k, 4): the
+    triangle, two steps from its third corner towards the first and the second, and steps along an edge.
+    """
+    found, room = 0, out.shape[0]
+    spot = np.zeros(3)
+    for row in range(triangles.shape[0]):
+        far2, size2 = 0.0, 0.0
+        for i in range(3):
+            mean = points[triangles[row, 0], i] + points[triangles[row, 1], i] + points[triangles[row, 2], i]
+            far2 += (mean / 3.0 - place[i]) ** 2
+        for k in range(3):
+            edge2 = 0.0
+            for i in range(3):
+                edge2 += (points[triangles[row, k], i] - points[triangles[row, k - 1], i]) ** 2
+            size2 = max(size2, edge2)
+        size = np.sqrt(size2)
+        if far2 > (radius_m + size) ** 2:
+            continue
+        count = max(int(np.ceil(size / grain_m)), 1)
+        for a in range(count + 1):
+            for b in range(count + 1 - a):
+                first, second, third = a / count, b / count, (count - a - b) / count
+                apart2 = 0.0
+                for i in range(3):
+                    spot[i] = first * points[triangles[row, 0], i] + second * points[triangles[row, 1], i]
+                    spot[i] += third * points[triangles[row, 2], i]
+                    apart2 += (spot[i] - place[i]) ** 2
+                if apart2 > radius_m * radius_m:
+                    continue
+                if found < room:
+                    out[found] = spot
+                    came[found, 0], came[found, 1], came[found, 2], came[found, 3] = row, a, b, count
+                found += 1
+    return found
+
+
+def sown(points: Floats, triangles: Ints, place: Floats, radius_m: float) -> tuple[Floats, Ints]:
+    """Return points at most `GRAIN_M` apart on triangles near a place, and what each is: see `sow`."""
+    where, rows = np.ascontiguousarray(points, dtype=float), np.ascontiguousarray(triangles, dtype=np.int64)
+    room = GUESSED
+    while True:
+        out, came = np.empty((room, 3)), np.empty((room, 4), dtype=np.int64)
+        found = sow(where, rows, place, radius_m, GRAIN_M, out, came)
+        if found <= room:
+            return out[:found], came[:found]
+        room = found
+
+
 def grains(points: Floats, triangles: Ints, place: Floats, radius_m: float) -> Floats:
     """Return points at most `GRAIN_M` apart on the triangles near a place, shape (k, 3)."""
-    corner = points[triangles]
-    size = np.linalg.norm(corner - np.roll(corner, 1, axis=1), axis=2).max(axis=1)
-    near = np.linalg.norm(corner.mean(axis=1) - place, axis=1) <= radius_m + size
-    corner, size = corner[near], size[near]
-    if not len(corner):
-        return np.zeros((0, 3))
-    # long thin triangles (rigid members) are cut to what is near by sampling their own lattice
-    out = []
-    counts = np.maximum(np.ceil(size / GRAIN_M).astype(int), 1)
-    for count in np.unique(counts).tolist():
-        mine = corner[counts == count]
-        i, j = np.meshgrid(np.arange(count + 1), np.arange(count + 1), indexing="ij")
-        keep = i + j <= count
-        share = np.stack([i[keep], j[keep], count - i[keep] - j[keep]], axis=1) / count
-        for some in np.array_split(mine, max(1, len(mine) * len(share) // 200_000)):
-            spots = np.einsum("sc,tcx->tsx", share, some).reshape(-1, 3)
-            out.append(spots[np.linalg.norm(spots - place, axis=1) <= radius_m])
-    return np.concatenate(out)
+    return sown(points, triangles, place, radius_m)[0]
 
 
 def looks(outboard_sign: float) -> Floats:
@@ -85,23 +124,29 @@ def looks(outboard_sign: float) -> Floats:
 
 @kernel
 def blocked_ways(
-    spots: Floats, place: Floats, ways: Floats, own_m: float, half_m: float, blocked: Bools
+    spots: Floats, place: Floats, ways: Floats, own_m: float, half_m: float, blocked: Bools, by: Ints
 ) -> None:
-    """Fill along which ways, unit vectors (k, 3), a spot stands between a place and the open.
+    """Fill along which ways, unit vectors (k, 3), a spot stands between a place and the open, and which one.
 
-    A spot stands in the way when it lies within ``half_m`` of the line, further out than ``own_m``.
+    A spot stands in the way when it lies within ``half_m`` of the line, further out than ``own_m``; one well
+    within is told rather than one at the rim, which the next step of the metal may take out of the way.
     """
+    rim2, well2 = half_m * half_m, (WELL * half_m) ** 2
     for w in range(ways.shape[0]):
         blocked[w] = False
+        by[w] = -1
         for k in range(spots.shape[0]):
             along, far2 = 0.0, 0.0
             for i in range(3):
                 d = spots[k, i] - place[i]
                 along += d * ways[w, i]
                 far2 += d * d
-            if along > own_m and far2 - along * along < half_m * half_m:
+            off2 = far2 - along * along
+            if along > own_m and off2 < rim2:
                 blocked[w] = True
-                break
+                by[w] = k
+                if off2 < well2:
+                    break
 
 
 def room_round(spots: Floats, place: Floats, way: Floats, opening_m: float) -> Floats | None:
@@ -126,18 +171,23 @@ def room_round(spots: Floats, place: Floats, way: Floats, opening_m: float) -> F
     return None
 
 
-def view_of(pin: Floats, spots: Floats, outboard_sign: float, opening_m: float) -> View | None:
+def view_of(
+    pin: Floats, spots: Floats, outboard_sign: float, opening_m: float, by: Ints | None = None
+) -> View | None:
     """Return how a fitting can be seen and reached; None where it cannot.
 
     Parameters
     ----------
     pin : shape (2, 3), its two seats [m];  spots : shape (k, 3), points of all metal near it [m]
+    by : filled with which spot stands in the way of each place and way it is looked from, or -1
     """
-    for share in ALONG_PIN:
+    ways = looks(outboard_sign)
+    by = np.zeros((len(ALONG_PIN), len(ways)), dtype=np.int64) if by is None else by
+    by[:] = -1
+    for share, mine in zip(ALONG_PIN, by, strict=True):
         place = pin[0] + share * (pin[1] - pin[0])
-        ways = looks(outboard_sign)
         blocked = np.zeros(len(ways), dtype=bool)
-        blocked_ways(spots, place, ways, NEAR_M, SIGHT_M, blocked)
+        blocked_ways(spots, place, ways, NEAR_M, SIGHT_M, blocked, mine)
         for way in ways[~blocked]:
             normal = room_round(spots, place, way, opening_m)
             if normal is not None:

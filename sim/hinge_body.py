@@ -33,6 +33,7 @@ from sim.exposed import (
 from sim.structure import Structure, Tie
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
 
 KNUCKLE_DEPTH_M = 0.030  # its axis in from the outer face: 20 to 40 mm, from memory
@@ -63,6 +64,10 @@ class Knuckle:
         """Return it turned (3, 3) and shifted (3,) as a rigid body."""
         ways = (turn @ way for way in (self.axis, self.into, self.outboard))
         return Knuckle(turn @ self.middle + shift, *ways)
+
+    def places(self) -> Floats:
+        """Return where it is looked at, shape (k, 3) [m]."""
+        return self.middle + np.outer(ALONG_KNUCKLE, KNUCKLE_TALL_M * self.axis)
 
     def ways(self) -> Floats:
         """Return the ways out along which it is looked for, unit vectors (k, 3)."""
@@ -121,19 +126,20 @@ def set_back(spots: Floats, knuckle: Knuckle) -> Floats:
     return out
 
 
-def hinge_view(knuckle: Knuckle, spots: Floats, opening_m: float) -> View | None:
+def hinge_view(knuckle: Knuckle, spots: Floats, opening_m: float, by: Ints | None = None) -> View | None:
     """Return how a knuckle can be seen and blades set round it; None where it cannot.
 
     Parameters
     ----------
     spots : shape (k, 3), points of all metal near it [m];  opening_m : between the open blades
+    by : filled with which spot stands in the way of each place and way it is looked from, or -1
     """
     ways = knuckle.ways()
+    by = np.zeros((len(ALONG_KNUCKLE), len(ways)), dtype=np.int64) if by is None else by
     seen = np.zeros(len(ways), dtype=bool)
-    for share in ALONG_KNUCKLE:
+    for place, mine in zip(knuckle.places(), by, strict=True):
         blocked = np.zeros(len(ways), dtype=bool)
-        place = knuckle.middle + share * KNUCKLE_TALL_M * knuckle.axis
-        blocked_ways(spots, place, ways, NEAREST_M, SIGHT_M, blocked)
+        blocked_ways(spots, place, ways, NEAREST_M, SIGHT_M, blocked, mine)
         seen |= ~blocked
     for way in ways[seen]:
         normal = room_along(knuckle, spots, way, opening_m)

@@ -14,12 +14,21 @@ from meshes.nearest import nearest_on_triangles
 from sim.bond import END
 from sim.cut_place import blades_of
 from sim.cut_plan import Cut, PillarCut
-from sim.exposed import View, grains, room_for, view_of
-from sim.hinge_body import Knuckle, carried_by, carrier_rows, hinge_view, knuckle_of, set_back
+from sim.exposed import ALONG_PIN, NEAR_M, SIGHT_M, View, grains, looks, room_for, sown, view_of
+from sim.hinge_body import (
+    NEAREST_M,
+    Knuckle,
+    carried_by,
+    carrier_rows,
+    hinge_view,
+    knuckle_of,
+    set_back,
+)
 from sim.model import DoorModel
 from sim.network import Network
 from sim.pillar import WELD_KIND
 from sim.record import Event
+from sim.sight import Blockers, blockers, in_the_way
 from sim.state import State
 from sim.structure import Structure, Tie
 
@@ -52,6 +61,7 @@ class Lookout:
         self.rigid = rigid
         self._places: dict[str, Floats] = {}
         self._still: dict[str, Floats] = {}
+        self._before: dict[str, Blockers | None] = {}  # spares looks, and changes none: sim/sight.py
         for tie in structure.ties:
             if looked_for(tie):
                 own = tie.weights > 0.0
@@ -98,24 +108,50 @@ class Lookout:
         for tie in structure.ties:
             if not looked_for(tie) or (names is not None and tie.name not in names):
                 continue
-            if tie.name in self._knuckles:
-                found = self._hinge_view(tie, structure, points, opening_m)
-            else:
-                ends = self.pin(tie, points)
-                moving = grains(points, structure.triangles, ends.mean(axis=0), FAR_M)
-                spots = np.concatenate([moving, self._still[tie.name]])
-                found = view_of(ends, spots, self.sign, opening_m)
+            look = self._hinge_view if tie.name in self._knuckles else self._pin_view
+            found = look(tie, structure, points, opening_m)
             if found is not None:
                 out[tie.name] = found
         return out
 
+    def _pin_view(self, tie: Tie, structure: Structure, points: Floats, opening_m: float) -> View | None:
+        ends, ways = self.pin(tie, points), looks(self.sign)
+        places = ends[0] + np.outer(ALONG_PIN, ends[1] - ends[0])
+        middle = ends.mean(axis=0)
+        before = self._before.get(tie.name)
+        if before is not None and before.triangle_count == len(structure.triangles):
+            spots, read = before.now(points, structure.triangles)
+            read &= (before.row < 0) | (np.linalg.norm(spots - middle, axis=1) <= FAR_M)
+            if (read & in_the_way(spots, places, ways, NEAR_M, SIGHT_M)).all():
+                return None
+        moving, came = sown(points, structure.triangles, middle, FAR_M)
+        spots = np.concatenate([moving, self._still[tie.name]])
+        by = np.zeros((len(places), len(ways)), dtype=np.int64)
+        found = view_of(ends, spots, self.sign, opening_m, by)
+        self._before[tie.name] = blockers(by, came[:, 0], came, spots, len(structure.triangles))
+        return found
+
     def _hinge_view(self, tie: Tie, structure: Structure, points: Floats, opening_m: float) -> View | None:
         knuckle = carried_by(structure, tie, points, self._knuckles[tie.name])
-        carrier, place = self._carriers[tie.name], knuckle.middle
-        others = grains(points, structure.triangles[~carrier], place, FAR_M)
-        pillar = grains(points, structure.triangles[carrier], place, FAR_M)
-        spots = [others, set_back(pillar, knuckle), self._still[tie.name]]
-        return hinge_view(knuckle, np.concatenate(spots), opening_m)
+        carrier, places, ways = self._carriers[tie.name], knuckle.places(), knuckle.ways()
+        before = self._before.get(tie.name)
+        if before is not None and before.triangle_count == len(structure.triangles):
+            spots, read = before.now(points, structure.triangles)
+            moves = before.row >= 0
+            read &= ~moves | (np.linalg.norm(spots - knuckle.middle, axis=1) <= FAR_M)
+            back = moves & carrier[before.row]
+            spots[back] = set_back(spots[back], knuckle)
+            if (read & in_the_way(spots, places, ways, NEAREST_M, SIGHT_M)).all():
+                return None
+        mine, own = sown(points, structure.triangles[~carrier], knuckle.middle, FAR_M)
+        pillar, its = sown(points, structure.triangles[carrier], knuckle.middle, FAR_M)
+        spots = np.concatenate([mine, set_back(pillar, knuckle), self._still[tie.name]])
+        by = np.zeros((len(places), len(ways)), dtype=np.int64)
+        found = hinge_view(knuckle, spots, opening_m, by)
+        rows = np.concatenate([np.flatnonzero(~carrier)[own[:, 0]], np.flatnonzero(carrier)[its[:, 0]]])
+        came = np.concatenate([own, its])
+        self._before[tie.name] = blockers(by, rows, came, spots, len(structure.triangles))
+        return found
 
     def bar_view(
         self, points: Floats, structure: Structure, beam: int, along_m: float, opening_m: float

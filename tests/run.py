@@ -111,6 +111,11 @@ def present():
     return [folder for folder in WITHOUT_GRAPHICS if (environment.ROOT / folder).is_dir()]
 
 
+def everything(arguments):
+    """Tell whether all tests are asked for, with or without what is evidence only."""
+    return all(word == WHOLE for word in arguments)
+
+
 def spread(cores):
     """Return pytest's arguments for sharing the tests among the machine's cores: see tests/spreading.py."""
     # One worker is of use too: a test in which the process dies is then one that failed.
@@ -121,7 +126,7 @@ def test_runs(arguments):
     """Return the pytest arguments of each process by name, for these arguments or for all tests."""
     without, others, options = split(arguments)
     runs = {}
-    shared = spread(os.cpu_count() or 1) if set(arguments) <= {WHOLE} else []
+    shared = spread(os.cpu_count() or 1) if everything(arguments) else []
     if without or (present() and not others):
         runs["tests without Qt and VTK"] = BLOCKED + shared + (without or present()) + options
     if others or not without:
@@ -188,7 +193,7 @@ def main(arguments):
     needs = environment.HEADLESS + environment.WINDOW + environment.TESTING
     environment.prepare(EXTRAS, needs, assume_yes=assume_yes)
     results = []
-    if set(arguments) <= {WHOLE}:
+    if everything(arguments):
         compiling = begin_compiling()
         results = [run_gate(name, command) for name, command in gates().items()]
         compiling.wait()  # a fault of it is one of the tests' too

@@ -11,9 +11,10 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from sim import lookout
 from sim.door_model import build_model
-from sim.exposed import OUT_M, ROOM_M, SIGHT_M, View, blocked_ways, grains, looks, view_of
-from sim.lookout import OPENING_M, lookout_of
+from sim.exposed import GRAIN_M, OUT_M, ROOM_M, SIGHT_M, View, blocked_ways, grains, looks, view_of
+from sim.lookout import OPENING_M, Lookout, lookout_of, rigid_of
 from sim.plan import Car
 
 PIN_M = 0.02  # from seat to seat
@@ -45,6 +46,28 @@ def test_metal_is_read_close_enough_that_no_line_of_sight_slips_through():
     wanted = points[0] + u[:, None] * (points[1] - points[0]) + v[:, None] * (points[3] - points[0])
     nearest = np.linalg.norm(wanted[:, None] - spots[None], axis=2).min(axis=1)
     assert nearest.max() < SIGHT_M
+
+
+def plain_grains(points, triangles, place, radius_m):
+    """Return the same points, plainly: every triangle's own lattice, then those that are near."""
+    out = []
+    for corner in points[triangles]:
+        size = np.linalg.norm(corner - np.roll(corner, 1, axis=0), axis=1).max()
+        count = max(int(np.ceil(size / GRAIN_M)), 1)
+        shares = [(i, j, count - i - j) for i in range(count + 1) for j in range(count + 1 - i)]
+        spots = np.array(shares) / count @ corner
+        out.append(spots[np.linalg.norm(spots - place, axis=1) <= radius_m])
+    return np.concatenate(out)
+
+
+@pytest.mark.parametrize("radius_m", [0.03, 0.3, 2.0])
+def test_compiled_and_plain_read_the_same_metal(radius_m):
+    structure = build_model(Car(lattice_spacing_m=0.06)).structure
+    place = structure.points[structure.ties[0].nodes].mean(axis=0)
+    fast = grains(structure.points, structure.triangles, place, radius_m)
+    plain = plain_grains(structure.points, structure.triangles, place, radius_m)
+    assert len(fast) == len(plain) > 0
+    np.testing.assert_allclose(fast, plain, rtol=0.0, atol=1e-14)
 
 
 @pytest.mark.parametrize(("gap", "fits"), [(0.020, False), (0.028, False), (0.032, True), (0.06, True)])
@@ -88,7 +111,8 @@ def test_the_compiled_look_is_the_plain_one():
     rng = np.random.default_rng(7)
     spots, place, ways = rng.normal(0.0, 0.1, (400, 3)), np.zeros(3), looks(1.0)
     got = np.zeros(len(ways), dtype=bool)
-    blocked_ways(spots, place, ways, 0.02, 0.006, got)
+    by = np.zeros(len(ways), dtype=np.int64)
+    blocked_ways(spots, place, ways, 0.02, 0.006, got, by)
     along = spots @ ways.T
     off = np.linalg.norm(spots[:, None] - along[:, :, None] * ways[None], axis=2)
     np.testing.assert_array_equal(got, ((along > 0.02) & (off < 0.006)).any(axis=0))
@@ -112,3 +136,50 @@ def test_on_a_shut_door_nothing_is_exposed_and_swung_open_its_latch_is():
     found = swung(20.0)
     assert "latch" in found
     assert OUT_M > ROOM_M and found["latch"].way_out[1] > 0.0
+
+
+class TestWhatStoodInTheWay:
+    """A look is spared while what stood in the way still does, and tells the same as a look anew."""
+
+    @staticmethod
+    def told(look, model, points, *, anew):
+        if anew:
+            look._before.clear()
+        return {
+            name: (view.place.tolist(), view.way_out.tolist(), view.normal.tolist())
+            for name, view in look.views(model.structure, points, OPENING_M).items()
+        }
+
+    def both(self, model, places):
+        keeps, anew = (Lookout(model.structure, rigid_of(model)) for _ in range(2))
+        same = [self.told(keeps, model, p, anew=False) for p in places]
+        assert same == [self.told(anew, model, p, anew=True) for p in places]
+        return same
+
+    def test_while_a_door_swings_open_and_shut(self):
+        model = build_model(Car(lattice_spacing_m=0.06))
+        points = model.start.points
+        pins = [tie.weights @ points[tie.nodes] for tie in model.structure.ties if tie.name.endswith("hinge")]
+        axis = np.mean(pins, axis=0)
+
+        def swung(degrees):
+            a = np.radians(degrees)
+            turn = np.array([[np.cos(a), -np.sin(a), 0.0], [np.sin(a), np.cos(a), 0.0], [0.0, 0.0, 1.0]])
+            return (points - axis) @ turn.T + axis
+
+        told = self.both(model, [swung(d) for d in (0, 0.1, 0.5, 2, 6, 12, 20, 30, 12, 4, 0, 0)])
+        assert not told[0] and "latch" in told[6] and not told[-1]
+
+    def test_on_a_side_whose_pillar_moves(self):
+        model = build_model(Car(lattice_spacing_m=0.09, extent="side"))
+        points = model.start.points
+        heights = np.clip(points[:, 2], 0.0, 1.0)[:, None]
+        pushed = [points + amount * heights * [0.02, 0.1, 0.0] for amount in (0.0, 0.02, 0.1, 0.5, 1.0)]
+        self.both(model, pushed)
+
+    def test_nothing_is_read_again_where_nothing_has_moved(self, monkeypatch):
+        model = build_model(Car(lattice_spacing_m=0.06))
+        look = Lookout(model.structure, rigid_of(model))
+        assert look.views(model.structure, model.start.points, OPENING_M) == {}
+        monkeypatch.setattr(lookout, "sown", None)
+        assert look.views(model.structure, model.start.points + 1e-5, OPENING_M) == {}
