@@ -109,18 +109,13 @@ _last = []
 """The test that ran last: what its fixtures gave it is let go before its module is looked at."""
 
 
-def _whole_program(request):
-    """Tell whether the whole program runs in a test: its closed windows are let go with the next one."""
-    return "system" in request.path.parts
-
-
 @pytest.fixture(autouse=True)
 def _nothing_left(request):
     """Fail a test that leaves a thread, a process or a window behind."""
     _last[:] = [request.node]
     before = leftovers.AfterEach()
     yield
-    left = before.left(windows_too=not _whole_program(request))
+    left = before.left()
     assert not left, f"left behind: {', '.join(left)}"
 
 
@@ -131,5 +126,5 @@ def _nothing_left_of_a_module(request):
     yield
     for test in _last:
         test.funcargs.clear()
-    left = () if _whole_program(request) else before.left()
+    left = before.left()
     assert not left, f"left behind: {', '.join(left)}"

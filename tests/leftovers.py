@@ -89,15 +89,13 @@ class AfterEach:
     def __init__(self):
         self._threads, self._processes, self._windows = threads(), processes(), windows()
 
-    def left(self, *, windows_too=True):
+    def left(self):
         """Return what the test has left, in words; a thread or process that is about to end may end."""
         end = time.monotonic() + PATIENCE_S
         while (threads() - self._threads or processes() - self._processes) and time.monotonic() < end:
             time.sleep(0.02)
         out = [f"thread {t.name!r}" for t in threads() - self._threads]
         out += [f"process {p.name!r}" for p in processes() - self._processes]
-        if not windows_too:
-            return out
         if windows().keys() - self._windows.keys():
             gc.collect()
             delete_later()

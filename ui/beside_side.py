@@ -228,7 +228,9 @@ class BesideSide:
             camera = first.renderer.GetActiveCamera()
             self._view.renderer.SetActiveCamera(camera)
             self._view.renderer.camera_set = True
-            camera.AddObserver("ModifiedEvent", self._camera_moved)
+            watch = camera.AddObserver("ModifiedEvent", self._camera_moved)
+            # VTK holds who watches, unseen by Python's collector: both would keep each other for good
+            self.window.closing.connect(lambda: camera.RemoveObserver(watch))
             self._side.more_stages.append(self._view.stage)
         return self._view
 

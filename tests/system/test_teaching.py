@@ -215,8 +215,10 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
     def note(index, view):
         renders[index] += not view._smooth  # the smoothed frame at rest comes on top
 
-    for index, view in enumerate(views):
+    watches = [
         view.ren_win.AddObserver("EndEvent", lambda *_, index=index, view=view: note(index, view))
+        for index, view in enumerate(views)
+    ]
     still = None
     while still != renders:  # what the end asked for has been drawn
         still = list(renders)
@@ -224,6 +226,8 @@ def test_two_plans_stand_side_by_side_by_one_clock_and_one_camera(app, qtbot, ke
     renders[:] = [0, 0]
     keys("Left")
     assert renders == [1, 1]
+    for view, watch in zip(views, watches, strict=True):
+        view.ren_win.RemoveObserver(watch)  # it would keep the view it looks at
     assert session.timeline.position == beside.place(0)
     keys("b")
     assert not beside.on
