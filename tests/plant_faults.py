@@ -61,6 +61,20 @@ FAULTS = (
         "tests/sim/properties/test_rigid.py::test_it_pushes_and_never_pulls[0.001-cylinder]",
     ),
     Fault(
+        "a tip pulls",
+        "sim/springs.py",
+        "if drive.pushes_only and gap < 0.0:",
+        "if False and gap < 0.0:",
+        "tests/sim/properties/test_contact.py::test_a_tip_pushes_by_its_travel_and_never_pulls[-0.0001]",
+    ),
+    Fault(
+        "a strap pushes away what it holds",
+        "sim/grounds.py",
+        "read[i] = -prop.stiffness_n_per_m * gap",
+        "read[i] = prop.stiffness_n_per_m * gap",
+        "tests/sim/properties/test_contact.py::test_a_prop_holds_against_the_way_it_is_left[strap]",
+    ),
+    Fault(
         "a ram pulls",
         "sim/strut.py",
         "force = stiffness * max(length_m - now, 0.0)",
@@ -270,6 +284,58 @@ FAULTS = (
         "if float(np.linalg.norm(force)) > most_n:",
         "if float(np.linalg.norm(force)) > 1.0e9 * most_n:",
         "tests/sim/runs/test_holding.py::test_weak_hands_move_it_no_further_and_it_says_so",
+    ),
+    Fault(
+        "metal flows a fifth above its stress",
+        "sim/yielding.py",
+        "flow = yield_pa + hardening_pa * old\n",
+        "flow = 1.2 * yield_pa + hardening_pa * old\n",
+        "tests/sim/verification/test_yielding.py::"
+        "test_pulled_strip_yields_at_the_same_force_whatever_the_lattice[30.0]",
+    ),
+    Fault(
+        "a stretched sheet does not narrow",
+        "sim/yielding.py",
+        "bulk = young_pa / (1.0 - poisson_ratio)",
+        "bulk = young_pa / (1.0 - 0.0 * poisson_ratio)",
+        "tests/sim/verification/test_membrane.py::test_bar_lengthens_and_narrows_as_hooke_says[0.0-0.3]",
+    ),
+    Fault(
+        "a tube folds at half its plastic moment",
+        "sim/chains.py",
+        "limit.append(beam.plastic_moment_n_m)",
+        "limit.append(0.5 * beam.plastic_moment_n_m)",
+        "tests/sim/verification/test_beams.py::test_tube_collapses_at_its_plastic_moment",
+    ),
+    Fault(
+        "slip parts a seam at the strength of peel",
+        "sim/bond.py",
+        "plateau, end, shear_ratio**2, pressure",
+        "plateau, end, shear_ratio**0, pressure",
+        "tests/sim/verification/test_bonds.py::test_strengths_meet_on_the_ellipse[0.7-weld]",
+    ),
+    Fault(
+        "a wedged striker pushes itself out",
+        "sim/rubbing.py",
+        "return after * unit, 0.5",
+        "return -after * unit, 0.5",
+        "tests/sim/properties/test_rubbing.py::"
+        "test_a_block_pulled_through_the_network_moves_when_friction_is_overcome",
+    ),
+    Fault(
+        "a tip shears a sheet out along its width alone",
+        "sim/shear.py",
+        "return width_m + 2.0 * depth_m",
+        "return width_m + 0.0 * depth_m",
+        "tests/sim/verification/test_grips.py::test_a_pad_shears_its_sheet_out_on_three_sides",
+    ),
+    Fault(
+        "a latch weaker than the rule",
+        "sim/latch.py",
+        "LATCH_FLOOR_N = (11.0e3, 9.0e3, 9.0e3)\n",
+        "LATCH_FLOOR_N = (9.9e3, 9.0e3, 9.0e3)\n",
+        "tests/sim/verification/test_fittings.py::"
+        "test_fitting_at_the_floor_holds_the_regulations_force_and_then_lets_go",
     ),
     Fault(
         "a tear's energy ignored",

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.choice import ChoiceRow, only_stop, step_focus
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import button, dress, label, line
+from ui.panels.pieces import button, column_area, dress, label, line
 from ui.state.asking import Asking, Standing
 from ui.state.questions import OWN, WHY, Question
 from ui.state.tongue import tr
@@ -95,12 +95,7 @@ class AskCard(QWidget):
         column.addWidget(self.about)
         column.addLayout(self._body)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setAccessibleName(tr("Prediction"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        area = column_area(tr("Prediction"), inside)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         return area
 

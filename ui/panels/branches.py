@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from ui.panels.bars import Painted
 from ui.panels.look import GRID
-from ui.panels.pieces import button, label
+from ui.panels.pieces import button, column_area, label
 from ui.state.branches import Branch
 from ui.state.tongue import tr
 
@@ -175,12 +175,7 @@ class BranchPage(QWidget):
         column.setContentsMargins(GRID, 0, GRID, GRID)
         column.addWidget(self.tree)
         column.addStretch(1)
-        self._area = area = QScrollArea()
-        area.setAccessibleName(tr("Steps and branches"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area = area = column_area(tr("Steps and branches"), inside)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         back = button("Back to the plan", "primary")
         back.clicked.connect(self.done)

@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -18,7 +17,7 @@ from sim.problems import PlanError
 from sim.units import Units, force, length
 from ui.panels.car_fields import CarFields
 from ui.panels.look import GRID
-from ui.panels.pieces import button, label
+from ui.panels.pieces import button, column_area, label
 from ui.panels.tool_fields import ToolFields
 from ui.state.car_fields import change_words, changed, one_line
 from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
@@ -69,12 +68,7 @@ class CarForm(QWidget):
         column.addLayout(self._curve())
         column.addWidget(self.use, 0, Qt.AlignmentFlag.AlignRight)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setAccessibleName(tr("Car and tool"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area = column_area(tr("Car and tool"), inside)
         foot = QHBoxLayout()
         foot.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
         foot.addWidget(back)

@@ -9,7 +9,7 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import FittedButton, IconButton, button, dress, label, line, set_flag
+from ui.panels.pieces import FittedButton, IconButton, button, column_area, dress, label, line, set_flag
 from ui.state.tongue import tr
 
 
@@ -165,12 +165,7 @@ class LessonPanel(QWidget):
             part.setContentsMargins(GRID // 2, GRID // 2, GRID // 2, 0)
             column.addWidget(part)
         column.addStretch(1)
-        self._area = QScrollArea()
-        self._area.setAccessibleName(tr("Steps of the lesson"))
-        self._area.setWidgetResizable(True)
-        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._area.setFrameShape(QFrame.Shape.NoFrame)
-        self._area.setWidget(inside)
+        self._area = column_area(tr("Steps of the lesson"), inside)
         return self._area
 
     def _foot(self) -> QHBoxLayout:

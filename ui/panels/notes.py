@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import button, dress, label, line
+from ui.panels.pieces import button, column_area, dress, label, line
 from ui.state.tongue import tr
 
 
@@ -80,12 +80,7 @@ class NotesWindow(QWidget):
         for part in (self._title, self._words, self._notes, self._standing):
             column.addWidget(part)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setAccessibleName(tr("Notes for the teacher"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        area = column_area(tr("Notes for the teacher"), inside)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         return area
 

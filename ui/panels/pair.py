@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import button, dress, label, line
+from ui.panels.pieces import button, column_area, dress, label, line
 from ui.state.pair_words import PairWords
 from ui.state.tongue import tr
 
@@ -74,13 +74,7 @@ class PairPage(QWidget):
         column.addWidget(self.choice)
         column.addLayout(self._body)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setAccessibleName(tr("Two plans side by side"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        return area
+        return column_area(tr("Two plans side by side"), inside)
 
     def set_look(self, look: Look) -> None:
         """Keep the look for parts to come."""

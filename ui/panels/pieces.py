@@ -6,7 +6,16 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent
-from PySide6.QtWidgets import QFrame, QLabel, QMenu, QPushButton, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
 
 from ui.panels.look import Look
 from ui.state.tongue import tr
@@ -135,6 +144,17 @@ class Hairline(QFrame):
 def line(*, upright: bool = False) -> QFrame:
     """Return a hairline."""
     return Hairline(upright=upright)
+
+
+def column_area(name: str, inside: QWidget) -> QScrollArea:
+    """Return a frameless area in which a column scrolls up and down; ``name`` is read for it, translated."""
+    area = QScrollArea()
+    area.setAccessibleName(name)
+    area.setWidgetResizable(True)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setWidget(inside)
+    return area
 
 
 def button(text: str, name: str = "", tip: str = "") -> QPushButton:

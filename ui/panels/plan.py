@@ -9,14 +9,13 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QMenu,
-    QScrollArea,
     QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import IconButton, button, label, line, set_flag
+from ui.panels.pieces import IconButton, button, column_area, label, line, set_flag
 from ui.panels.wreck_card import WreckPanel
 from ui.state.cards import Card
 from ui.state.move_fields import NEW_MOVES
@@ -166,13 +165,8 @@ class PlanPanel(QWidget):
         self._gap = line()
         self._gap.setParent(inside)
         self._gap.hide()
-        self._area = area = QScrollArea()
-        area.setAccessibleName(tr("Moves of the plan"))
+        self._area = area = column_area(tr("Moves of the plan"), inside)
         self._brought = -1
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QFrame.Shape.NoFrame)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.setSpacing(0)

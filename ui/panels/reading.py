@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import label, line
+from ui.panels.pieces import column_area, label, line
 from ui.state.reading import Reading
 from ui.state.tongue import tr
 
@@ -65,12 +65,7 @@ class ReadingPanel(QWidget):
         column.addWidget(self._still)
         column.setStretchFactor(self._plot_place, 20)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setAccessibleName(tr("Reading"))
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area = column_area(tr("Reading"), inside)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(area)
