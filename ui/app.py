@@ -136,6 +136,7 @@ class App:
         scrub.released.connect(acting.let_go)
         scrub.released.connect(window.focus_stage)  # the button is shut until the metal rests: Return runs on
         scrub.run_wished.connect(acting.run_to)
+        acting.lessons.look_ahead = self.worker.look_ahead
         acting.presenter.changed = lambda: self.showing.later("moment")
         self.showing.more += [acting.plan_side.show_wreck, acting.plan_side.show, acting.prompts.show]
         self.showing.page_words = lambda: acting.maps.class_words

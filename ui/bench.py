@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import dataclasses
 import time
 from collections import OrderedDict
@@ -122,6 +123,11 @@ class Bench:
             self._say(Ended(request.number))
             return False
         return True
+
+    def look_ahead(self, plan: Plan) -> None:
+        """Set out the car of a plan that may be shown next, and say so; nothing where it cannot be."""
+        with contextlib.suppress(PlanError, MeshError):
+            self._door(Request(0, Job.PREPARE, plan))
 
     def touch(self, wish: TouchWish, dropped: Callable[[], bool]) -> None:
         """Try a push; says the metal's elastic answer once known, and ends with Touched or Untouched."""

@@ -13,12 +13,14 @@ import sys
 import threading
 import time
 import traceback
+from dataclasses import dataclass
 from pathlib import Path
 from queue import SimpleQueue
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from sim.plan import Plan
 from ui.solver_process import LET_GO, NEWEST, TOUCH, SolverProcess, answered, fault
 from ui.state.aims import TouchWish
 from ui.state.answers import Answer, Stopped, Untouched
@@ -35,6 +37,14 @@ def give_back() -> None:
     """Give freed memory back to the system where its C library keeps it: nearly 100 MB after a run."""
     with contextlib.suppress(OSError, AttributeError, TypeError):
         ctypes.CDLL(None).malloc_trim(0)
+
+
+@dataclass(frozen=True)
+class Ahead:
+    """A plan that may be shown next; ``number`` is of the request after which it was thought of."""
+
+    number: int
+    plan: Plan
 
 
 class Answers:
@@ -76,7 +86,7 @@ class Worker(QObject):
         self._folder = folder
         sys.setswitchinterval(SWITCH_INTERVAL_S)
         self.answers = Answers()
-        self._requests: SimpleQueue[Request | TouchWish | None] = SimpleQueue()
+        self._requests: SimpleQueue[Request | TouchWish | Ahead | None] = SimpleQueue()
         self._flags = [0.0, 0.0, 0.0]
         self._solver = SolverProcess(self._say, folder)
         self._bench: Bench | None = None
@@ -96,6 +106,10 @@ class Worker(QObject):
         """Take a wish for a touch; an older one is given up, and this one as soon as there is a request."""
         self._flag(TOUCH, wish.number)
         self._requests.put(wish)
+
+    def look_ahead(self, plan: Plan) -> None:
+        """Have a plan's car set out before it is asked for, if nothing is asked for until then."""
+        self._requests.put(Ahead(int(self._flags[NEWEST]), plan))
 
     def let_go(self) -> None:
         """End the held push at the next point of the grid."""
@@ -121,6 +135,10 @@ class Worker(QObject):
 
     def _serve(self) -> None:
         while (item := self._requests.get()) is not None:
+            if isinstance(item, Ahead):
+                if self._flags[NEWEST] <= item.number:
+                    self._have_bench().look_ahead(item.plan)
+                continue
             if self._is_dropped(item):
                 self._say(Untouched(item.number) if isinstance(item, TouchWish) else Stopped(item.number))
                 continue
@@ -130,12 +148,16 @@ class Worker(QObject):
                 self._say(fault(item, traceback.format_exc()))
             give_back()
 
-    def _do(self, item: Request | TouchWish) -> None:
+    def _have_bench(self) -> Bench:
         # Imported in the thread and not at the top: the window shows before the mechanics are loaded.
         from ui.bench import Bench
         from ui.start_files import StartFiles
 
-        bench = self._bench = self._bench or Bench(self._say, StartFiles(self._folder))
+        self._bench = self._bench or Bench(self._say, StartFiles(self._folder))
+        return self._bench
+
+    def _do(self, item: Request | TouchWish) -> None:
+        bench = self._have_bench()
         as_built = isinstance(item, TouchWish) and not item.before[1]
         if as_built or not _is_of_a_side(item):  # a side as it was built is known here, too
             answered(bench, item, self._say, self._flags)

@@ -74,6 +74,8 @@ class LessonSide:
         self._laying = False
         session.arrow_waits = self._arrow_waits
         session.timeline.moved.connect(self._note_push)
+        self.look_ahead: Callable[[Plan], object] = lambda _plan: None
+        """Has the car of a plan set out before a step asks for it."""
         window.left_pages.addWidget(self.panel)
         filing.open_lesson = self.open
         panel = self.panel
@@ -183,6 +185,8 @@ class LessonSide:
         self._place()
         other = self.walk.results.get(step.beside)
         self.show_map(step.map, None if other is None else other.plan)
+        if result is None:
+            self._look_ahead()
 
     def put_beside(self) -> bool:
         """Put the step's own second plan beside the first; return whether it has one that can stand there."""
@@ -253,8 +257,17 @@ class LessonSide:
         self._laying = False
         self._show_if_open()
         self._note_push()
+        self._look_ahead()
         # a door that is drawn for the first time looks from its own place: ours comes after that
         QTimer.singleShot(0, self.window, lambda: QTimer.singleShot(0, self.window, self._look_again))
+
+    def _look_ahead(self) -> None:
+        """Have the car of the next step with a plan set out meanwhile, so that its picture comes at once."""
+        coming = [
+            self.walk.results[step.plan] for step in self.walk.steps[self.walk.position + 1 :] if step.plan
+        ]
+        if coming and not self.session.is_set_out(coming[0].plan.car):
+            self.look_ahead(coming[0].plan)
 
     def _look_again(self) -> None:
         """Go to the view of the step shown."""

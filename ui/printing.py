@@ -31,7 +31,7 @@ INK, QUIET, LINE = QColor("#17191c"), QColor("#51575d"), QColor("#9aa0a5")
 FAMILIES = ("Noto Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans")
 PEN_MM = 0.18
 SHRUNK = (1.0, 0.97, 0.94, 0.91, 0.88)
-"""A page that runs over by a little is made this much smaller, before it becomes two."""
+"""What runs over by a little is made this much smaller, before it takes one page more."""
 
 
 def family() -> str:
@@ -104,12 +104,15 @@ def _fitted(
     text: str, device: QPagedPaintDevice, paper: _Paper, pictures: Mapping[str, QImage]
 ) -> tuple[QTextDocument, float]:
     """Return a page's document and its scale: a little smaller where that keeps it on one sheet of paper."""
-    whole = with_whole_rows(text, lambda html: _document(html, device, paper, pictures, 1.0))
-    if whole.pageCount() != 2:
-        return whole, 1.0
-    for scale in SHRUNK[1:]:
-        smaller = _document(text, device, paper, pictures, scale)
-        if smaller.pageCount() == 1:
+
+    def laid_out(scale: float) -> QTextDocument:
+        return with_whole_rows(text, lambda html: _document(html, device, paper, pictures, scale))
+
+    whole = laid_out(1.0)
+    pages = whole.pageCount()
+    for scale in SHRUNK[1:] if pages == 2 else SHRUNK[1:3] if pages > 2 else ():
+        smaller = laid_out(scale)
+        if smaller.pageCount() < pages:
             return smaller, scale
     return whole, 1.0
 

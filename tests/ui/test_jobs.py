@@ -7,10 +7,10 @@ import pytest
 
 from sim.aim import TOUCH_M
 from sim.door_model import build_model
-from sim.plan import EdgePoint, Plan, Spread, Tool
+from sim.plan import Car, EdgePoint, Plan, Spread, Tool
 from sim.push import make_push
 from sim.run import solve_plan
-from ui.jobs import Answers, Worker
+from ui.jobs import Ahead, Answers, Worker
 from ui.state.aims import TouchWish
 from ui.state.answers import (
     Aimed,
@@ -227,3 +227,25 @@ def test_a_touch_of_a_push_that_cannot_be_made_is_no_fault(worker):
     worker.try_touch(wish)
     found, _ = touched(worker, wish)
     assert isinstance(found[-1], Untouched) and not found[-1].report
+
+
+def test_a_car_that_may_be_shown_next_is_set_out_unless_something_is_asked_for_first():
+    worker = Worker()
+    try:
+        cars = [Car(lattice_spacing_m=0.09), Car(lattice_spacing_m=0.085), Car(lattice_spacing_m=0.08)]
+        worker.look_ahead(Plan(car=cars[0]))
+        worker.look_ahead(Plan(car=Car(lattice_spacing_m=-1.0)))  # cannot be set out: nothing is said
+        worker.look_ahead(Plan(car=cars[1]))
+        asked = Request(1, Job.PREPARE, Plan(car=cars[2]))
+        found, end = [], time.perf_counter() + 60.0
+        while len(found) < 2 and time.perf_counter() < end:
+            found += worker.answers.empty()
+            time.sleep(0.01)
+        assert [(type(one), one.car) for one in found] == [(DoorReady, cars[0]), (DoorReady, cars[1])]
+        worker.submit(asked)
+        worker._requests.put(Ahead(0, Plan(car=Car(lattice_spacing_m=0.07))))  # thought of before it
+        said = wait(worker, asked, is_last)
+        assert said[0].car == cars[2]
+    finally:
+        assert worker.close()
+    assert worker.answers.empty() == []

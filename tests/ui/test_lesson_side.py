@@ -144,6 +144,27 @@ def test_the_arrow_waits_until_something_of_the_push_has_been_seen(hands, solved
     assert not session.hides(ARROW)
 
 
+def test_the_car_of_a_step_to_come_is_set_out_meanwhile(hands, solved, tmp_path):
+    model = solved[2][0]
+    other = PLAN.replace("lattice_spacing_m = 0.09", "lattice_spacing_m = 0.08")
+    (tmp_path / "push.toml").write_text(PLAN, encoding="utf-8")
+    (tmp_path / "other.toml").write_text(other, encoding="utf-8")
+    text = LESSON.replace(
+        '[[steps]]\nphase = "show"', '[[plans]]\nname = "other"\nfile = "other"\n[[steps]]\nphase = "show"'
+    )
+    text = text.replace('title = "After"\nplan = "push"', 'title = "After"\nplan = "other"')
+    (tmp_path / "two.toml").write_text(text, encoding="utf-8")
+    lessons, ahead = hands.acting.lessons, []
+    lessons.look_ahead = ahead.append
+    lessons.open(tmp_path / "two.toml")
+    assert ahead == []  # first things first
+    hands.answer_door(model)
+    assert [one.car.lattice_spacing_m for one in ahead] == [0.08]
+    hands.acting.act("event_on")
+    hands.answer_door(model)
+    assert len(ahead) == 1  # nothing comes after it
+
+
 def test_run_plays_what_is_known(hands, solved):
     path, _, (model, records) = solved
     hands.acting.lessons.open(path)

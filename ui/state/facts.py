@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from sim.move_words import is_driven, opening_of, words_of
-from sim.plan import Move, Plan
+from sim.plan import Car, Move, Plan
 from ui.state.aims import Aims, Before
 from ui.state.asking import Asking
 from ui.state.beside import Beside
@@ -54,6 +54,10 @@ class Facts:
         """The door of the plan's car, once it has been set out."""
         found = self._known.door(self.plan.car)
         return None if found is None else found[0]
+
+    def is_set_out(self, car: Car) -> bool:
+        """Tell whether a car's door or side is there to be shown."""
+        return self._known.door(car) is not None
 
     @property
     def start(self) -> Frame | None:

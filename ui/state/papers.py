@@ -109,7 +109,8 @@ def _key_page(lesson: Lesson, items: Sequence[Item], left_out: int) -> str:
         "For the teacher. It is what the runs themselves say."
     )
     rows = [(f"<b>{k}</b>", said(item.ask), said(reveal(item))) for k, item in enumerate(items, 1)]
-    body += table(("", "Question", "In the model, and why"), rows, (5, 40, 55), size="9pt")
+    if rows:
+        body += table(("", "Question", "In the model, and why"), rows, (5, 40, 55), size="9pt")
     few = "One question is" if left_out == 1 else f"{left_out} questions are"
     if left_out:
         body += paragraph(f"{few} left out: the model is not settled there. Show them and talk.", above=8)

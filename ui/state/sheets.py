@@ -304,7 +304,10 @@ def lesson_on_paper(
     body += _local(overlay)
     body += heading("Limits, and hazards to name")
     body += bullets(
-        (*lesson.limits, *(f"{name}: {hazards()[name]}" for name in lesson.hazards if name in hazards()))
+        (
+            *lesson.limits,
+            *(f"{name.capitalize()}: {hazards()[name]}" for name in lesson.hazards if name in hazards()),
+        )
     )
     return Sheet("Lesson", lesson.title, (body,))
 

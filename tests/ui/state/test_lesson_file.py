@@ -8,6 +8,7 @@ import pytest
 from sim import kept
 from sim.problems import PlanError
 from tests.ui.state.lesson_tools import LESSON
+from ui.state.lesson import FIGURE
 from ui.state.lesson_check import expectation, looked_through
 from ui.state.lesson_file import (
     dumps_lesson,
@@ -137,6 +138,17 @@ class TestReadyLessons:
             assert item.key.outcome in [choice.outcome for choice in item.choices], item.question.name
             assert item.why, item.question.name
         assert any(item.key.settled for item in items) or name in ("00-parts-of-a-door", "05-high-striker")
+
+    def test_a_step_shows_the_move_whose_figures_it_tells(self, name):
+        lesson = load_lesson(ready_path(name))
+        results = results_of(lesson, ready_path(name))
+        for step in lesson.steps:
+            if step.moment == "start" or not step.plan:
+                continue
+            result = results[step.plan]
+            last = next(k for k, move in enumerate(result.kept.moves, 1) if move is result.move())
+            told = [int(n or last) for plan, _, n in FIGURE.findall(step.words) if plan == step.plan]
+            assert not told or max(told) == step.move, step.title
 
     def test_a_step_that_asks_stands_before_the_push_it_asks_of(self, name):
         for step in load_lesson(ready_path(name)).steps:
