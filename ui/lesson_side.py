@@ -19,12 +19,12 @@ from ui.lesson_windows import NO_LESSON, LessonWindows
 from ui.main_window import MainWindow
 from ui.panels.lesson import LessonPanel, StepWords
 from ui.state.asking import Standing
-from ui.state.lesson import FIGURE, Step
+from ui.state.lesson import Step
 from ui.state.lesson_file import load_lesson, ready_lessons, ready_path
+from ui.state.lesson_notes import notes_of
 from ui.state.lesson_results import PlanResult, moment_at, starts_of
 from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
-from ui.state.signs import hazards
 from ui.state.view_options import COLOUR_WORDS, Shown
 
 if TYPE_CHECKING:
@@ -33,8 +33,6 @@ if TYPE_CHECKING:
 
 FIRST_LOOK = "00-parts-of-a-door"
 """The ready lesson for whoever has never seen a door from inside."""
-NOTES_WAIT = "The notes wait until prediction and outcome are compared; F7 shows them in their own window."
-NOTES_HELD = "What came out stands here once the push has been run; F7 shows it in its own window."
 
 
 class LessonSide:
@@ -373,12 +371,13 @@ class LessonSide:
         if walk.lesson is None:
             return
         self._shown_as = self._as_shown()
+        notes = notes_of(walk, to_come=self._is_to_come, unspoken=self.session.asking.unspoken)
         steps = tuple(
             StepWords(
                 step.title,
                 step.phase,
                 walk.fill(step.words) if k == walk.position else "",
-                self._notes_of(k) if k == walk.position else "",
+                notes if k == walk.position else "",
                 bool(step.question),
                 self._beside_title(step),
             )
@@ -393,22 +392,6 @@ class LessonSide:
             stale=walk.stale_words,
             local=self.windows.local_words(),
         )
-
-    def _notes_of(self, index: int) -> str:
-        """Return what the teacher reads at a step; the first one names the hazards."""
-        walk = self.walk
-        assert walk.lesson is not None
-        if walk.steps[index].question and self.session.asking.unspoken:
-            return NOTES_WAIT  # the class sees this window, and they often tell the outcome
-        lines = walk.steps[index].notes.splitlines()
-        told = [line for line in lines if not (self._is_to_come and FIGURE.search(line))]
-        if told != lines:  # a line with a figure of the run would tell the class what comes
-            told.append(NOTES_HELD)
-        notes = walk.fill("\n".join(told))
-        named = [
-            f"{name.capitalize()}: {hazards()[name]}" for name in walk.lesson.hazards if name in hazards()
-        ]
-        return "\n\n".join((notes, "Hazards to name:", *named)) if index == 0 and named else notes
 
     def _beside_title(self, step: Step) -> str:
         if step.map:  # the map stands for both plans

@@ -14,11 +14,11 @@ from sim.planfile import load_plan
 from sim.run import solve_plan, start_frame
 from ui.acting import Acting
 from ui.filing import Filing
-from ui.lesson_side import NOTES_HELD, NOTES_WAIT
 from ui.main_window import MainWindow
 from ui.panels.reading import FIRST_WORDS
 from ui.showing import Showing
 from ui.state.answers import DoorReady, Ended, MoveReady
+from ui.state.lesson_notes import NOTES_HELD, NOTES_WAIT
 from ui.state.lesson_results import NOT_YET
 from ui.state.locks import ARROW, LOCK_WORDS, MAP, WAITS
 from ui.state.session import Session
