@@ -184,7 +184,7 @@ def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], rig
         return "Some steps of the run did not come to rest."
     if question.asks in FIRST and moves[0].margin_ratio < CLOSE_RATIO and moves[0].rival:
         return "Two parts were nearly as close to giving."
-    if not any(side.kept is not None and side.kept.neighbours for side in sides):
+    if not all(side.kept is not None and side.kept.neighbours for side in sides):
         return "It has not been run beside its own place, so it is not known whether that decides."
     beside = _beside(question, sides)
     if not any(words in LATTICES for words, _ in beside):
