@@ -251,21 +251,21 @@ class Props:
         """Return the nodes of each prop."""
         return [prop.nodes for prop in self._all]
 
-    def _gap(self, prop: Prop, points: Floats) -> Floats:
-        """Return how far what it holds is from its place, less what the prop lets it, shape (3,) [m]."""
+    def _gap(self, prop: Prop, place: Floats, points: Floats) -> Floats:
+        """Return how far what it holds is from a place, less what the prop lets it, shape (3,) [m]."""
         at = points[prop.nodes] - np.where(
             np.isin(prop.nodes, self._body)[:, None], self._rest[prop.nodes], 0.0
         )
-        gap: Floats = prop.weights @ at - prop.place
+        gap: Floats = prop.weights @ at - place
         if prop.way is None:
             return gap
         return np.asarray(min(float(gap @ prop.way), 0.0) * prop.way)
 
-    def forces(self, points: Floats, _: State, __: Load, ev: Evaluation) -> None:
+    def forces(self, points: Floats, _: State, load: Load, ev: Evaluation) -> None:
         """Add what the props hold with; fill ``ev.read`` with their forces on the metal (props, 3) [N]."""
-        stored, read = 0.0, np.zeros((len(self._all), 3))
+        stored, read, moved = 0.0, np.zeros((len(self._all), 3)), load.places or {}
         for i, prop in enumerate(self._all):
-            gap = self._gap(prop, points)
+            gap = self._gap(prop, moved.get(i, prop.place), points)
             read[i] = -prop.stiffness_n_per_m * gap
             stored += 0.5 * prop.stiffness_n_per_m * float(gap @ gap)
             ev.forces[prop.nodes] -= prop.weights[:, None] * read[i]

@@ -8,17 +8,15 @@ line.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from sim.grounds import PROP_FORCE
+from sim.hands import HandsStepper
 from sim.increment import Point, Stepper
-from sim.ledger import spent
-from sim.losses import carried_drag_j
-from sim.newton import equilibrate
 from sim.problems import PlanError
 from sim.structure import Structure, Tie
 from sim.surround import Prop, Surround
@@ -30,6 +28,9 @@ HANDS_N_PER_M = 2.0e4  # arms and gloves: a hand's breadth less at 500 N would b
 STRAP_N_PER_M = 1.0e5  # a strap of a metre or two, from memory
 PROP_N_PER_M = 5.0e5  # a strut or a stack of timber under an edge, assumed
 STEP_M = 0.02  # way of the hands in one increment
+HANDS_DRAG_N_PER_M = (
+    0.5  # per node and increment: a tenth of a tool's, for a swing goes hundreds of mm, not tens
+)
 
 
 @dataclass(frozen=True)
@@ -132,47 +133,48 @@ def strut(name: str, structure: Structure, grip: Grasp, points: Floats, lift_m: 
     return Prop(name, nodes, weights, place + lift_m * up, PROP_N_PER_M, up)
 
 
+def _put(structure: Structure, index: int, place: Floats) -> Structure:
+    """Return the structure with a prop of its list in another place."""
+    around_it = around(structure)
+    props = tuple(replace(p, place=place) if i == index else p for i, p in enumerate(around_it.props))
+    return replace(structure, surround=replace(around_it, props=props))
+
+
 def moved_prop(
-    stepper: Stepper, point: Point, name: str, places: Sequence[Floats], most_n: float
+    stepper: Stepper,
+    point: Point,
+    name: str,
+    way: Callable[[float], Floats],
+    ends: Sequence[float],
+    most_n: float,
 ) -> Iterator[Point]:
-    """Yield a point for each place a prop is moved to; ends where it would need more than it can give.
+    """Yield a point for each step along a prop's way; ends where it would need more than it can give.
 
-    The work is the mean of the force at both ends times the way.
+    Parameters
+    ----------
+    way : place of the prop, (3,) [m], by how far it has gone [m];  ends : of the steps, ways gone, rising [m]
     """
-    for place in places:
-        structure = stepper.network.structure
-        old = _named(structure, name)
-        index = [p.name for p in around(structure).props].index(name)
-        new = replace(old, place=place)
-        swapped = tuple(new if p.name == name else p for p in around(structure).props)
-        network = stepper.network.standing(
-            replace(structure, surround=replace(around(structure), props=swapped))
-        )
-        trial = replace(stepper, network=network)
-        state = trial.look(point.state)
-        load = trial.load(point.travel_m, state)
-        answer = equilibrate(trial.network, state, load, state.points, cancelled=stepper.cancelled)
-        stepper.tally.iterations += answer.iteration_count
-        ev = answer.evaluation
-        force = ev.read[PROP_FORCE][index]
-        if float(np.linalg.norm(force)) > most_n:
+    index = [prop.name for prop in around(stepper.network.structure).props].index(name)
+    hands = HandsStepper(
+        stepper.network,
+        stepper.cancelled,
+        HANDS_DRAG_N_PER_M,
+        stepper.tally,
+        prop=index,
+        way=way,
+        tool_travel_m=point.travel_m,
+    )
+    point = replace(point, travel_m=0.0)
+    for end in ends:
+        failed, jumps = stepper.tally.failed, stepper.tally.jumps
+        while point.travel_m < end:
+            point = hands.advance(point, end)
+        if float(np.linalg.norm(point.evaluation.read[PROP_FORCE][index])) > most_n:
+            stepper.tally.failed, stepper.tally.jumps = failed, jumps
             return
-        stepper.tally.failed += not answer.converged
-        before = point.evaluation.read[PROP_FORCE][index]
-        work = 0.5 * float((before + force) @ (place - old.place))
-        stepper.network = trial.network
-        start = replace(point, state=state)
-        lines = spent(stepper.network, state, ev, load)
-        if point.before is not None:
-            moved = state.points - point.before, ev.points - state.points
-            lines["viscous"] += carried_drag_j(*moved, stepper.viscous_n_per_m)
-        point = stepper.accept(start, point.travel_m, ev, lines, work)
-        point = stepper.let_go(point)
-        yield point
-
-
-def _named(structure: Structure, name: str) -> Prop:
-    return next(prop for prop in around(structure).props if prop.name == name)
+        hands.network = hands.network.standing(_put(hands.network.structure, index, way(end)))
+        stepper.network = hands.network
+        yield replace(point, travel_m=hands.tool_travel_m)
 
 
 def swung(
@@ -185,10 +187,19 @@ def swung(
     sign : +1 where outboard is +y
     """
     hands = Prop(name, grip.nodes, grip.weights, grip.at(point.state.points), HANDS_N_PER_M)
+    held = stepper.first_point(point.state, point.ledger)
     stepper.network = stepper.network.among(with_prop(stepper.network.structure, hands))
-    point = replace(stepper.first_point(point.state, point.ledger), travel_m=point.travel_m)
+    fresh = stepper.first_point(point.state, point.ledger)
+    # what held the door before the hands did lets go
+    left = held.evaluation.stored.get("props", 0.0) - fresh.evaluation.stored["props"]
+    ledger = fresh.ledger.plus(0.0, fresh.ledger.stored_j - left, {"released in a jump": left})
+    point = replace(fresh, ledger=ledger, travel_m=point.travel_m)
     start = grip.at(point.state.points)
     arm = float(np.linalg.norm(start - grip.axis[0]))
-    count = max(1, math.ceil(abs(angle_rad) * arm / STEP_M))
-    places = [turned(start, grip.axis, sign * angle_rad * (k + 1) / count) for k in range(count)]
-    yield from moved_prop(stepper, point, name, places, most_n)
+    length = abs(angle_rad) * arm
+    count = max(1, math.ceil(length / STEP_M))
+
+    def way(gone_m: float) -> Floats:
+        return turned(start, grip.axis, sign * angle_rad * gone_m / length) if gone_m > 0.0 else start
+
+    yield from moved_prop(stepper, point, name, way, [length * (k + 1) / count for k in range(count)], most_n)

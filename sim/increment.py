@@ -216,8 +216,7 @@ class Stepper:
         step = self.network.factor.solve(-self.network.residual(held).ravel()).reshape(-1, 3)
         # next to its end a branch is so soft that the whole step leaves it: shorter, until it leads down, but
         # not below where the step began, for on the branch the tips only put in (or, eased, take out F dx)
-        given = min(0.0, float(np.sum(start.force_n)) * (travel_m - start.travel_m))
-        floor = self._begun_j(start) + given
+        floor = self._begun_j(start) + min(0.0, self._given_j(start, travel_m))
         for _ in range(BRANCH_HALVINGS):
             branch = self.network.evaluate(start.state.points + step, start.state, load)
             if floor <= branch.potential_j <= held.potential_j:
@@ -226,6 +225,10 @@ class Stepper:
         else:
             branch = held
         return branch, max(branch.potential_j - ev.potential_j, 0.0)
+
+    def _given_j(self, start: Point, travel_m: float) -> float:
+        """Return what would be put in along a step at the force it begins with [J]."""
+        return float(np.sum(start.force_n)) * (travel_m - start.travel_m)
 
     def _begun_j(self, start: Point) -> float:
         """Return the potential where a step begins [J]."""

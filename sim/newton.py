@@ -72,7 +72,8 @@ def _never() -> bool:
     return False
 
 
-def _limit(ev: Evaluation) -> float:
+def balance_limit_n(ev: Evaluation) -> float:
+    """Return how much of a force may stay unbalanced [N]."""
     pushed = float(np.abs(ev.drive_force).max()) if len(ev.drive_force) else 0.0
     held = float(np.abs(ev.tie_force).max()) if len(ev.tie_force) else 0.0
     return max(TOLERANCE_N, TOLERANCE_RATIO * max(pushed, held))
@@ -140,14 +141,16 @@ def descend(
     size = float(np.abs(residual).max())
     steps, definite = 0, True
     for count in range(options.factor_limit + 1):
-        if size <= _limit(ev):
+        if size <= balance_limit_n(ev):
             return Equilibrium(ev, True, count, size, steps)
         if count == options.factor_limit or not np.isfinite(size):
             break
         if cancelled():
             raise CancelledError
         try:
-            definite = factor_tangent(network, ev, state, load, whole=definite or size < ROUGH * _limit(ev))
+            definite = factor_tangent(
+                network, ev, state, load, whole=definite or size < ROUGH * balance_limit_n(ev)
+            )
         except (
             NotPositiveError
         ):  # no shift helps: a chain folded flat on itself, say; this start leads nowhere
@@ -173,7 +176,7 @@ def descend(
             foretold.append(-slope)
             steps += 1
             slow = options.slow_ratio**options.window
-            if size <= _limit(ev) or _slow(foretold, options.window, slow):
+            if size <= balance_limit_n(ev) or _slow(foretold, options.window, slow):
                 break
         if not foretold:
             return Equilibrium(ev, False, count + 1, size, steps)

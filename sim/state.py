@@ -85,6 +85,7 @@ class Load:
     travel_m : one prescribed travel per drive;  dead_n : shape (n, 3) fixed forces [N]
     viscous_n_per_m : force per node and metre moved in the increment;  origin : (n, 3) points it starts from
     drag_n_per_m : shape (n,), further drag of each node on its own
+    places : where props stand in this increment, (3,) [m] by their place in the list; None: where they stand
     """
 
     travel_m: tuple[float, ...] = ()
@@ -92,6 +93,7 @@ class Load:
     viscous_n_per_m: float = 0.0
     origin: Floats | None = None
     drag_n_per_m: Floats | None = None
+    places: Mapping[int, Floats] | None = None
 
 
 @dataclass(frozen=True)
