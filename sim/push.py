@@ -151,17 +151,8 @@ def check_tool(tool: Tool) -> None:
         )
 
 
-def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
-    """Return a move made ready on a door.
-
-    Raises
-    ------
-    PlanError
-        When a tip is in the air, both stand on one point, or the tool's numbers make no sense.
-    """
-    check_tool(move.tool)
-    if isinstance(move, Squeeze):
-        return _squeeze(model, move)
+def _check_angles(move: Spread) -> None:
+    """Raise PlanError where a push's tilt or its pad's lean is out of range."""
     if not -1.6 <= move.tilt_rad <= 1.6:
         raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
     if not -LEAN_LIMIT_RAD <= move.lean_rad <= LEAN_LIMIT_RAD:
@@ -169,24 +160,16 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
         raise PlanError(
             "lean_deg", f"is {degrees:.3g}; use -28 (outboard end first) to 28 degrees (inboard end first)"
         )
-    try:
-        pad = pad_on(model, move.door, move.tool, move.lean_rad)
-    except PlanError as error:
-        raise error.inside("door") from error
-    if move.against is None or isinstance(move.against, BodyPoint):
-        beside = other_tip(model, move)
-        other, word, on = beside.point, beside.seat, beside.on
-        second = None
-    else:
-        try:
-            second = pad_on(model, move.against, move.tool)
-        except PlanError as error:
-            raise error.inside("against") from error
-        other, word, on = second.point(model.start.points), second.seat, None
-    reach = float(np.linalg.norm(pad.point(model.start.points) - other))
+
+
+def _check_reach(move: Spread, reach: float, *, of_pads: bool) -> None:
+    """Raise PlanError where the tips stand too near, or too far for the tool, or are to open further than it.
+
+    reach : between the tips [m];  of_pads : whether both are pads on the door
+    """
     if reach < SAME_POINT_M:
         raise PlanError("against", "is on the same point as the tip on the door; move one of the two")
-    if second is not None and reach < move.tool.tip_width_m:
+    if of_pads and reach < move.tool.tip_width_m:
         raise PlanError(
             "against",
             f"is {reach:.3f} m from the tip on the door, so the pads lie on one another; "
@@ -202,6 +185,36 @@ def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
             "opening_m",
             f"is {move.opening_m} m; with its tips {reach:.2f} m apart the tool has 0 to {left:.2f} m left",
         )
+
+
+def make_push(model: DoorModel, move: Spread | Squeeze) -> Push:
+    """Return a move made ready on a door.
+
+    Raises
+    ------
+    PlanError
+        When a tip is in the air, both stand on one point, or the tool's numbers make no sense.
+    """
+    check_tool(move.tool)
+    if isinstance(move, Squeeze):
+        return _squeeze(model, move)
+    _check_angles(move)
+    try:
+        pad = pad_on(model, move.door, move.tool, move.lean_rad)
+    except PlanError as error:
+        raise error.inside("door") from error
+    if move.against is None or isinstance(move.against, BodyPoint):
+        beside = other_tip(model, move)
+        other, word, on = beside.point, beside.seat, beside.on
+        second = None
+    else:
+        try:
+            second = pad_on(model, move.against, move.tool)
+        except PlanError as error:
+            raise error.inside("against") from error
+        other, word, on = second.point(model.start.points), second.seat, None
+    reach = float(np.linalg.norm(pad.point(model.start.points) - other))
+    _check_reach(move, reach, of_pads=second is not None)
     if isinstance(move.door, BeltPoint) or second is not None:
         # the tool fills the opening: it is a two-force member and pushes along the line between its tips
         line = pad.point(model.start.points) - other

@@ -5,7 +5,9 @@ Everything heavy is imported only where it is needed, so that words about a plan
 
 from __future__ import annotations
 
+import contextlib
 import importlib.metadata
+import os
 import sys
 import time
 import types
@@ -352,6 +354,15 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return REFUSED
     except Refusal as error:
         sys.stderr.write(f"{error}\n")
+        return REFUSED
+    except BrokenPipeError:
+        # who read along has stopped reading; the interpreter flushes once more at its end
+        with contextlib.suppress(OSError):
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return OK
+    except OSError as error:
+        where = error.filename or "what it says"
+        sys.stderr.write(f"{where}: {file_trouble(error)}\n")
         return REFUSED
     except KeyboardInterrupt:
         sys.stderr.write("Stopped; nothing was written.\n")

@@ -3,6 +3,8 @@
 Each call is refused before anything is solved, so that all of them together take seconds.
 """
 
+import errno
+
 import pytest
 
 from sim.planfile import loads_plan
@@ -186,3 +188,21 @@ def test_every_command_has_a_help_that_names_its_words(capsys):
         command.app([*name.split(), "--help"], exit_on_error=False, result_action="return_value")
         shown = capsys.readouterr().out
         assert "Usage: hemline " + name.split()[0] in shown, name
+
+
+@pytest.mark.parametrize(
+    ("error", "code", "words"),
+    [
+        (BrokenPipeError(errno.EPIPE, "Broken pipe"), 0, ""),
+        (OSError(errno.ENOSPC, "No space"), 2, "what it says: the disk is full"),
+        (PermissionError(errno.EACCES, "Permission denied", "/a/file"), 2, "/a/file: may not be used by you"),
+    ],
+)
+def test_words_that_nobody_can_take_are_no_fault_of_the_program(monkeypatch, capsys, error, code, words):
+    def break_off():
+        raise error
+
+    monkeypatch.setattr("sim.twins.builds_told", break_off)
+    assert command.main(["builds"]) == code
+    said = capsys.readouterr().err
+    assert words in said and said.count("\n") == bool(words)

@@ -35,8 +35,10 @@ def test_every_depth_within_reach_lies_on_the_door():
         limit = steering.reach(MESH, EdgePoint(edge=edge))
         for along in (limit.along_low_m, limit.along_high_m):
             station = MESH.edge_station(edge, along)
-            for depth in (0.0, limit.depth_high_m):
-                MESH.section_point(station, depth)
+            ends = [MESH.section_point(station, depth) for depth in (0.0, limit.depth_high_m)]
+            assert [word for word, _ in ends] == ["hem_lip", "inner_face"]
+            off_m = MESH.locate([place for _, place in ends])[2]
+            assert off_m.max() < 1e-3  # a millimetre: the lattice's chord against the curved section
 
 
 def test_depth_at_the_belt_goes_from_lip_to_lip():
