@@ -12,7 +12,8 @@ import numpy as np
 import pytest
 
 from sim.door_model import build_model
-from sim.handling import grasp, opened_rad
+from sim.handling import HANDS_N_PER_M, grasp, opened_rad, with_prop
+from sim.hands import HandsStepper
 from sim.holding import HOLD_RANGES
 from sim.ledger import Ledger
 from sim.network import Network
@@ -21,6 +22,7 @@ from sim.planfile import dumps_plan, loads_plan
 from sim.problems import PlanError
 from sim.run import Begin, MoveRun
 from sim.standing import door_among
+from sim.surround import Prop
 
 CAR = Car(lattice_spacing_m=0.06, latch="open")
 
@@ -102,6 +104,21 @@ def test_hands_that_take_hold_anew_book_what_the_others_pushed_with(model):
     assert pushed["stored"] == pytest.approx(held, rel=0.05)
     assert back["released in a jump"] > 0.9 * held
     assert abs(back["gap"]) < 0.01 * held
+
+
+def test_metal_out_of_balance_comes_to_rest_before_the_hands_go_on_and_what_it_lets_go_is_measured(model):
+    """Hands held 50 mm outboard of a door's latch end, k d^2 / 2 = 25 J: it comes, and they work nothing."""
+    grip = grasp(model.structure, model.start.points, model.mesh.surface.nodes["latch_plate"])
+    place = grip.at(model.start.points) + np.array([0.0, 0.05, 0.0])
+    held = with_prop(model.structure, Prop("hands", grip.nodes, grip.weights, place, HANDS_N_PER_M))
+    stepper = HandsStepper(Network(held), lambda: False, way=lambda _: place)
+    point = stepper.first_point(model.start, Ledger())
+    begun_j = point.evaluation.stored_j
+    books = stepper.advance(replace(point, ledger=point.ledger.plus(begun_j, begun_j, {})), 0.0).ledger
+    assert begun_j == pytest.approx(0.5 * HANDS_N_PER_M * 0.05**2, rel=0.1)
+    assert books.work_j == begun_j
+    assert books.lines["released in a jump"] > 0.5 * begun_j
+    assert abs(books.gap_j) < 0.01 * begun_j
 
 
 @pytest.fixture(scope="module")
