@@ -21,6 +21,7 @@ from sim.checks import (
     heads,
     laps,
     membrane,
+    necks,
     peel,
     pillars,
     pinch,
@@ -221,6 +222,10 @@ def _tears() -> Iterator[Check]:
     for function in (tears.trouser_load, tears.trouser_energy):
         yield from _each(family, function, [(0.03,)])
         yield from _each(family, function, ((0.02,), (0.015,)), fast=False)
+    yield from _each(family, necks.told_most, ((0.0,), (30.0,)))
+    yield from _each(family, necks.told_least, [(30.0,)])
+    for settles in (necks.lip_stretched, necks.parted_settles, necks.necking_settles):
+        yield Check(family, settles, fast=False)
 
 
 def _rules() -> Iterator[Check]:

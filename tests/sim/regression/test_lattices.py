@@ -29,7 +29,7 @@ def test_first_events_stand_where_they_stood(move, kind, opening_m, force_n):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("spacing_m", [0.060, 0.050, 0.036, 0.030])
+@pytest.mark.parametrize("spacing_m", [0.060, 0.050])  # the finer ones: further down, with all that follows
 def test_lip_parts_the_seam_on_every_lattice(spacing_m):
     answer = solve(car(lattice_spacing_m=spacing_m), LIP)
     assert answer.first.kind == "seam parting"
@@ -57,6 +57,8 @@ def test_deep_frees_the_latch_on_every_lattice(spacing_m):
 
 LATTICES_M = (0.045, 0.036, 0.030)
 """The default spacing and two finer ones."""
+SETTLED_M = (0.03, 0.035, 0.04)
+"""Openings at which as much seam has parted on all three; at 20 mm a node more or less is a third of it."""
 
 
 def _on_lattices(move):
@@ -93,8 +95,13 @@ def test_on_the_lip_three_lattices_tell_one_story(lips):
     assert [_order(answer) for answer in lips] == [("tip slipping", "seam parting", "skin tearing")] * 3
     peaks = [_peak_n(answer) for answer in lips]
     assert max(peaks) < 1.15 * min(peaks)
-    parted = [answer.until(0.04).parted_length_m for answer in lips]
-    assert max(parted) < 1.2 * min(parted)
+    # which end of the parted length tears first, and when, is the lattice's (`sim.checks.necks`, rows known
+    # to miss): past 40 mm the length of seam parted hangs on it
+    for opening_m in SETTLED_M:
+        parted = [answer.until(opening_m).parted_length_m for answer in lips]
+        assert max(parted) < 1.2 * min(parted)
+    assert all(answer.result.latch_demand_ratio < 0.5 for answer in lips)
+    assert all(answer.result.ledger_closure_ratio < 0.02 for answer in lips)
 
 
 @pytest.mark.slow
