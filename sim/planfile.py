@@ -81,13 +81,13 @@ def check_plan(plan: Plan) -> Plan:
     """
     check_car(plan.car)
     check_wreck(plan)
-    for index, move in enumerate(plan.moves):
-        for kind in getattr(move, "stop_at", ()):
-            if kind not in KINDS:
-                known = ", ".join(repr(word) for word in KINDS)
-                raise PlanError(
-                    f"moves[{index}].stop_at", f"names {kind!r}, which never happens; use {known}"
-                )
+    for name in MOVE_LISTS:
+        for index, move in enumerate(getattr(plan, name)):
+            for kind in getattr(move, "stop_at", ()):
+                if kind not in KINDS:
+                    known = ", ".join(repr(word) for word in KINDS)
+                    field = f"{name}[{index}].stop_at"
+                    raise PlanError(field, f"names {kind!r}, which never happens; use {known}")
     return plan
 
 
