@@ -1,5 +1,6 @@
 """What every test shares: workers, a hypothesis profile, nothing left behind, a process with no Qt or VTK."""
 
+import gc
 import importlib.util
 import os
 import shutil
@@ -101,6 +102,12 @@ def pytest_collection_modifyitems(config, items):
         config.hook.pytest_deselected(items=left_out)
     if hasattr(config, "workerinput"):
         _beside("spreading").longest_first(items)
+
+
+def pytest_collection_finish():
+    """Leave what was imported out of every later search for garbage: it stays for good."""
+    gc.collect()
+    gc.freeze()
 
 
 # ---- nothing left behind ----------------------------------------------------------------------------------

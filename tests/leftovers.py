@@ -63,24 +63,19 @@ def draws():
     return _module("PySide6.QtCore") is not None or _module("vtkmodules.vtkCommonCore") is not None
 
 
-def timers():
-    """Return how many timers run, by the name of what they belong to."""
+def lasting():
+    """Return how many timers run, by the name of what they belong to, and how many VTK objects there are."""
+    timers, drawn = Counter(), Counter()
     core, shiboken = _module("PySide6.QtCore"), _module("shiboken6")
-    if core is None or shiboken is None:
-        return Counter()
-    found = Counter()
-    for thing in gc.get_objects():
-        if isinstance(thing, core.QTimer) and shiboken.isValid(thing) and thing.isActive():
-            found[type(thing.parent()).__name__] += 1
-    return found
-
-
-def drawn():
-    """Return how many VTK objects there are, by class."""
     vtk = _module("vtkmodules.vtkCommonCore")
-    if vtk is None:
-        return Counter()
-    return Counter(type(thing).__name__ for thing in gc.get_objects() if isinstance(thing, vtk.vtkObjectBase))
+    qtimer = core.QTimer if core is not None and shiboken is not None else ()
+    base = vtk.vtkObjectBase if vtk is not None else ()
+    for thing in gc.get_objects() if qtimer or base else ():
+        if isinstance(thing, base):
+            drawn[type(thing).__name__] += 1
+        elif isinstance(thing, qtimer) and shiboken.isValid(thing) and thing.isActive():
+            timers[type(thing.parent()).__name__] += 1
+    return timers, drawn
 
 
 class AfterEach:
@@ -96,9 +91,10 @@ class AfterEach:
             time.sleep(0.02)
         out = [f"thread {t.name!r}" for t in threads() - self._threads]
         out += [f"process {p.name!r}" for p in processes() - self._processes]
-        if windows().keys() - self._windows.keys():
-            gc.collect()
-            delete_later()
+        for let_go in (delete_later, gc.collect, delete_later):
+            if not windows().keys() - self._windows.keys():
+                break
+            let_go()
         now = windows()
         return out + [f"window {now[key]}" for key in now.keys() - self._windows.keys()]
 
@@ -107,14 +103,17 @@ class AfterModule:
     """Running timers and VTK objects before a module of tests, and what is left of it."""
 
     def __init__(self):
-        if draws():
-            gc.collect()
-        self._timers, self._drawn = timers(), drawn()
+        self._timers, self._drawn = lasting()
 
     def left(self):
         """Return what the module has left, in words."""
+        out = []
         for _ in range(3 if draws() else 0):  # what Qt deletes lets go of cycles, and those of more
             delete_later()
             gc.collect()
-        out = [f"{n} running timer(s) of {name}" for name, n in (timers() - self._timers).items()]
-        return out + [f"{n} {name}" for name, n in (drawn() - self._drawn).items()]
+            timers, drawn = lasting()
+            out = [f"{n} running timer(s) of {name}" for name, n in (timers - self._timers).items()]
+            out += [f"{n} {name}" for name, n in (drawn - self._drawn).items()]
+            if not out:
+                break
+        return out

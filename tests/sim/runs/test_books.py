@@ -209,7 +209,7 @@ def test_a_jump_gives_back_no_more_than_was_stored():
 @pytest.mark.parametrize("depth_m", [0.005, DEEP_M], ids=["lip", "deep"])
 def test_closing_and_pushing_again_makes_no_energy(depth_m):
     push = edge(depth_m=depth_m, opening_m=0.015, stop_at=())
-    _, records = solve_plan(Plan(car=CAR, moves=(push, Ease(), push, Ease())))
+    _, records = solve_plan(Plan(car=CAR, moves=(push, Ease(), push, Ease())), with_residual=False)
     for record in records:
         books = record.frames[-1].ledger_j
         assert abs(books["gap"]) <= CLOSES * books["work of the tips"]

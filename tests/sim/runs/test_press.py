@@ -25,7 +25,7 @@ def changed(move, **fields):
 
 
 def solved(*moves, car=CAR):
-    return solve_plan(Plan(car=car, moves=moves))[1]
+    return solve_plan(Plan(car=car, moves=moves), with_residual=False)[1]
 
 
 @pytest.fixture(scope="module")
