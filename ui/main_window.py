@@ -303,7 +303,7 @@ class MainWindow(QMainWindow):
         self._left.setVisible(left)
         self._right.setVisible(shown)
         alone = options.stage_only
-        for part in (self.layers, self.readout, self.scrub):
+        for part in (self.layers, self.readout, self.scrub, self.solver):
             part.setVisible(not alone)
         self.menuBar().setVisible(not alone)
         self._alone = alone

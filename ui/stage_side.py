@@ -41,7 +41,7 @@ from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
 from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words
-from ui.tools_shown import shown_with
+from ui.tools_shown import shown_with, taken_off
 
 __all__ = ["StageSide", "StageView"]
 
@@ -119,6 +119,10 @@ class StageSide(TipSteering, MapOnStage):
             self._window.layers.show_side(getattr(model, "side", None) is not None)
             self.show_options()
         self._stage.show_points(frame.points, frame)
+        if frame.state is None:  # a kept moment: what has come off is known from the plan
+            line = session.timeline
+            begun = line.move >= 0 and frame is not line.frames_of(line.move)[0]
+            self._stage.show_gone(taken_off(model, session.plan, line.move, begun=begun))
         moved = session.timeline.position > 0
         self._stage.show_start_ghost(moved and self.start_shape, session.begun)
         self._stage.show_clearance(clearance_told(frame, session.start) if moved else None)
@@ -269,7 +273,7 @@ class StageSide(TipSteering, MapOnStage):
             lead = AIMED if self._hovered is None else pointed_words(self._hovered)
             if aim is not None:
                 return aim_words(aim, Units.METRIC, lead)
-            return next_words(session.move) if session.timeline.move < session.selection.now.move else ""
+            return next_words(session.move if session.aiming else self._move_shown()[1])
         words = live_words(frame)
         return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 

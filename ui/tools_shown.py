@@ -9,8 +9,9 @@ from numpy.typing import NDArray
 
 from meshes.side import SideMesh
 from sim.door_model import DoorModel
+from sim.hidden import fittings_of, names_of
 from sim.holding import latch_end
-from sim.plan import CutSpread, Flex, Hold, Move, Plan, Press, Support
+from sim.plan import CutSpread, Flex, Hold, Move, Plan, Press, Strip, Support
 from sim.pressing import make_ram
 from sim.problems import PlanError
 from sim.ram import Stand
@@ -113,3 +114,18 @@ def _bar(model: DoorModel, move: Flex, frame: Frame) -> Solid:
     middle = model.start.points[model.mesh.surface.nodes["skin_mid"]].mean(axis=0)
     away = np.array([1.0 if tip[0] > middle[0] else -1.0, 0.0, 0.15])
     return tools.bar_solid(tip, push, frame.opening_m, move.bar, away)
+
+
+def taken_off(model: DoorModel, plan: Plan, index: int, *, begun: bool) -> frozenset[str] | None:
+    """Return the fittings that are off by a moment of a move, by the plan's words; None on a single door.
+
+    Parameters
+    ----------
+    begun : whether the moment is past the beginning of its move
+    """
+    fittings = fittings_of(model, model.start)
+    if fittings is None:
+        return None
+    done = plan.moves[: max(index + 1, 0) if begun else max(index, 0)]
+    names = [name for move in done if isinstance(move, Strip) for name in names_of(fittings, move.what)]
+    return fittings.gone | frozenset(names)

@@ -81,8 +81,8 @@
         <translation type="unfinished">Längs zum Auto</translation>
     </message>
     <message>
-        <source>No force has been needed yet</source>
-        <translation type="unfinished">Noch keine Kraft nötig</translation>
+        <source>Once the tips open, here stands what is nearest to giving, where the work goes, and the force.</source>
+        <translation type="unfinished">Sobald die Spitzen öffnen, steht hier, was am nächsten am Nachgeben ist, wohin die Arbeit geht, und die Kraft.</translation>
     </message>
     <message>
         <source>Section plane (key X)</source>
@@ -2399,6 +2399,22 @@
     <message>
         <source>wrecks: solving what is not kept yet</source>
         <translation type="unfinished">Unfälle: was noch nicht aufbewahrt ist, wird gelöst</translation>
+    </message>
+    <message>
+        <source>skin</source>
+        <translation type="unfinished">Haut</translation>
+    </message>
+    <message>
+        <source>inner</source>
+        <translation type="unfinished">innen</translation>
+    </message>
+    <message>
+        <source>pillar</source>
+        <translation type="unfinished">Säule</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation type="unfinished">Verkleidung</translation>
     </message>
 </context>
 </TS>

@@ -23,6 +23,8 @@ BRUSHES = (
 
 UNLOADED = 0.005
 """A share below this is written 0 % and says nothing."""
+IDLE_J = 0.5
+"""Work in all that would be written as 0 J."""
 
 
 class Painted(QWidget):
@@ -55,6 +57,11 @@ class Ladder(Painted):
         words = "; ".join(f"{r.part}, {r.event}: {r.demand_ratio:.0%}" for r in reading.rungs)
         self.setAccessibleDescription(words)
         self.update()
+
+    @property
+    def tells(self) -> bool:
+        """Whether any part is loaded."""
+        return any(rung.demand_ratio >= UNLOADED for rung in self._reading.rungs)
 
     def set_rows(self, rows: int) -> None:
         """Show at most that many parts."""
@@ -118,6 +125,11 @@ class Ledger(Painted):
         parts = [f"{tr(s.words)} {energy_text(s.energy_j, units)}" for s in reading.shares]
         self.setAccessibleDescription("; ".join(parts))
         self.update()
+
+    @property
+    def tells(self) -> bool:
+        """Whether any work has been done."""
+        return sum(share.energy_j for share in self._reading.shares) >= IDLE_J
 
     def set_rows(self, rows: int) -> None:
         """Show at most that many lines, the last of them what is left over."""

@@ -11,17 +11,21 @@ from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import column_area, label, line
+from ui.panels.sentence import Sentence
 from ui.state.reading import Reading
 from ui.state.tongue import tr
 
 if TYPE_CHECKING:
     from ui.panels.force_plot import ForcePlot
 
-ROOMY_PX, TALL_PX, LOW_PX = 900, 760, 640
+TALL_PX, LOW_PX, LEAST_PX = 760, 640, 600
 WRAPPED_FROM = 1.6
 """Scale of type from which headings may take two lines."""
 FIRST_WORDS = (
     "Point at the edge of the door and click to set the first tip, or open the tips where they stand."
+)
+BEFORE_WORDS = (
+    "Once the tips open, this column tells what is nearest to giving, where the work goes and the force."
 )
 
 
@@ -38,7 +42,7 @@ class ReadingPanel(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("column")
-        self.sentence = label("", "body", wrap=True)
+        self.sentence = Sentence()
         self.sentence.setAccessibleName(tr("What happened"))
         self.ladder, self.ledger = Ladder(), Ledger()
         self._plot: ForcePlot | None = None
@@ -57,13 +61,15 @@ class ReadingPanel(QWidget):
         column.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID // 2)
         column.setSpacing(GRID // 2)
         column.addWidget(self.sentence)
-        self._chapter(column, label("Nearest to giving", "heading"), self.ladder)
-        self._chapter(column, label("Where the work went", "heading"), self.ledger, self._work)
+        self._nearest = self._chapter(column, label("Nearest to giving", "heading"), self.ladder)
+        self._went = self._chapter(column, label("Where the work went", "heading"), self.ledger, self._work)
         column.addWidget(self._clearance)
-        self._chapter(column, self._force, self._plot_place, self._now)
-        self._still = label("No force has been needed yet", "quiet", wrap=True)
+        self._pushed = self._chapter(column, self._force, self._plot_place, self._now)
+        self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
-        column.setStretchFactor(self._plot_place, 20)
+        for chapter in (self._nearest, self._went):
+            chapter.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        column.setStretchFactor(self._pushed, 20)
         column.addStretch(1)
         area = column_area(tr("Reading"), inside)
         outer = QVBoxLayout(self)
@@ -87,15 +93,23 @@ class ReadingPanel(QWidget):
 
     def _chapter(
         self, column: QVBoxLayout, title: QLabel, content: QWidget, number: QWidget | None = None
-    ) -> None:
-        column.addWidget(line())
+    ) -> QWidget:
+        chapter = QWidget()
+        inside = QVBoxLayout(chapter)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.setSpacing(GRID // 2)
+        inside.addWidget(line())
         self._titles.append(title)
+        title.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         head = QHBoxLayout()
         head.addWidget(title, 1)
         if number is not None:
             head.addWidget(number)
-        column.addLayout(head)
-        column.addWidget(content)
+        inside.addLayout(head)
+        inside.addWidget(content, 1)
+        inside.addStretch(0)
+        column.addWidget(chapter)
+        return chapter
 
     def set_look(self, look: Look) -> None:
         """Take on another look (the parts below do so themselves)."""
@@ -105,13 +119,11 @@ class ReadingPanel(QWidget):
 
     def set_room(self, height: float) -> None:
         """Fit a window of a height [px at scale 1]: larger type where it is tall, fewer rows where low."""
-        name = "head" if height >= ROOMY_PX else "body"
+        self.sentence.set_sizes(
+            "body" if height < LEAST_PX else "head", "small" if height < TALL_PX else "body"
+        )
         self.ladder.set_rows(3 if height < LOW_PX else 4 if height < TALL_PX else 5)
         self.ledger.set_rows(3 if height < LOW_PX else 4)
-        if self.sentence.objectName() != name:
-            self.sentence.setObjectName(name)
-            self.sentence.style().unpolish(self.sentence)
-            self.sentence.style().polish(self.sentence)
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the reading of a moment."""
@@ -121,9 +133,11 @@ class ReadingPanel(QWidget):
         self.ledger.show_reading(reading, units)
         if self._plot is not None or reading.curve:
             self.plot.show_reading(reading, units)
-        self._force.setVisible(not reading.shut)
-        self._plot_place.setVisible(not reading.shut and bool(reading.curve))
-        self._still.setVisible(not reading.shut and not reading.curve)
+        shut, moved = reading.shut, len(reading.curve) > 1
+        self._nearest.setVisible(shut or self.ladder.tells)
+        self._went.setVisible(shut or self.ledger.tells)
+        self._pushed.setVisible(not shut and moved)
+        self._still.setVisible(not (shut or moved or self.ladder.tells or self.ledger.tells))
         self._work.setText(energy_text(reading.work_j, units) if reading.work_j > 0 else "")
         opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
         self._now.setText(f"{push} at {opening}" if reading.curve else "")

@@ -13,6 +13,8 @@ from ui.panels.see_row import ToolButtons
 from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, SIDE_LAYERS, Shown, ViewOptions
 
+NAMES = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch", "trim_glass": "trim"}
+"""Short names beside the keys, where there is room for all of them."""
 ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
 
 
@@ -27,6 +29,10 @@ class LayerButton(QToolButton):
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self.setText(str(key))
+
+    def show_name(self, on: bool) -> None:
+        """Say what the layer is beside its key, or the key alone."""
+        self.setText(f"{self._key} {tr(NAMES[self._layer])}" if on else str(self._key))
 
     def set_look(self, look: Look) -> None:
         """Draw the icon in the theme's tones."""
@@ -101,10 +107,15 @@ class LayerStrip(QWidget):
         self.fit()
 
     def fit(self) -> None:
-        """Use one row where it holds everything, else two."""
+        """Use one row where it holds everything, with the layers' names where it holds them, else two."""
         parts = (self.tools, self.colours)
         layers = [made for made in self._buttons.values() if not made.isHidden()]
-        needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 4 * GRID
+        for named in (True, False):
+            for made in layers:
+                made.show_name(named)
+            needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 4 * GRID
+            if needed <= self.width():
+                break
         in_two = needed > self.width()
         if in_two != self._in_two:
             self._in_two = in_two

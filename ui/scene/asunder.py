@@ -36,6 +36,8 @@ NAMES = {
 }  # fmt: skip
 LOW = ("seam", "latch_hinges")
 """Layers whose name stands below them."""
+REARWARD = ("bar", "latch_hinges")
+"""Layers whose name stands at their rear end; the others' stand at the front, each beside its own part."""
 
 
 class Asunder:
@@ -46,7 +48,7 @@ class Asunder:
         self.ratio = 0.0
         self.scale = 1.0
         self.reach = 1.0
-        self._labels = {layer: Label(cast.renderer, on_top=True) for layer in NAMES}
+        self._labels = {layer: Label(cast.renderer, on_top=True, kept_in=True) for layer in NAMES}
 
     def offset(self, layer: str, sign: float) -> Floats:
         """Return how far a layer is moved now [m], shape (3,)."""
@@ -63,8 +65,9 @@ class Asunder:
             for thing in found:
                 thing.actor.SetPosition(*shift)
             if layer in self._labels:
-                shown = self.ratio > 0.0 and modes[layer] is not Mode.OFF and found
-                self._name(layer, found[0] if shown else None, shift, theme)
+                shown = self.ratio > 0.0 and modes[layer] is not Mode.OFF
+                there = [thing for thing in found if shown and len(thing.points) and not thing.is_empty]
+                self._name(layer, there[0] if there else None, shift, theme)
 
     def hush(self) -> None:
         """Hide what is said about metal that is drawn elsewhere."""
@@ -80,7 +83,8 @@ class Asunder:
             return
         points = np.asarray(thing.points, dtype=np.float64)
         high = points[:, 2].min() if layer in LOW else points[:, 2].max()
-        place = np.array([points[:, 0].min() - 0.02, points[:, 1].mean(), high]) + shift
+        end = points[:, 0].max() if layer in REARWARD else points[:, 0].min() - 0.02
+        place = np.array([end, points[:, 1].mean(), high]) + shift
         label.say(NAMES[layer], place, rgb(theme.plate_text), theme)
 
     @property

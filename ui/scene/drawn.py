@@ -162,6 +162,11 @@ class Drawn:
         return self.data.GetNumberOfPolys() == 0
 
     @property
+    def is_empty(self) -> bool:
+        """Whether nothing is left to draw of it."""
+        return self.data.GetNumberOfCells() == 0
+
+    @property
     def shown(self) -> bool:
         """Whether it is shown."""
         return bool(self.actor.GetVisibility())

@@ -30,6 +30,8 @@ HORIZON, HORIZON_SOFT, HORIZON_SHARE = 0.03, 0.06, 0.07
 """Minus the normal's upward part where the mirrored horizon lies, how soft and how bright it is."""
 STRIP_AT, STRIP_SOFT, STRIP_SHARE, STRIP_LEAN = 0.03, 0.035, 0.10, -0.35
 """The same of the mirrored strip of light, by the normal's part along the car, and how it leans."""
+GLOSS_LESS = 0.07
+"""What the sheet gives of its own tone for what it mirrors: bright spots stay below the paper."""
 
 
 def choose_levels(skin_count: int, inner_count: int, budget: int = TRIANGLE_BUDGET) -> tuple[int, int]:
@@ -169,5 +171,5 @@ def polished(normals: Floats, tone: Floats, sign: float) -> Floats:
     across = normals[:, 0] + STRIP_LEAN * normals[:, 2]
     strip = np.exp(-0.5 * ((across - STRIP_AT) / STRIP_SOFT) ** 2)
     facing = np.clip(sign * normals[:, 1], 0.0, 1.0)
-    gloss = facing * (HORIZON_SHARE * up + STRIP_SHARE * strip)
+    gloss = facing * (HORIZON_SHARE * up + STRIP_SHARE * strip - GLOSS_LESS)
     return np.clip(shade(normals, tone, sign) * (1.0 + gloss)[:, None], 0.0, 1.0)

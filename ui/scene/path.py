@@ -32,7 +32,7 @@ LEAST_N = 60.0
 """A push weaker than this has no path worth drawing."""
 HELD_SHARE, LOOSE_SHARE = 0.015, 0.12
 """Least share of the push that leaves the metal in a cell: where something holds it, and elsewhere."""
-OUTLET_M, LEAST_OUTLET = 0.16, 0.05
+OUTLET_M, LEAST_OUTLET = 0.16, 0.10
 """Cells nearer than this to a stronger one are one outlet; one that takes less of the push is not drawn."""
 WINDING = 1.8
 """A way longer than this much of the shortest through the metal, and a cell more, winds."""

@@ -12,6 +12,7 @@ from ui.scene import tubes
 from ui.scene.colours import SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn
 from ui.scene.pick import Solid
+from ui.scene.raw_edges import laid_aside
 from ui.scene.walls import Walls
 
 Floats = NDArray[np.float64]
@@ -96,4 +97,5 @@ class PillarScene(Walls):
         """Return what can be pointed at, with its layer."""
         surface = self.mesh.surface
         names = tuple(f"{NAME}_{name}" for name in surface.part_names)
-        return [("pillar", Solid(self.points, self.triangles, surface.triangle_part, names))]
+        here = ~laid_aside(self.points[self.triangles[:, 0]])
+        return [("pillar", Solid(self.points, self.triangles[here], surface.triangle_part[here], names))]

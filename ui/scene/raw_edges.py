@@ -14,6 +14,8 @@ Ints = NDArray[np.int64]
 
 WIDTH = 3.0
 TOOTH_M, TEETH_APART_M = 0.007, 0.012
+ASIDE_M = 2.0
+"""Further out [m] lies only a piece that was cut out (2.5 m, `sim.pieces`): no door swings so far."""
 TONE = OKABE_ITO["vermillion"]
 """The hue of skin that tears."""
 
@@ -60,6 +62,11 @@ def teeth(points: Floats, pairs: Ints, third: Ints) -> Floats:
     return np.concatenate(strokes)
 
 
+def laid_aside(points: Floats) -> NDArray[np.bool_]:
+    """Return which points [m], shape (n, 3), belong to a piece that was cut out and laid aside."""
+    return np.abs(points[:, 1]) > ASIDE_M
+
+
 class RawEdges:
     """The raw edges of one stage."""
 
@@ -78,6 +85,8 @@ class RawEdges:
             self._of = id(whole), id(torn)
             self._kept = whole, torn  # a number stands for one object only while it is kept
         pairs, third = self._found
+        here = ~laid_aside(points[third])
+        pairs, third = pairs[here], third[here]
         if len(pairs):
             lines = np.concatenate((points[pairs], teeth(points, pairs, third)))
             drawn = self.cast.lines("raw_edges", lines, WIDTH)

@@ -137,9 +137,9 @@ class Stage(Viewer):
             self._show_cut()
         self.request_frame()
 
-    def show_gone(self, names: frozenset[str]) -> None:
+    def show_gone(self, names: frozenset[str] | None) -> None:
         """Leave out panes, trim and seals that have been taken away, and show what they hid."""
-        if isinstance(self.door, SideScene):
+        if isinstance(self.door, SideScene) and names is not None and names != self.door.inside.now.gone:
             self.door.inside.show_gone(names)
             self._picker_is_stale = True
             self._repaint()

@@ -8,10 +8,13 @@ from numpy.typing import NDArray
 from ui.scene.colours import MAPS, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
 from ui.scene.metal import Sheet, make_sheet, shade
+from ui.scene.raw_edges import laid_aside
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
+OUT_OF_SIGHT = (0.0, 0.0, -60.0)
+"""Where a piece is drawn that was cut out, in one point under the ground [m]."""
 LEVELS = 0
 """How often their triangles are split for drawing: nodes stand 26 to 40 mm apart already."""
 
@@ -63,7 +66,9 @@ class Walls:
         self.points = points
         self.load = None if load is None else np.asarray(load)[self.rows]
         place = self.sheet.drawn_points(points)
-        self.metal.move(place, self.sheet.drawn_normals(place))
+        normals = self.sheet.drawn_normals(place)
+        place[laid_aside(place)] = OUT_OF_SIGHT
+        self.metal.move(place, normals)
         self.lines.move(self.metal.points)
 
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:

@@ -8,11 +8,13 @@ import numpy as np
 import pytest
 
 from meshes.fittings import build_fittings
+from sim.plan import Plan, Strip
 from tests.ui.scene.conftest import pixels
 from tests.ui.scene.side_car import side_model
 from ui.scene.layers import LAYERS
 from ui.scene.pillar_scene import POPPED_M
 from ui.scene.stage import Stage
+from ui.tools_shown import taken_off
 
 pytestmark = pytest.mark.gl
 
@@ -128,3 +130,31 @@ def test_a_torn_side_moves_is_painted_and_has_its_load_path(stage):
     assert np.abs(np.asarray(stage.door.doors["rear"].skin.points)[:, 1] - points[-1, 1]).min() < 1e-6
     stage.show_points(start)
     assert "raw_edges" not in stage.cast
+
+
+def test_a_piece_that_was_cut_out_is_neither_drawn_nor_pointed_at(stage):
+    """It is laid 2.5 m outboard: seen square to the side it would hang before the car."""
+    door = stage.door
+    pillar = next(part for part in door.metal if part.__class__.__name__ == "PillarScene")
+    nodes = pillar.sheet.nodes
+    points = door.start.copy()
+    high = nodes[points[nodes, 2] > points[nodes, 2].mean()]
+    points[high, 1] += 2.5 * door.sign
+    stage.show_points(points)
+    drawn = np.asarray(pillar.metal.points, dtype=float)
+    assert np.abs(drawn[:, 1]).max() < 2.0
+    assert (drawn[:, 2] < -10.0).sum() >= len(high)  # a node on a sharp edge is drawn twice
+    solid = dict(pillar.solids())["pillar"]
+    assert np.abs(solid.points[solid.triangles][:, :, 1]).min(axis=1).max() < 2.0
+    stage.show_points(door.start)
+    assert np.asarray(pillar.metal.points)[:, 2].min() > -10.0
+
+
+def test_what_the_plan_has_stripped_is_off_at_kept_moments():
+    model = SimpleNamespace(**vars(side_model()))
+    model.start = SimpleNamespace(kept={})
+    plan = Plan(car=model.car, moves=(Strip(what=("glass",)), Strip(what=("trim",))))
+    off = [taken_off(model, plan, k, begun=b) for k, b in ((-1, False), (0, False), (0, True), (1, False))]
+    assert off[0] == off[1] == frozenset()
+    assert off[2] == off[3] and "front pane" in off[2]
+    assert "lower pillar trim" in taken_off(model, plan, 1, begun=True) - off[2]
