@@ -1,27 +1,11 @@
-"""Legends drawn by Qt: a colour bar with its words, and swatches of the classes with their patterns."""
+"""Legends drawn by Qt: a colour bar with its words."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QLinearGradient, QPainter, QPen
 
-from ui.scene.colours import ColourMode, Mark, Pattern, colour_bar
-
-_BRUSHES = {
-    Pattern.SOLID: Qt.BrushStyle.SolidPattern,
-    Pattern.EMPTY: Qt.BrushStyle.NoBrush,
-    Pattern.RISING: Qt.BrushStyle.BDiagPattern,
-    Pattern.FALLING: Qt.BrushStyle.FDiagPattern,
-    Pattern.CROSSED: Qt.BrushStyle.DiagCrossPattern,
-    Pattern.LEVEL: Qt.BrushStyle.HorPattern,
-    Pattern.UPRIGHT: Qt.BrushStyle.VerPattern,
-    Pattern.DOTS: Qt.BrushStyle.Dense5Pattern,
-}
-
-
-def brush_of(mark: Mark) -> QBrush:
-    """Return the brush that fills an area in a class's hue and pattern."""
-    return QBrush(QColor(mark.colour), _BRUSHES[mark.pattern])
+from ui.scene.colours import ColourMode, colour_bar
 
 
 def draw_bar(painter: QPainter, box: QRectF, mode: ColourMode | str, font: QFont, line: QColor) -> None:
