@@ -281,6 +281,7 @@ def _trade() -> Iterator[Check]:
         yield Check(family, function, fast=False)
     yield from _each(family, heads.head_on_wall, heads.ON_WALLS)
     yield from _each(family, heads.head_on_thin_sheet, heads.ON_THIN_SHEET)
+    yield from _each(family, heads.line_on_wall, heads.LINES)
 
 
 def _pinch_and_ways() -> Iterator[Check]:

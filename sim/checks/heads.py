@@ -1,7 +1,7 @@
-"""Facts of the trade about a ram's head: a smooth one wants a flat spot, a pointed one bites and tears.
+"""Facts of the trade about rams: smooth heads want a flat spot, points bite and tear, steep lines slip.
 
 The pillar stands alone on its foot, its inner wall flat or bowed to some 60 mm of radius, and the ram is
-level from 1.4 m away.  Common practice, no source.
+level from 1.4 m away unless it is said where it stands.  Common practice, no source.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.network import Network
 from sim.pillar import PillarBuild, pillar_structure
-from sim.plan import BaseSpot, PillarSpot, Press, Ram
+from sim.plan import BaseSpot, PillarSpot, Press, Ram, Surface
 from sim.ram import ReadyRam, base_stand, friction_of, on_pillar
 from sim.ram_hold import RamHold
 
@@ -43,6 +43,15 @@ ON_WALLS: tuple[tuple[Head, Wall, str], ...] = (
     ("pointed", "flat", "holds"),
 )
 ON_THIN_SHEET: tuple[tuple[Head, str], ...] = (("pointed", "goes through"), ("flat", "holds"))
+Base = Literal["far_rocker", "tunnel_edge"]
+BASE_WORDS: dict[Base, str] = {"far_rocker": "the far rocker", "tunnel_edge": "the tunnel's edge close by"}
+LINES: tuple[tuple[Base, float, Surface, str], ...] = (
+    ("far_rocker", 0.45, "bare", "holds"),
+    ("tunnel_edge", 0.45, "bare", "slips"),
+    ("far_rocker", 0.35, "bare", "holds"),
+    ("far_rocker", 0.35, "painted", "slips"),
+)
+"""Where the foot stands, how high the head [m], on what, and what it does within its angle or past it."""
 
 
 @lru_cache
@@ -51,23 +60,31 @@ def _pillar(wall: Wall) -> tuple[PillarMesh, Network]:
     return mesh, Network(pillar_structure(mesh, THIN if wall == "thin" else ORDINARY))
 
 
-def _set(wall: Wall, head: Head, height_m: float, off_m: float, rib_m: float) -> tuple[RamHold, Network]:
+def _set(
+    wall: Wall, head: Head, height_m: float, off_m: float, foot: BaseSpot, surface: Surface, *, level: bool
+) -> tuple[RamHold, Network]:
+    """Return a ram set on the inner wall; ``level`` puts its foot at the head's height."""
     mesh, network = _pillar(wall)
     structure = network.structure
     ram, rows = Ram(head=head), np.arange(len(mesh.surface.triangles))
     spot = on_pillar(mesh, rows, structure.triangles, PillarSpot(height_m=height_m, off_m=off_m))
     points = network.initial_state().points
     place = spot.middle(points)
-    stand = base_stand(BaseSpot(rib_m=rib_m), ram, place, 1.0)
-    stand = replace(stand, place=np.array([place[0], stand.place[1], place[2]]), floored=False)
-    move = Press(ram=ram, surface="painted")
-    return RamHold(ReadyRam(move, spot, stand, friction_of(head, "painted")), structure, points), network
+    stand = base_stand(foot, ram, place, 1.0)
+    if level:
+        stand = replace(stand, place=np.array([place[0], stand.place[1], place[2]]), floored=False)
+    move = Press(ram=ram, surface=surface)
+    return RamHold(ReadyRam(move, spot, stand, friction_of(head, surface)), structure, points), network
 
 
 @lru_cache
 def end_of(wall: Wall, head: Head, travel_m: float, height_m: float, off_m: float, rib_m: float) -> str:
-    """Return what became of a head: "holds", "slips" or "goes through"."""
-    hold, network = _set(wall, head, height_m, off_m, rib_m)
+    """Return what became of a level ram on paint: "holds", "slips" or "goes through"."""
+    foot = BaseSpot(rib_m=rib_m)
+    return _pressed(*_set(wall, head, height_m, off_m, foot, "painted", level=True), travel_m)
+
+
+def _pressed(hold: RamHold, network: Network, travel_m: float) -> str:
     stepper = Stepper(network.with_drives([hold.drive]), lambda: False)
     point = stepper.first_point(network.initial_state(), Ledger())
     for k in range(round(travel_m / STEP_M)):
@@ -103,6 +120,20 @@ def head_on_thin_sheet(head: Head, wanted: str) -> Row:
         TRADE,
         wanted,
         end_of("thin", head, 0.05, 0.25, 0.0, 0.003),
+        relation="same",
+        spacing=SPACING,
+    )
+
+
+def line_on_wall(base: Base, height_m: float, surface: Surface, wanted: str) -> Row:
+    """Return what becomes of a grooved head whose line is off square: within its angle or past it."""
+    made = _set("flat", "waffle", height_m, 0.0, BaseSpot(base=base), surface, level=False)
+    on = {"bare": "bare metal", "painted": "paint"}.get(surface, surface)
+    return Row(
+        f"ram from {BASE_WORDS[base]} to {height_m:.2f} m up, grooved head on {on}",
+        TRADE,
+        wanted,
+        _pressed(*made, 0.01),
         relation="same",
         spacing=SPACING,
     )
