@@ -337,6 +337,17 @@ class TestPracticeInTheWindow:
         assert practice.answered() == practice.item.choices[0].outcome
         assert not sheet._lock.isVisibleTo(sheet)
 
+    def test_keys_alone_answer(self, hands, sheet, qtbot):
+        sheet.activateWindow()
+        practice = hands.acting.lessons.windows.practice
+        qtbot.keyClick(sheet, Qt.Key.Key_Return)  # nothing is chosen: nothing happens
+        assert practice.mode.value == "coached" and practice.answered() == ""
+        qtbot.keyClick(self.rows(sheet)[0], Qt.Key.Key_Down)
+        qtbot.keyClick(self.rows(sheet)[1], Qt.Key.Key_Space)
+        assert practice.answered() == ""
+        qtbot.keyClick(sheet, Qt.Key.Key_Return)
+        assert practice.answered() == practice.item.choices[1].outcome
+
     def test_how_far_the_model_is_settled_is_said_with_the_answer(self, hands, sheet):
         assert sheet._about.text() == "Question 1 of 1"
         self.rows(sheet)[0].click()

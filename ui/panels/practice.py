@@ -35,6 +35,7 @@ class PracticeSheet(QDialog):
             made = button(mode.value.capitalize(), "choice", MODE_WORDS[mode])
             made.setCheckable(True)
             made.setMinimumWidth(11 * GRID)
+            made.setAutoDefault(False)  # Return is for the answer
             self._modes.addButton(made, k)
             modes.addWidget(made)
         modes.addStretch(1)
@@ -46,6 +47,7 @@ class PracticeSheet(QDialog):
         self._told, self._hint = label("", "body", wrap=True), label("", "quiet", wrap=True)
         self._picked = ""
         self._hint_button, self._on = button("A hint"), button("Next question", "primary")
+        self._hint_button.setAutoDefault(False)
         self._lock = button("Lock", "primary")
         self._lock.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._lock.clicked.connect(lambda: self._picked and self.answered.emit(self._picked))
@@ -72,10 +74,13 @@ class PracticeSheet(QDialog):
         """Keep the window behind out of reach, or give it back."""
         wanted = Qt.WindowModality.WindowModal if on else Qt.WindowModality.NonModal
         if wanted != self.windowModality():
-            shown = self.isVisible()
+            shown, place = self.isVisible(), self.pos()
             self.hide()
             self.setWindowModality(wanted)
-            self.setVisible(shown)
+            if shown:
+                self.move(place)
+                self.show()
+                self._take_focus()
 
     def show_practice(self, practice: Practice) -> None:
         """Show the question in hand, or how it ended."""
@@ -103,9 +108,19 @@ class PracticeSheet(QDialog):
             made = QRadioButton(choice.words)
             made.setChecked(choice.outcome == practice.answered())
             made.setEnabled(practice.mode is not Mode.GUIDED and not practice.answered())
-            made.clicked.connect(lambda _=False, outcome=choice.outcome: self._pick(outcome))
+            made.toggled.connect(lambda on, outcome=choice.outcome: on and self._pick(outcome))
             self._group.addButton(made)
             self._choices.addWidget(made)
+        self._take_focus()
+
+    def _take_focus(self) -> None:
+        """Give the keys to the first choice while an answer is waited for, else to what goes on."""
+        first = self._choices.itemAt(0)
+        if self._on.isVisibleTo(self):
+            self._on.setDefault(True)
+            self._on.setFocus()
+        elif first is not None and first.widget() is not None:
+            first.widget().setFocus()
 
     def _show_end(self, practice: Practice) -> None:
         if practice.mode is Mode.FREE:

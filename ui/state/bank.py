@@ -34,7 +34,7 @@ CHOICES: Mapping[str, tuple[Choice, ...]] = {
         Choice("Nothing lets go", NOTHING_GAVE),
     ),
     "at the ram": (
-        Choice("Its head slips", "seat slipping"),
+        Choice("The ram's head slips", "seat slipping"),
         Choice("The base under its foot sinks", "base giving"),
         Choice("Sheet tears", "skin tearing"),
         Choice("None of these: it holds to the end", NOTHING_GAVE),

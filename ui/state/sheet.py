@@ -26,6 +26,8 @@ ON_METAL = (
     "a hinge",
     "foot of the bar",
     "sheet, by tearing",
+    "head or foot of the ram",
+    "base",
     "nothing",
     "could not be seen",
 )
