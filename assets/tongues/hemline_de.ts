@@ -993,6 +993,10 @@
         <translation type="unfinished">Fertig.</translation>
     </message>
     <message>
+        <source>Answers</source>
+        <translation type="unfinished">Antworten</translation>
+    </message>
+    <message>
         <source>A hint</source>
         <translation type="unfinished">Ein Hinweis</translation>
     </message>

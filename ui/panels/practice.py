@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QDialog,
+    QHBoxLayout,
+    QRadioButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ui.panels.look import GRID
-from ui.panels.pieces import button, label
+from ui.panels.pieces import button, column_area, label
 from ui.state.practice import MODE_WORDS, SCORED_LINE, Mode, Practice, reveal
 from ui.state.tongue import tr
 
@@ -65,10 +73,19 @@ class PracticeSheet(QDialog):
         for part in (self._about, self._ask):
             column.addWidget(part)
         column.addLayout(self._choices)
-        for part in (self._hint, self._told):
-            column.addWidget(part)
-        column.addStretch(1)
+        column.addWidget(self._below(), 1)
         column.addLayout(foot)
+
+    def _below(self) -> QScrollArea:
+        """Return the place below the choices: hint and answers, as long as they are."""
+        inside = QWidget()
+        inside.setObjectName("column")
+        text = QVBoxLayout(inside)
+        text.setContentsMargins(0, 0, GRID, 0)
+        for part in (self._hint, self._told):
+            text.addWidget(part)
+        text.addStretch(1)
+        return column_area(tr("Answers"), inside)
 
     def hold(self, on: bool) -> None:
         """Keep the window behind out of reach, or give it back."""
@@ -80,7 +97,7 @@ class PracticeSheet(QDialog):
             if shown:
                 self.move(place)
                 self.show()
-                self._take_focus()
+                self.activateWindow()
 
     def show_practice(self, practice: Practice) -> None:
         """Show the question in hand, or how it ended."""
@@ -111,7 +128,7 @@ class PracticeSheet(QDialog):
             made.toggled.connect(lambda on, outcome=choice.outcome: on and self._pick(outcome))
             self._group.addButton(made)
             self._choices.addWidget(made)
-        self._take_focus()
+        QTimer.singleShot(0, self, self._take_focus)  # new choices are shown only then
 
     def _take_focus(self) -> None:
         """Give the keys to the first choice while an answer is waited for, else to what goes on."""
@@ -132,7 +149,7 @@ class PracticeSheet(QDialog):
             practice.score.words if practice.score.graded or practice.score.not_graded else "Done."
         )
         if practice.mode is Mode.TEST:
-            self._told.setText("\n".join(f"{item.ask} {reveal(item)}" for item in practice.items))
+            self._told.setText("\n\n".join(_answered(practice, k) for k in range(len(practice.items))))
 
     def _pick(self, outcome: str) -> None:
         """Choose an answer, which counts once it is locked."""
@@ -147,3 +164,11 @@ class PracticeSheet(QDialog):
                 self._group.removeButton(old)
                 old.hide()
                 old.deleteLater()
+
+
+def _answered(practice: Practice, position: int) -> str:
+    """Return a question of a test with what was answered and what the runs say."""
+    item = practice.items[position]
+    return (
+        f"{position + 1}  {item.ask}\nAnswered: {item.words_of(practice.answered(position))}. {reveal(item)}"
+    )
