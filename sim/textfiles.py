@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from pathlib import Path
 
 from sim.problems import PlanError
@@ -51,4 +52,5 @@ def write_whole(path: Path, data: str | bytes) -> None:
         part.write_bytes(data.encode() if isinstance(data, str) else data)
         part.replace(path)
     finally:
-        part.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):  # a disk that takes nothing has nothing to be taken away
+            part.unlink(missing_ok=True)

@@ -240,7 +240,7 @@ def main(arguments: Sequence[str] = ()) -> int:
     os.environ.setdefault("PYQTGRAPH_QT_LIB", "PySide6")
     application = prepare_application()
     app = App(Path(arguments[0]) if arguments else None)
-    listen(app.help.log)
+    listen(app.help.log, app.window.notice.say)
     app.start()
     if fills(app.window.screen().availableSize()):
         app.window.showMaximized()  # with a frame round it the window would reach past the screen

@@ -25,16 +25,33 @@ def ready_plan(name: str) -> Plan:
     return loads_plan(place.read_text(encoding="utf-8"))
 
 
+OTHER_KINDS = {
+    "[[steps]]": "",
+    "[[asks]]": 'it is a scenario and no plan; run it with "hemline scenario".',
+    "[[views]]": "it is a list of figures and no plan; menu File, Matching pictures, opens it.",
+}
+"""A table that stands in another kind of file and in no plan, and what is said of it; a lesson is opened."""
+
+
+def other_kind(path: Path) -> str | None:
+    """Return what is said of a file that looks like no plan: "" for a lesson, None for a plan."""
+    try:
+        lines = {line.strip() for line in read_text(path, "plan").splitlines()}
+    except PlanError:
+        return None
+    return next((words for table, words in OTHER_KINDS.items() if table in lines), None)
+
+
 def is_lesson(path: Path) -> bool:
     """Tell whether a file looks like a lesson: it has steps, and a plan has none."""
-    try:
-        return any(line.strip() == "[[steps]]" for line in read_text(path, "lesson").splitlines())
-    except PlanError:
-        return False
+    return other_kind(path) == ""
 
 
 def read(path: Path) -> tuple[Plan, str]:
     """Return the plan in a file and the file's text; FileTrouble, saying why, where there is none."""
+    other = other_kind(path)
+    if other:
+        raise FileTrouble(f"{path.name} was not opened: {other}")
     try:
         text = read_text(path, "plan")
         return loads_plan(text), text
@@ -49,5 +66,10 @@ def write(plan: Plan, path: Path, text: str | None) -> str:
     try:
         save_plan(plan, path, previous_text=text)
         return path.read_text(encoding="utf-8")
+    except PlanError as problem:
+        cause = problem.__cause__
+        if isinstance(cause, OSError):
+            raise FileTrouble(told_in_window(path, "written", cause)) from problem
+        raise FileTrouble(f"{path.name} was not written: {one_sentence(str(problem))}") from problem
     except OSError as problem:
         raise FileTrouble(told_in_window(path, "written", problem)) from problem

@@ -142,10 +142,12 @@ class Filing:
         """Show the plan in a file; return False, having said why, where it cannot be."""
         from ui import files
 
-        if files.is_lesson(path) and self.open_lesson(path):
-            self._remember(self.settings.with_recent(path))
-            self.window.show_recent(self.settings.recent)
-            return True
+        if files.is_lesson(path):
+            opened = self.open_lesson(path)  # which says why where it is not
+            if opened:
+                self._remember(self.settings.with_recent(path))
+                self.window.show_recent(self.settings.recent)
+            return opened
         try:
             plan, text = files.read(path)
         except files.FileTrouble as trouble:

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from ui.listening import new_log
 from ui.machine import facts_here, versions
 from ui.main_window import MainWindow
-from ui.panels.room import first_size
+from ui.panels.room import fills, first_size
 from ui.panels.told_sheet import ToldSheet
 from ui.state.describing import described
 from ui.state.machine import report
@@ -105,10 +105,13 @@ class HelpSide:
         """Put columns, drawers, pages and size of the window back to how they were at first."""
         window, view = self.window, self.session.view
         view.set(dataclasses.replace(view.options, stage_only=False, drawer="reading"))
-        window.setWindowState(Qt.WindowState.WindowNoState)
         screen = window.screen().availableGeometry()
-        window.resize(first_size(screen.size()))
-        window.move(screen.topLeft())
+        window.setWindowState(Qt.WindowState.WindowNoState)
+        if fills(screen.size()):
+            window.showMaximized()  # with a frame round it the window would reach past the screen
+        else:
+            window.resize(first_size(screen.size()))
+            window.move(screen.topLeft())
         window.left_pages.setCurrentIndex(0)
         if not self.session.asking.unspoken and self.session.beside.plan is None:
             window.right_pages.setCurrentWidget(window.reading)
