@@ -223,7 +223,9 @@ def live_words(frame: Frame) -> str:
 
 
 def _nearest(rung: Rung) -> str:
-    return f"nearest to giving: {rung_words(rung.part, rung.event)}, {rung.demand_ratio * 100.0:.0f} %"
+    part, _, event = rung_words(rung.part, rung.event).partition(": ")
+    words = f"{part} ({event})" if event else part
+    return f"nearest to giving: {words}, {rung.demand_ratio * 100.0:.0f} %"
 
 
 def rung_words(part: str, event: str) -> str:

@@ -55,6 +55,8 @@ WHILE_READING = (
 CLICK_S = 0.4
 """A button held for less than this was clicked, not held [s]."""
 HOLD_ON = "Hold the button or the space bar: the tips open as long as it is down. Return runs the whole move."
+STAGE_ALONE, HINT_MS = "The stage alone: F or Esc brings everything back.", 8_000
+"""What is said when menus and columns go, and how long."""
 TELLING = ("questions", "sheets", "figures")
 """Actions whose windows tell what a run came to: not before the lock."""
 
@@ -289,7 +291,17 @@ class Acting:
         self.session.view.set(self.session.view.options.with_next(layer))
 
     def _do_stage_only(self) -> None:
-        self.set_view(stage_only=not self.session.view.options.stage_only)
+        on = not self.session.view.options.stage_only
+        self.set_view(stage_only=on)
+        if on:
+            self.window.notice.say(STAGE_ALONE)
+            QTimer.singleShot(HINT_MS, self.window, self._hint_away)
+        else:
+            self._hint_away()
+
+    def _hint_away(self) -> None:
+        if self.window.notice.words.text() == tr(STAGE_ALONE):
+            self.window.notice.say("")
 
     def _do_projector(self) -> None:
         self.set_view(projector=not self.session.view.options.projector)

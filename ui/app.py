@@ -32,6 +32,7 @@ from ui.state.tongue import speak
 from ui.state.view_options import LAYER_WORDS
 
 LAYER_NAMES = tuple(LAYER_WORDS)
+FOCUS_MS = 200
 
 
 class App:
@@ -109,6 +110,7 @@ class App:
         window.layer_key.connect(lambda number: acting.next_layer(LAYER_NAMES[number - 1]))
         window.layers.layer_wished.connect(acting.next_layer)
         window.layers.colour_wished.connect(acting.show_colours)
+        window.layers.tools.beside_wished.connect(lambda: acting.act("beside"))
         window.recent_wished.connect(filing.open_recent)
         window.step_wished.connect(self.session.go_to_step)
         window.dropped.connect(lambda name: filing.open(Path(name)))
@@ -186,6 +188,8 @@ class App:
         self.keeping.begin(self.side, self._path)
         self.help.watch(view)
         self.showing.later("options", "layout", "plan", "moment")
+        # a stage in the window makes it a new one on some screens, which has the keys elsewhere at first
+        QTimer.singleShot(FOCUS_MS, self.window, self.window.focus_stage)
 
     def _drawn(self) -> None:
         if self.session.model is not None and not self.first_frame_s:

@@ -150,9 +150,13 @@ class PlanSide:
 
         try:
             getattr(course_of(move), "ready", lambda *_: None)(model, move)
-        except (PlanError, MeshError) as problem:
-            words = one_line(problem) if isinstance(problem, PlanError) else f"{problem}."
+        except PlanError as problem:
+            side = self.session.plan.car.extent == "side"
+            row = next((f.words for f in fields_of(move, side=side) if f.name == problem.field), "")
+            words = f"{row} {problem.message}.".replace("_", " ") if row else one_line(problem)
             return f"It cannot be done so: {words}"
+        except MeshError as problem:
+            return f"It cannot be done so: {problem}."
         return ""
 
     def _wish(self, field: Field, value: object) -> None:

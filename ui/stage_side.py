@@ -283,7 +283,8 @@ class StageSide(TipSteering, MapOnStage):
         if self._said_of is not None and self._said_of != self._session.plan:
             self._said_of = None
             self._window.readout.show_words("")
-        hint = hint_words(self._session.move, now.tip, steering=now.steering)
+        ran = self._session.result_here is not None and not self._session.beside.on
+        hint = hint_words(self._session.move, now.tip, steering=now.steering, ran=ran)
         self._window.readout.show_hint("" if before_plan(self._session) else hint)
 
     # --- pointing ----------------------------------------------------------------------------------------

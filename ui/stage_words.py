@@ -5,16 +5,25 @@ from __future__ import annotations
 from sim.move_words import title_of
 from sim.plan import Crush, Move, Spread, Squeeze
 from sim.record import Aim
+from sim.twins import WORDS
 
 HINT_FIRST = "Click the door's edge to set tip one"
 HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
 HINT_CRUSH = "Click the skin to set where along the car the body presses"
 HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
+HINT_RAN = "B puts another plan beside this one; click the edge to set a tip again"
 HINT_FORM = "Ctrl+E changes the move"
 
 
-def hint_words(move: Move | None, tip: int, *, steering: bool) -> str:
-    """Return what the next click or turn of the wheel does; a move without tips is changed in its form."""
+def hint_words(move: Move | None, tip: int, *, steering: bool, ran: bool = False) -> str:
+    """Return what the next click, key or turn of the wheel does; a move without tips is changed in its form.
+
+    Parameters
+    ----------
+    ran : whether the end of a run is shown: what it came to can be compared
+    """
+    if ran and tip == 1 and not steering:
+        return HINT_RAN
     if isinstance(move, Crush):
         return HINT_CRUSH
     if move is not None and not isinstance(move, Spread | Squeeze):
@@ -38,7 +47,10 @@ def named(part: str, seat: str) -> str:
 
 
 def sentence(words: str) -> str:
-    """Return words as a sentence."""
+    """Return words as a sentence; a field's name as it stands in a file is put in plain words."""
+    field, _, rest = words.partition(" ")
+    plain = WORDS.get(field.rpartition(".")[2], "") if "_" in field else ""
+    words = f"{plain} {rest}".replace("_", " ") if plain else words
     return words[0].upper() + words[1:] + ("" if words.endswith(".") else ".")
 
 

@@ -1373,6 +1373,18 @@
         <translation type="unfinished">Vor dem Drücken, zum Vorhersagen</translation>
     </message>
     <message>
+        <source>Two plans side by side, or one again (B)</source>
+        <translation type="unfinished">Zwei Pläne nebeneinander oder wieder einer (B)</translation>
+    </message>
+    <message>
+        <source>B puts another plan beside this one; click the edge to set a tip again</source>
+        <translation type="unfinished">B stellt einen anderen Plan daneben; Klick auf die Kante setzt eine Spitze neu</translation>
+    </message>
+    <message>
+        <source>The stage alone: F or Esc brings everything back.</source>
+        <translation type="unfinished">Die Bühne allein: F oder Esc bringt alles zurück.</translation>
+    </message>
+    <message>
         <source>Quit</source>
         <translation type="unfinished">Beenden</translation>
     </message>

@@ -178,13 +178,13 @@ def stops_where_the_seam_parts(keys):
 
 
 def foretells(keys):
-    """Arrows choose, digits count, Tab goes to the next question; then the lock."""
+    """Arrows go, Return or Space chooses, digits count, Tab goes to the next question; then the lock."""
     asking = keys.app.session.asking
     keys.press("a")
     assert asking.standing is Standing.OPEN
-    for hands in ("1", "2", None):
+    for hands, chooses in (("1", "Return"), ("2", "space"), (None, "space")):
         keys.seen()
-        keys.press("Down", "Return")
+        keys.press("Down", chooses)
         if hands:
             keys.press(hands, "0")
         keys.xdotool("key", "Tab")

@@ -227,7 +227,7 @@ class LessonPanel(QWidget):
         for k, (card, step) in enumerate(zip(self._cards, steps, strict=True)):
             card.show_step(step, shown=k == position, notes=notes)
         self._position = position
-        QTimer.singleShot(0, self._bring)
+        QTimer.singleShot(0, self, self._bring)
 
     def _make_cards(self, steps: tuple[StepWords, ...]) -> None:
         phases = tuple(step.phase for step in steps)

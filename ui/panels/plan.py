@@ -234,7 +234,7 @@ class PlanPanel(QWidget):
         chosen = next((i for i, card in enumerate(cards) if card.selected), -1)
         if chosen != self._brought:
             self._brought = chosen
-            QTimer.singleShot(0, self._bring)
+            QTimer.singleShot(0, self, self._bring)
 
     def _bring(self) -> None:
         """Scroll to the selected card, once it has its place."""

@@ -205,15 +205,24 @@ class SeeRow(QWidget):
 
 
 class ToolButtons(QWidget):
-    """The drawings that bring a tool's controls out; `wished` is emitted with the tool."""
+    """The drawings that bring a tool's controls out.
+
+    Attributes
+    ----------
+    wished : emitted with the tool;  beside_wished : emitted when two plans are to stand side by side
+    """
 
     wished = Signal(str)
+    beside_wished = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
+        self.beside = IconButton("beside", "Two plans side by side, or one again (B)")
+        self.beside.clicked.connect(self.beside_wished)
+        row.addWidget(self.beside)
         self._buttons = {tool: IconButton(tool, TOOL_WORDS[tool]) for tool in TOOLS}
         for tool, made in self._buttons.items():
             made.setCheckable(True)

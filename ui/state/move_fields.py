@@ -159,9 +159,7 @@ def _spread(move: Spread, side: bool) -> list[Field]:
         fields.append(_angle("tilt_rad", "Push tilted outward", -90.0, 90.0))
     fields += [
         _angle("lean_rad", "Pad leans inboard", -28.0, 28.0),
-        Choice(
-            "tool_body", "Tool's body", (("comes", "comes back with the arms"), ("stands", "stands still"))
-        ),
+        Choice("tool_body", "Tool's body", (("comes", "follows the arms"), ("stands", "stands still"))),
         _length("opening_m", "Opens", 0.0025, 0.66),
     ]
     return fields
