@@ -195,6 +195,7 @@ class SeeSide:
         place = {"level": 0.36, "across": 0.5 * (low + high), "lengthwise": -0.06}[found] * self._outward(
             found
         )
+        self._by_view = False
         self.seeing.set(self.seeing.now.with_cut(CutPlane(found, place)))
 
     def _tip_height(self) -> float:
@@ -225,8 +226,8 @@ class SeeSide:
     def _arrived(self, name: str) -> None:
         """Cut in the section's view; take the plane away when that view is left."""
         if name == "section":
+            self._by_view |= self.seeing.now.tool != "section"  # a plane that was out before stays out
             self.seeing.set(self.seeing.now.with_tool("section").with_cut(SECTION_VIEW))
-            self._by_view = True
         elif self._by_view:
             self._by_view = False
             self.seeing.set(self.seeing.now.with_tool(None))
