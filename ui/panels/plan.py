@@ -68,7 +68,7 @@ class MoveCard(QFrame):
         column.setContentsMargins(GRID + 4, GRID // 2, GRID // 2, GRID)
         column.setSpacing(2)
         column.addLayout(head)
-        for part in (self._place, self._outcome, self._effect):
+        for part in (self._place, self._effect, self._outcome):
             column.addWidget(part)
 
     def set_look(self, look: Look) -> None:

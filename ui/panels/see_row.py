@@ -239,7 +239,7 @@ class ToolButtons(QWidget):
         """Mark the tool whose controls are out."""
         self._tool = tool
         ink = self._look.colour("ink").name()
-        for name, made in self._buttons.items():
+        for name, made in (("beside", self.beside), *self._buttons.items()):
             made.setChecked(name == tool)
             edge = f"2px solid {ink}" if name == tool else "2px solid transparent"
             made.setStyleSheet(

@@ -113,7 +113,7 @@ class LayerStrip(QWidget):
         for named in (True, False):
             for made in layers:
                 made.show_name(named)
-            needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 4 * GRID
+            needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 2 * GRID
             if needed <= self.width():
                 break
         in_two = needed > self.width()
