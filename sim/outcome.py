@@ -25,6 +25,19 @@ LIMITS = {
 }
 
 
+HAPPENS = {
+    "seam parting": "the seam parts",
+    "weld broken": "a weld breaks",
+    "latch free": "the latch lets go",
+    "striker out": "the striker comes out of the latch",
+    "hinge free": "the {part} lets go",
+    "bar foot free": "the {part} lets go",
+    "skin tearing": "the {part} tears",
+    "tip shearing through": "a tip cuts through the sheet",
+    "tip slipping": "the tip slips along the metal",
+    "tip off": "the tip comes off the metal",
+}
+"""What is said at the moment of an event; of others part and kind are named."""
 NOT_HOLDING = "the latch was not holding"
 
 
@@ -216,7 +229,8 @@ def live_words(frame: Frame) -> str:
         return "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
     top = frame.ladder[0] if frame.ladder else None
     if frame.events:
-        return rung_words(frame.events[-1].part, frame.events[-1].kind)
+        last = frame.events[-1]
+        return HAPPENS.get(last.kind, rung_words(last.part, last.kind)).format(part=last.part)
     if top is None:
         return "holding"
     return _nearest(top)

@@ -154,7 +154,7 @@ class StageSide(TipSteering, MapOnStage):
         self._stage.show_aim(None if aim.problems else aim, move.tool, share=share)
         if aim.problems and session.aiming and self._hovered is None:
             self._say(sentence(aim.problems[0]))
-        if not pushing and aim.touch is None and not aim.problems:
+        if share and aim.touch is None and not aim.problems:
             self._aim_at_rest.setInterval(0 if aim.basis == "nothing" else STILL_MS)
             self._aim_at_rest.start()
 
