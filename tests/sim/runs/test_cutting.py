@@ -210,10 +210,13 @@ def test_a_slit_goes_with_the_door_it_is_in():
         Cut(DoorCut(edge="latch_edge", along_m=0.5), depth_m=0.2),
         car=DOOR,
     )
-    assert push.result.ledger_j["gap"] is not None
+    pushed, slit = push.result.ledger_j, cut.result.ledger_j
+    assert abs(pushed["gap"]) < 0.02 * pushed["work of the tips"]
     assert cut.result.cut.cut_m > 0.15
     assert cut.result.solver.failed_count == 0
-    assert abs(cut.result.ledger_j["gap"]) < 1e-6
+    assert abs(slit["gap"]) < 1e-6
+    # of what the push has left in the metal a slit lets some go, and never more than all of it
+    assert 0.0 > slit["stored"] > -pushed["stored"]
 
 
 def test_what_cannot_be_seen_is_not_cut():

@@ -76,9 +76,9 @@ def test_a_seal_left_on_slips_first(straight):
     From a low base, some 20 degrees off: paint lets go, bare and grooved does not.
     """
     _, rubber, slipped = straight.pressed(0.07, surface="rubber")
-    assert slipped != "held"
+    assert slipped in ("loose", "off")
+    assert rubber[-1][1].slid_m > 0.0
     assert straight.pressed(0.07, surface="painted")[2] == "held"
-    assert rubber[-1][0] > 0.0
     low = {"height_m": 0.35, "level": False}
     assert straight.set_down(surface="painted", **low).margin_rad < 0.0
     assert straight.pressed(0.02, surface="bare", **low)[2] == "held"
