@@ -13,6 +13,7 @@ from sim.record import BASE_GIVING, OFF, SLIPPING, Event, Frame, Rung
 if TYPE_CHECKING:
     from sim.push import Push
 
+LOADED_RATIO = 0.005  # less is written 0 % and says nothing
 SLIPS_RATIO = 0.99  # of what friction holds: the force across stays a little under it, for the lag of a step
 LIMITS = {
     # name: value [m or -], reason
@@ -227,19 +228,42 @@ def live_words(frame: Frame) -> str:
     if slips and not frame.events:
         others = [rung for rung in frame.ladder if rung.event != SLIPPING]
         return "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
-    top = frame.ladder[0] if frame.ladder else None
     if frame.events:
         last = frame.events[-1]
         return HAPPENS.get(last.kind, rung_words(last.part, last.kind)).format(part=last.part)
-    if top is None:
+    if not frame.ladder:
         return "holding"
-    return _nearest(top)
+    return _nearest(frame.ladder[0])
 
 
 def _nearest(rung: Rung) -> str:
+    """Return what is nearest to giving and how near, or that it gives."""
+    if rung.demand_ratio >= 1.0:
+        return _giving(rung.part, rung.event)
+    if rung.demand_ratio < LOADED_RATIO:
+        return "holding"
+    who, doing = _doing(rung.part, rung.event)
+    share = f"{rung.demand_ratio * 100.0:.0f} %"
+    if doing:
+        return f"{who} is nearest to {doing}, {share}"
     part, _, event = rung_words(rung.part, rung.event).partition(": ")
-    words = f"{part} ({event})" if event else part
-    return f"nearest to giving: {words}, {rung.demand_ratio * 100.0:.0f} %"
+    return f"nearest to giving: {part} ({event}), {share}" if event else f"nearest to giving: {part}, {share}"
+
+
+def _giving(part: str, event: str) -> str:
+    """Return that something gives now: "the seam is parting"."""
+    who, doing = _doing(part, event)
+    return f"{who} is {doing}" if doing else rung_words(part, event)
+
+
+def _doing(part: str, event: str) -> tuple[str, str]:
+    """Return who does what as it gives, as "the seam" and "parting"; nothing where no word tells it."""
+    if event == SLIPPING:
+        return "the tip", "slipping"
+    if event == "tip shearing through":
+        return "the tip", f"shearing through the {part}"
+    last = {"free": "letting go", "stalled": "stalling"}.get(event.split()[-1], event.split()[-1])
+    return (f"the {part}", last) if last.split()[0].endswith("ing") else ("", "")
 
 
 def rung_words(part: str, event: str) -> str:

@@ -81,8 +81,8 @@
         <translation type="unfinished">Längs zum Auto</translation>
     </message>
     <message>
-        <source>Once the tips open, here stands what is nearest to giving, where the work goes, and the force.</source>
-        <translation type="unfinished">Sobald die Spitzen öffnen, steht hier, was am nächsten am Nachgeben ist, wohin die Arbeit geht, und die Kraft.</translation>
+        <source>Once the tips open, this column tells what is nearest to giving, where the work goes and the force.</source>
+        <translation type="unfinished">Sobald die Spitzen öffnen, sagt diese Spalte, was dem Nachgeben am nächsten ist, wohin die Arbeit geht und die Kraft.</translation>
     </message>
     <message>
         <source>Section plane (key X)</source>

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from functools import cache
+from importlib.util import find_spec
+from pathlib import Path
+
 import numpy as np
 from numpy.typing import NDArray
 from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkTextActor
@@ -10,12 +14,25 @@ from ui.scene.colours import Theme, rgb
 
 Floats = NDArray[np.float64]
 
+VTK_FONT_FILE = 4
 SIZE_PX, BESIDE_PX = 22, 16
 """Type of a word that stands alone, and of names beside what they name."""
-WIDE_RATIO, HIGH_RATIO, EDGE_PX = 0.31, 0.65, 6
+WIDE_RATIO, HIGH_RATIO, EDGE_PX = 0.34, 0.65, 6
 """Half a letter's width and half a line's height, by the size of the type; room left at the edge."""
 REACH = 0.75
 """A word is brought back into the picture from no further outside it than this share of the picture."""
+
+
+@cache
+def typeface() -> str:
+    """Return a plain font file, for the drawing library's own face is like none of the window's.
+
+    One comes with the plotting library that the drawing library asks for; "" where it is not found.
+    """
+    found = find_spec("matplotlib")
+    places = (found.submodule_search_locations or ()) if found is not None else ()
+    files = (Path(place) / "mpl-data" / "fonts" / "ttf" / "DejaVuSans-Bold.ttf" for place in places)
+    return next((str(file) for file in files if file.is_file()), "")
 
 
 class Label:
@@ -49,7 +66,11 @@ class Label:
         actor.SetInput(words)
         look = actor.GetTextProperty()
         look.SetFontSize(round((BESIDE_PX if self._beside else SIZE_PX) * self.scale))
-        look.BoldOn()
+        if typeface():
+            look.SetFontFamily(VTK_FONT_FILE)
+            look.SetFontFile(typeface())
+        else:
+            look.BoldOn()
         look.SetColor(*colour)
         look.SetBackgroundColor(*rgb(theme.plate))
         look.SetBackgroundOpacity(0.88)
