@@ -169,8 +169,8 @@
         <translation type="unfinished">Kopf oder Fuß des Zylinders rutscht</translation>
     </message>
     <message>
-        <source>What the ram stands on gives</source>
-        <translation type="unfinished">Worauf der Zylinder steht, gibt nach</translation>
+        <source>What the tool stands on gives</source>
+        <translation type="unfinished">Worauf das Gerät steht, gibt nach</translation>
     </message>
     <message>
         <source>The tool stalls: it can push no further</source>

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from sim.move_words import is_driven
 from sim.outcome import limit
-from sim.plan import Crush, Move, Press, Spread, Squeeze
+from sim.plan import Crush, CutSpread, Move, Press, Spread, Squeeze
 from sim.units import Units, length_text
 
 if TYPE_CHECKING:
@@ -32,7 +32,7 @@ FIRST_WORDS = {
     "skin tearing": "The sheet tears",
     "tip shearing through": "A tip cuts through the sheet",
     "seat slipping": "The ram's head or foot slips",
-    "base giving": "What the ram stands on gives",
+    "base giving": "What the tool stands on gives",
     "stalled": "The tool stalls: it can push no further",
     "nothing gave": "Nothing gives, the metal only bends",
 }
@@ -105,6 +105,8 @@ def competitors(ladder: Iterable[Rung], move: Move, *, wedged: bool) -> tuple[st
         found |= set(OF_TIPS)
     elif isinstance(move, Press):
         found |= {*OF_RAMS, STALLED}
+    elif isinstance(move, CutSpread):
+        found |= {"base giving", STALLED}
     elif not isinstance(move, Crush):  # a barrier has no limit to its force
         found.add(STALLED)
     if wedged:

@@ -7,7 +7,7 @@ from types import SimpleNamespace
 import pytest
 
 from sim.many import GIVES
-from sim.plan import Car, Crush, Ease, Plan, Press, Spread, Squeeze
+from sim.plan import Car, Crush, CutSpread, Ease, Plan, Press, Spread, Squeeze
 from sim.record import Event, MoveRecord
 from sim.units import Units
 from ui.state import asking_file
@@ -105,6 +105,8 @@ class TestQuestions:
         assert "stalled" not in competitors((), Crush(), wedged=False)
         wanted = ("seat slipping", "base giving", "stalled", "nothing gave")
         assert competitors((), Press(), wedged=False) == wanted
+        ends = competitors((), CutSpread(), wedged=False)
+        assert ends == ("base giving", "stalled", "nothing gave")  # the stub above a cut may give first
 
     def test_nothing_is_asked_of_letting_off(self):
         assert not can_ask(Ease())
