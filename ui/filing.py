@@ -89,7 +89,7 @@ class Filing:
                 imperial=imperial,
                 text_ratio=options.text_ratio,
                 calm=options.calm,
-                shut=tuple(sorted(self.session.locks.shut)),
+                shut=tuple(sorted(self.session.locks.own)),
             )
         )
 

@@ -14,7 +14,6 @@ from ui.main_window import MainWindow
 from ui.panels.pieces import dress
 from ui.state import drill_log, glossary, overlay
 from ui.state.lesson_walk import LessonWalk
-from ui.state.locks import LOCK_WORDS
 from ui.state.practice import Mode, Practice, items_of
 from ui.state.session import Session
 
@@ -39,8 +38,6 @@ class LessonWindows:
     def __init__(self, session: Session, window: MainWindow, filing: Filing, walk: LessonWalk) -> None:
         self.session, self.window, self._filing, self.walk = session, window, filing, walk
         self.practice: Practice | None = None
-        self._open_before: frozenset[str] | None = None
-        """What was shut before a test shut everything; None while no test runs."""
         self._seen = ""
         self._paper: LessonPaper | None = None
         self._words: WordSheet | None = None
@@ -80,7 +77,7 @@ class LessonWindows:
             sheet.answered.connect(lambda outcome: self.practice and self.practice.answer(outcome))
             sheet.hint_wished.connect(lambda: self.practice and self.practice.ask_hint())
             sheet.on_wished.connect(lambda: self.practice and self.practice.on())
-            sheet.finished.connect(lambda _: self._veil(on=False))
+            sheet.finished.connect(lambda _: self.session.locks.veil(on=False))
         self._begin(Mode.COACHED)
         dress(self._asked, self.window.look)
         self._asked.show()
@@ -97,17 +94,7 @@ class LessonWindows:
         testing = practice.mode is Mode.TEST and not practice.done
         self._asked.show_practice(practice)
         self._asked.hold(on=testing)
-        self._veil(on=testing)
-
-    def _veil(self, *, on: bool) -> None:
-        """Shut what tells an outcome while a test runs, and open afterwards what was open before."""
-        locks = self.session.locks
-        if on and self._open_before is None:
-            self._open_before = locks.shut
-            locks.restore(LOCK_WORDS)
-        elif not on and self._open_before is not None:
-            before, self._open_before = self._open_before, None
-            locks.restore(before)
+        self.session.locks.veil(on=testing)
 
     def open_words(self) -> None:
         """Open the words of the trade, the service's own among them."""

@@ -359,6 +359,7 @@ class TestPracticeInTheWindow:
         locks.restore({MAP})
         sheet.mode_wished.emit("test")
         assert locks.shut == set(LOCK_WORDS)
+        assert locks.own == {MAP}  # only this is remembered
         assert sheet.windowModality() is Qt.WindowModality.WindowModal
         self.rows(sheet)[0].click()
         sheet._lock.click()

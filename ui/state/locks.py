@@ -31,12 +31,24 @@ class Locks:
 
     def __init__(self) -> None:
         self._shut: frozenset[str] = frozenset()
+        self._veil = False
         self.changed: Signal[[]] = Signal()
 
     @property
     def shut(self) -> frozenset[str]:
-        """What is shut now."""
+        """What is shut now: by the teacher, or all of it while a test runs."""
+        return frozenset(LOCK_WORDS) if self._veil else self._shut
+
+    @property
+    def own(self) -> frozenset[str]:
+        """What the teacher has shut, which holds until it is opened."""
         return self._shut
+
+    def veil(self, *, on: bool) -> None:
+        """Shut all while a test runs, and leave what the teacher has shut as it is."""
+        if on != self._veil:
+            self._veil = on
+            self.changed.emit()
 
     def turn(self, name: str) -> None:
         """Shut one, or open it; KeyError for one that is not there."""

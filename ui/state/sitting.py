@@ -172,7 +172,7 @@ def sitting_of(
     return Sitting(
         FORM, tuple(plans.all), steps, history.position, saved,
         None if document.path is None else str(document.path), document.text,
-        line.position, line.last_move + 1, session.selection.now.move, tuple(sorted(session.locks.shut)),
+        line.position, line.last_move + 1, session.selection.now.move, tuple(sorted(session.locks.own)),
         KeptLook(
             {name: mode.value for name, mode in options.layers.items()},
             options.colour_mode, options.drawer, options.stage_only,
