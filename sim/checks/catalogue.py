@@ -94,16 +94,16 @@ def _bent() -> Iterator[Check]:
         yield from _each(family, plates.square_settles, [(edge, load)])
         yield from _each(family, plates.round_plate, ((edge, load, rings) for rings in (8, 16)))
         yield from _each(family, plates.round_settles, [(edge, load)])
-    turned = ANGLES_DEG[1:]
+    turned = plates.TURNED_DEG
     yield from _each(family, plates.square_plate, product(["clamped"], plates.LOAD_WORD, (12, 24), turned))
     yield from _each(family, plates.square_settles, product(["clamped"], plates.LOAD_WORD, turned))
     yield from _each(family, plates.square_plate, product(["supported"], plates.LOAD_WORD, (12, 24), turned))
     yield from _each(family, plates.turned_plate, product(plates.LOAD_WORD, turned))
     family = "free edges"
-    kinds = (*ANGLES_DEG, free_edges.ONE_DIAGONAL)
+    kinds = (0.0, *turned, free_edges.ONE_DIAGONAL)
     yield from _each(family, free_edges.twist, product(kinds, (0.3,), (3, 1)))
     yield from _each(family, free_edges.twist, product(kinds, (0.0,), (3, 1)), fast=False)
-    yield from _each(family, free_edges.twist, product(ANGLES_DEG, (0.3,), (3, 1), (24,)), fast=False)
+    yield from _each(family, free_edges.twist, product((0.0, *turned), (0.3,), (3, 1), (24,)), fast=False)
     yield from _each(family, free_edges.bent_curvature, product(ANGLES_DEG, (0.3,)))
     yield from _each(family, free_edges.bent_saddle, product(ANGLES_DEG, (0.3,)))
     yield from _each(family, free_edges.bent_saddle, product(ANGLES_DEG, (0.0,)), fast=False)

@@ -34,6 +34,8 @@ ALPHA = {
     ("clamped", "point"): 0.00561202,
 }
 LOAD_WORD = {"even": "even load", "point": "point load"}
+TURNED_DEG = (10.0, 45.0)
+"""How far lattices are turned on a square: by 30 degrees it is the straight one, mirrored in the diagonal."""
 RADIUS_M = 0.15
 
 

@@ -11,10 +11,11 @@ import numpy as np
 import pytest
 
 from sim.checks import free_edges
+from sim.checks.plates import TURNED_DEG
 from sim.checks.specimens import ANGLES_DEG
 
 
-@pytest.mark.parametrize("kind", [*ANGLES_DEG, free_edges.ONE_DIAGONAL])
+@pytest.mark.parametrize("kind", [0.0, *TURNED_DEG, free_edges.ONE_DIAGONAL])
 @pytest.mark.parametrize("nu", [0.3, 0.0])
 def test_free_plate_twists_by_its_own_poisson_ratio(kind, nu):
     expected = 1e3 * 0.1 * 0.2**2 / (2.0 * (210e9 * 1e-9 / (12.0 * (1.0 - nu**2))) * (1.0 - nu))
