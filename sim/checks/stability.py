@@ -37,7 +37,7 @@ def critical(structure: Structure, dead_n: Floats, high: float) -> float:
     network = Network(structure)
     state, points = network.initial_state(), structure.points
     low = 0.0
-    while high - low > 1.0e-3 * high:
+    while high - low > 2.0e-5 * high:  # finer than the errors of two lattices, which are compared
         middle = 0.5 * (low + high)
         load = Load((), dead_n * middle)
         ev = equilibrate(network, state, load, points).evaluation

@@ -24,6 +24,14 @@ def test_strip_buckles_at_eulers_load(ends, newtons, count):
     np.testing.assert_allclose(row.got, newtons, rtol=0.03)
 
 
+@pytest.mark.parametrize("ends", list(stability.FACTOR))
+def test_eulers_load_is_neared_on_finer_triangles(ends):
+    """Second order or nearly: half the spacing has a quarter of the error, beside a clamp less than half."""
+    errors = [stability.euler(ends, count).error for count in (16, 32)]
+    assert stability.euler_settles(ends).passed
+    assert 0.2 < errors[1] / errors[0] < 0.5
+
+
 @pytest.mark.parametrize("angle_deg", list(stability.COLUMN))
 def test_column_stands_where_the_elliptic_integrals_put_it(angle_deg):
     """Cantilever of tip angle a, k = sin(a / 2): P / Pcr = (2 K / pi)^2, x = 2 E / K - 1, y = 2 k / K."""
