@@ -34,6 +34,7 @@ MESHES = {
 """What the metal of a moment can be saved as, and the ending of each."""
 
 
+NOT_KEPT = "Neither choices nor this sitting can be kept: free some space, or ask for the right to write in"
 WELCOME = "New here? Menu Help, First look, shows the parts of a door step by step; F1 lists every key."
 
 
@@ -53,6 +54,7 @@ class Filing:
         self.side: StageSide | None = None
         self.open_lesson: Callable[[Path], bool] = lambda _: False
         """Opens a file that is a lesson and no plan."""
+        self._told_unkept = False
         self._pictures: PictureSheet | None = None
         self._left: dict[str, Plan] = {}
 
@@ -112,9 +114,13 @@ class Filing:
         self._remember(dataclasses.replace(self.settings, caution_read=True))
 
     def _remember(self, settings: remembered.Settings) -> None:
-        if settings != self.settings:
-            self.settings = settings
-            remembered.save(settings, self.folder)
+        if settings == self.settings:
+            return
+        self.settings = settings
+        kept = remembered.save(settings, self.folder)
+        if not kept and not self._told_unkept:
+            self._told_unkept = True
+            self.window.notice.say(f"{NOT_KEPT} {self.folder}")
 
     # --- plans -------------------------------------------------------------------------------------------
 

@@ -12,7 +12,7 @@ pytest.importorskip("PySide6")
 from sim.door_model import build_model
 from sim.plan import Car
 from sim.run import start_frame
-from ui.filing import MESHES, Filing
+from ui.filing import MESHES, NOT_KEPT, Filing
 
 
 @pytest.fixture
@@ -49,3 +49,13 @@ def test_what_cannot_be_written_is_said(filing, name, tmp_path):
     filing.save_mesh(tmp_path / name)
     (words,) = filing.said
     assert "was not written" in words and name.rpartition("/")[2] in words
+
+
+def test_settings_that_cannot_be_kept_are_told_once(filing, tmp_path):
+    (tmp_path / "file").write_text("mine", encoding="utf-8")
+    filing.folder = tmp_path / "file" / "settings"
+    for theme in ("dark", "light"):
+        filing._remember(dataclasses.replace(filing.settings, theme=theme))
+    (words,) = filing.said
+    assert words.startswith(NOT_KEPT) and str(filing.folder) in words
+    assert filing.settings.theme == "light"  # it holds for this sitting
