@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from cyclopts import App, CycloptsError
+from cyclopts import App, CycloptsError, Parameter
 
 from sim.problems import PlanError
 from ui import cars, exporting, figures, lessons, many_runs, mapping, rooms, scenarios, starting
@@ -48,6 +48,8 @@ app = App(
         "Teaching model - not a real car - local procedure first."
     ),
     version=lambda: f"hemline {version()}",
+    # a switch has no counterpart that turns it off: leaving it out does
+    default_parameter=Parameter(negative=()),
     version_flags=["--version"],
     help_flags=["--help", "-h"],
 )

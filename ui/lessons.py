@@ -6,9 +6,9 @@ import sys
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal
+from typing import TYPE_CHECKING, Literal
 
-from cyclopts import App, Parameter
+from cyclopts import App
 
 from sim.problems import PlanError
 from sim.textfiles import read_text, write_whole
@@ -137,7 +137,7 @@ def sheet(
     kind: Kind = "bridge",
     paper: Paper = "a4",
     seats: str = "",
-    colour: Annotated[bool, Parameter(negative=())] = False,
+    colour: bool = False,
     rules: Path | None = None,
 ) -> int:
     """Write one of a lesson's sheets as PDF.
