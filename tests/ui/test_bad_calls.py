@@ -179,7 +179,7 @@ def test_seats_that_cannot_be_are_refused(words):
 
 
 def test_every_command_has_a_help_and_no_switch_a_counterpart(capsys):
-    """What a switch does is left undone by leaving it out; `--no-...` beside each would only be in the way."""
+    """What a switch does is left undone by leaving it out; a `--no-...` beside each is only in the way."""
     names = [name for name in command.app.resolved_commands() if not name.startswith("-")]
     assert len(names) > 10
     for name in (*names, "lesson check", "lesson solve", "lesson sheet", "lesson record"):
