@@ -69,6 +69,15 @@ class Begin:
     found: Found | None = None  # how a wrecked car was found, before the first move
 
 
+def _without_tool(model: DoorModel) -> DoorModel:
+    """Return the model with no tool on its network: one torn under a tool still knows its tips.
+
+    What stands in the metal is in `Begin.engaged`, and is put on anew by whoever needs it.
+    """
+    network = model.network
+    return replace(model, network=network.with_drives([])) if network.drives else model
+
+
 class UnderWay:
     """What a move under way has gathered, and what it is made with.
 
@@ -86,7 +95,7 @@ class UnderWay:
         self, model: DoorModel, move: Any, begin: Begin, move_index: int, cancelled: Callable[[], bool]
     ) -> None:
         self.first_model = model
-        self.model = model if begin.model is None else begin.model
+        self.model = _without_tool(model if begin.model is None else begin.model)
         self.move, self.begin, self.move_index = move, begin, move_index
         self.push: Push | Engaged | None = None
         self.hold: Hold | None = None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import get_args
 
 import msgspec
@@ -16,6 +17,7 @@ from sim.move_words import WORDS, is_driven, opened, opening_of, words_of
 from sim.network import Network
 from sim.plan import Car, Ease, Move, Spread
 from sim.run import Begin, MoveRun
+from sim.state import Drive, Load
 
 CAR = Car(lattice_spacing_m=0.09)
 
@@ -57,6 +59,26 @@ def test_an_unknown_type_changes_nothing_and_is_told_by_its_tag():
     assert result.plan_effect == "done"
     assert "Free the latch" in result.sentence
     assert words_of(Unlatch()).place(Unlatch(), str) == ""
+
+
+def test_a_tool_that_is_off_pushes_nothing_in_the_next_move(monkeypatch):
+    """Metal torn under a tool carries that tool's tips on its network: they are not there any more."""
+    monkeypatch.setitem(moves.COURSES, Unlatch, UnlatchCourse)
+    model = build_model(CAR)
+    node = int(model.structure.names["inner_mid"][0])
+    place = float(model.start.points[node, 1])
+    tips = Drive(np.array([node]), np.ones(1), np.array([0.0, 1.0, 0.0]), place + 0.01)
+    ghost = replace(model, network=model.network.with_drives([tips]))
+    ends = []
+    for begin in (Begin(model.start, Ledger()), Begin(model.start, Ledger(), model=ghost)):
+        run = MoveRun(model, Unlatch(), begin)
+        list(run)
+        ends.append(run.end.state)
+    assert ends[0].sha256() == ends[1].sha256()
+    assert (
+        np.abs(ghost.network.evaluate(model.start.points, model.start, Load((0.0,))).drive_force).max()
+        > 1.0e3
+    )
 
 
 def test_a_move_done_at_once_lets_the_metal_spring_and_books_it(monkeypatch):
