@@ -236,6 +236,7 @@ class LessonPanel(QWidget):
         self._made_for = phases
         for old in (*self._cards, *self._phases):
             self._list.removeWidget(old)
+            old.hide()  # else it is drawn over the new ones until it is gone
             old.deleteLater()
         self._cards, self._phases = [], []
         for k, phase in enumerate(phases):

@@ -227,6 +227,7 @@ class PlanPanel(QWidget):
         while len(self._cards) > len(cards):
             card = self._cards.pop()
             self._list.removeWidget(card)
+            card.hide()
             card.deleteLater()
         low = self.window().height() < LOW_PX * self._look.scale
         for card, shown in zip(self._cards, cards, strict=True):

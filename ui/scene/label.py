@@ -24,14 +24,15 @@ REACH = 0.75
 
 
 @cache
-def typeface() -> str:
+def typeface(*, strong: bool) -> str:
     """Return a plain font file, for the drawing library's own face is like none of the window's.
 
     One comes with the plotting library that the drawing library asks for; "" where it is not found.
     """
+    name = "DejaVuSans-Bold.ttf" if strong else "DejaVuSans.ttf"
     found = find_spec("matplotlib")
     places = (found.submodule_search_locations or ()) if found is not None else ()
-    files = (Path(place) / "mpl-data" / "fonts" / "ttf" / "DejaVuSans-Bold.ttf" for place in places)
+    files = (Path(place) / "mpl-data" / "fonts" / "ttf" / name for place in places)
     return next((str(file) for file in files if file.is_file()), "")
 
 
@@ -66,9 +67,10 @@ class Label:
         actor.SetInput(words)
         look = actor.GetTextProperty()
         look.SetFontSize(round((BESIDE_PX if self._beside else SIZE_PX) * self.scale))
-        if typeface():
+        file = typeface(strong=not self._beside)
+        if file:
             look.SetFontFamily(VTK_FONT_FILE)
-            look.SetFontFile(typeface())
+            look.SetFontFile(file)
         else:
             look.BoldOn()
         look.SetColor(*colour)
