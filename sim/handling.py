@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from sim.grounds import PROP_FORCE
 from sim.hands import HandsStepper
-from sim.increment import Point, Stepper
+from sim.increment import Freed, Point, Stepper
 from sim.problems import PlanError
 from sim.structure import Structure, Tie
 from sim.surround import Prop, Surround
@@ -167,14 +167,16 @@ def moved_prop(
     point = replace(point, travel_m=0.0)
     for end in ends:
         failed, jumps = stepper.tally.failed, stepper.tally.jumps
+        freed: list[Freed] = []
         while point.travel_m < end:
             point = hands.advance(point, end)
+            freed += point.freed
         if float(np.linalg.norm(point.evaluation.read[PROP_FORCE][index])) > most_n:
             stepper.tally.failed, stepper.tally.jumps = failed, jumps
             return
         hands.network = hands.network.standing(_put(hands.network.structure, index, way(end)))
         stepper.network = hands.network
-        yield replace(point, travel_m=hands.tool_travel_m)
+        yield replace(point, travel_m=hands.tool_travel_m, freed=tuple(freed))
 
 
 def swung(

@@ -129,19 +129,21 @@ class HoldCourse(AtOnce):
         yield run.emit(point, None, 0)
         stepper = run.stepper
         grip = self._hold(point)
-        shown = point
+        shown, freed = point, list(point.freed)
         sign = run.model.structure.outboard_sign
         number = 0
         for count, now in enumerate(
             swung(stepper, point, self._name(), grip, move.angle_rad, move.hands_n, sign), start=1
         ):
-            point = now
+            freed += now.freed
+            point = replace(now, freed=tuple(freed))
             if count % SHOWN_EVERY:
                 continue
             number += 1
             run.take(stepper)
             yield run.emit(point, None, number, run.metal_events(shown, point))
-            shown = point
+            shown, freed = point, []
+            point = replace(point, freed=())
             if run.stopping:
                 break
         run.take(stepper)

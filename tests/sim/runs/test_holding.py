@@ -144,7 +144,7 @@ def test_a_crushed_door_swung_off_its_pillar_closes_its_books(crushed):
     Allowed per step of 20 mm: what `sim.increment` halves at, a floor of 0.03 J and a hundredth of its work.
     """
     model, begin = crushed
-    run = MoveRun(model, Hold(angle_rad=0.2, hands_n=600.0), begin)
+    run = MoveRun(model, Hold(angle_rad=0.4, hands_n=1000.0), begin)
     list(run)
     result = run.result(with_residual=False)
     books = result.ledger_j
@@ -153,6 +153,9 @@ def test_a_crushed_door_swung_off_its_pillar_closes_its_books(crushed):
     assert books["released in a jump"] > 0.5
     assert abs(books["gap"]) < 0.005 * books["work of the tips"]
     assert books["viscous"] < 0.05 * books["work of the tips"]
+    # hands this strong tear a hinge off, between two moments shown: it is told all the same
+    assert books["latch and hinges"] > 1.0
+    assert "hinge free" in [event.kind for event in result.events]
 
 
 def test_the_same_hold_gives_the_same_answer_bit_for_bit(model):
