@@ -57,8 +57,11 @@ class Label:
         # kept in: a word at the edge of the picture is moved inward, never cut
         self._watch = renderer.AddObserver("StartEvent", self._keep_in) if kept_in else None
 
-    def say(self, words: str, point: Floats, colour: Floats, theme: Theme) -> None:
-        """Show words at a point [m] on the theme's plate; on top, nothing in front covers them."""
+    def say(self, words: str, point: Floats, colour: Floats, theme: Theme, *, run: str = "both") -> None:
+        """Show words at a point [m] on the theme's plate; on top, nothing in front covers them.
+
+        ``run`` says which way they run from there: to "both" sides, "left" or "right".
+        """
         self.hide()
         self.words = words
         self._place = np.asarray(point, dtype=np.float64)
@@ -76,7 +79,8 @@ class Label:
         look.SetColor(*colour)
         look.SetBackgroundColor(*rgb(theme.plate))
         look.SetBackgroundOpacity(0.88)
-        look.SetJustificationToCentered()
+        way = {"left": look.SetJustificationToRight, "right": look.SetJustificationToLeft}
+        way.get(run, look.SetJustificationToCentered)()
         look.SetVerticalJustificationToCentered()
         if self._beside:
             look.SetVerticalJustificationToBottom()

@@ -29,8 +29,8 @@ Bytes = NDArray[np.uint8]
 COLUMN_M = 0.034
 """How wide a depth is drawn on the skin: wide enough for its pattern to be seen on a wall."""
 LIFT_M = 0.004
-BESIDE_M = 0.19
-"""How far from the band, further in, the middle of a word stands that finds no room on it."""
+BESIDE_M = 0.008
+"""How far from the band, further in, a word begins that finds no room on it."""
 PER_ROW, PER_COLUMN = 3, 1
 """Pieces of the band along and across a cell, so that it follows the skin."""
 NEAR_M = 0.03
@@ -130,9 +130,11 @@ class MapBand:
         into = np.array([COLUMN_M * len(self.grid.depth_m) + BESIDE_M])
         spots = [_spots(self._mesh, edge, np.array([up]), into)[0] for edge, up, _ in words]
         here = self._on_metal(*_seats(self._mesh, np.array(spots)))
-        for label, (_, _, word), place in zip(self._labels, words, here, strict=False):
+        for label, (edge, _, word), place in zip(self._labels, words, here, strict=False):
             label.scale = scale
-            label.say(word, place, rgb(theme.plate_text), theme)
+            # away from their band, as it is seen from outside: those of both edges do not meet
+            run = "right" if (edge == "latch_edge") == (self._sign > 0.0) else "left"
+            label.say(word, place, rgb(theme.plate_text), theme, run=run)
 
     def hide(self) -> None:
         """Take the band away."""
