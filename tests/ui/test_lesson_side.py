@@ -15,7 +15,6 @@ from sim.run import solve_plan, start_frame
 from ui.acting import Acting
 from ui.filing import Filing
 from ui.main_window import MainWindow
-from ui.panels.reading import FIRST_WORDS
 from ui.showing import Showing
 from ui.state.answers import DoorReady, Ended, MoveReady
 from ui.state.lesson_notes import NOTES_HELD, NOTES_WAIT
@@ -131,7 +130,7 @@ def test_the_arrow_waits_until_something_of_the_push_has_been_seen(hands, solved
     hands.showing.later("plan", "moment")
     hands.showing.show_dirty()
     assert session.hides(ARROW)
-    assert hands.window.reading.sentence.text() in ("", WAITS, FIRST_WORDS)
+    assert hands.window.reading.sentence.text() == WAITS
     deeper = msgspec.structs.replace(plan.moves[0], door=EdgePoint(depth_m=0.03))
     session.change_move(deeper, "Depth 30 mm")
     assert not session.hides(ARROW)  # this push is nobody's question

@@ -81,8 +81,10 @@ def veiled(
     aiming : whether the sentence is about a push that has yet to begin: then it is the arrow in words
     waits : whether a lesson has yet to ask about that push
     """
-    if (arrow if aiming else answers) and reading.sentence:
-        reading = replace(reading, sentence=WAITS if aiming and waits else SHUT)
+    if aiming and waits:
+        reading = replace(reading, sentence=WAITS)
+    elif (arrow if aiming else answers) and reading.sentence:
+        reading = replace(reading, sentence=SHUT)
     if ladder:
         reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0, shut=True)
     return reading
