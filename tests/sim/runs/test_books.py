@@ -285,7 +285,7 @@ def test_twice_the_damping_changes_next_to_nothing(monkeypatch, move):
     plain = solved(CAR, move)
     monkeypatch.setattr(course, "Stepper", partial(Stepper, viscous_n_per_m=2.0 * increment.VISCOUS_N_PER_M))
     other = solve(CAR, msgspec.structs.replace(move))
-    assert other.run.stepper.viscous_n_per_m == 2.0 * plain.run.stepper.viscous_n_per_m
+    assert other.run.stepper.viscous_n_per_m == 2.0 * increment.VISCOUS_N_PER_M
     assert other.first.kind == plain.first.kind
     # to one step of the grid; forces to two percent up to the event
     assert other.first.opening_m == pytest.approx(plain.first.opening_m, abs=1.001 * STEP_M)
