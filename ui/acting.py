@@ -26,7 +26,6 @@ from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
 from ui.state.locks import MAP
 from ui.state.session import Session
-from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS
 from ui.teaching import Teaching
 from ui.tool_side import ToolSide
@@ -55,8 +54,8 @@ WHILE_READING = (
 CLICK_S = 0.4
 """A button held for less than this was clicked, not held [s]."""
 HOLD_ON = "Hold the button or the space bar: the tips open as long as it is down. Return runs the whole move."
-STAGE_ALONE, HINT_MS = "The stage alone: F or Esc brings everything back.", 8_000
-"""What is said when menus and columns go, and how long."""
+STAGE_ALONE = "The stage alone: F or Esc brings everything back."
+"""What is said when menus and columns go."""
 TELLING = ("questions", "sheets", "figures")
 """Actions whose windows tell what a run came to: not before the lock."""
 
@@ -105,8 +104,7 @@ class Acting:
         """Do what an action says; most keep out of the way while a text is being read."""
         if not self.window.at_work and name not in WHILE_READING:
             return
-        if self.window.notice.words.text() == tr(HOLD_ON):
-            self.window.notice.say("")
+        self.window.notice.take_back(HOLD_ON)
         if name in TELLING and self.session.asking.open:
             self.teaching.remind()
             return
@@ -254,8 +252,8 @@ class Acting:
         short = time.monotonic() - self._held_at < CLICK_S
         if short and self.session.queue.holding and not self.session.asking.open:
             self.window.notice.say(HOLD_ON)
-        elif self.window.notice.words.text() == tr(HOLD_ON):
-            self.window.notice.say("")
+        else:
+            self.window.notice.take_back(HOLD_ON)
         self.session.let_go()
 
     def pick_move(self, index: int) -> None:
@@ -294,14 +292,9 @@ class Acting:
         on = not self.session.view.options.stage_only
         self.set_view(stage_only=on)
         if on:
-            self.window.notice.say(STAGE_ALONE)
-            QTimer.singleShot(HINT_MS, self.window, self._hint_away)
+            self.window.notice.hint(STAGE_ALONE)
         else:
-            self._hint_away()
-
-    def _hint_away(self) -> None:
-        if self.window.notice.words.text() == tr(STAGE_ALONE):
-            self.window.notice.say("")
+            self.window.notice.take_back(STAGE_ALONE)
 
     def _do_projector(self) -> None:
         self.set_view(projector=not self.session.view.options.projector)

@@ -19,8 +19,6 @@ from ui.state.presenting import Page, displays, page_at, plan_pages
 from ui.state.session import Session
 from ui.teaching import Teaching
 
-HINT_MS = 8_000
-"""How long the hint for rooms with one display stays."""
 TICK_MS = 20_000
 """How often the clock of the notes is set; it shows minutes."""
 STANDING_WORDS = {
@@ -96,8 +94,7 @@ class Presenter:
             notes.setGeometry(screens[for_notes].availableGeometry())
             notes.showMaximized()
         else:
-            window.notice.say(ONE_DISPLAY)
-            QTimer.singleShot(HINT_MS, window, self._hint_away)
+            window.notice.hint(ONE_DISPLAY)
         self._clock.start()
         self._show()
         window.focus_stage()
@@ -113,13 +110,9 @@ class Presenter:
         if state is Qt.WindowState.WindowNoState:
             self.window.setGeometry(self._place)
         self.session.view.set(dataclasses.replace(self.session.view.options, stage_only=alone))
-        self._hint_away()
+        self.window.notice.take_back(ONE_DISPLAY)
         self.changed()
         self.window.focus_stage()
-
-    def _hint_away(self) -> None:
-        if self.window.notice.words.text() == ONE_DISPLAY:
-            self.window.notice.say("")
 
     def turn_notes(self) -> None:
         """Show the notes, or put them away: the key for rooms with one display."""

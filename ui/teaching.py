@@ -18,7 +18,6 @@ from ui.state.lesson_file import ready_path
 from ui.state.locks import LOCK_WORDS
 from ui.state.questions import can_ask, competitors, questions
 from ui.state.session import Session
-from ui.state.tongue import tr
 from ui.state.verdict import compared, verdict
 
 LOCK_FIRST = "Lock the prediction first (L), or put the card away."
@@ -172,8 +171,7 @@ class Teaching:
         """Put a comparison away once the class goes on; a prediction still open or locked stays."""
         if self.session.asking.standing is Standing.SHOWN:
             self.session.asking.end()
-        if self.window.notice.words.text() in {tr(words) for words in (RUN_FIRST, NONE_OPEN)}:
-            self.window.notice.say("")
+        self.window.notice.take_back(RUN_FIRST, NONE_OPEN)
 
     # --- what happens meanwhile --------------------------------------------------------------------------
 
