@@ -32,6 +32,11 @@ class Sharing(LoadGroupScheduling):
         group = super()._split_scope(nodeid)
         return nodeid.partition("::")[0] if group == nodeid else group
 
+    def _reschedule(self, node):
+        # A worker that stands in for a dead one is given work once it has told which tests it found.
+        if node in self.registered_collections:
+            super()._reschedule(node)
+
     def remove_node(self, node):
         """Take a dead worker out and return the test it died in, if it was in one."""
         given = self.assigned_work.pop(node)

@@ -5,8 +5,12 @@ import subprocess
 import sys
 import xml.etree.ElementTree as ElementTree
 from pathlib import Path
+from types import SimpleNamespace
+from unittest.mock import Mock
 
 import pytest
+
+from tests.spreading import Sharing
 
 TESTS = Path(__file__).resolve().parents[1]
 DIES = """
@@ -82,3 +86,13 @@ def test_the_trace_stands_under_the_test(report):
     assert "crashed while running 'tests/test_dies.py::test_reads_where_nothing_is'" in told
     assert 'test_dies.py", line 8 in test_reads_where_nothing_is' in told
     assert "It left no trace" in told
+
+
+def test_a_worker_that_stands_in_gets_no_work_before_it_has_told_what_it_found():
+    sharing = Sharing(SimpleNamespace(getvalue=lambda _: ["popen"]), None)
+    sharing.workqueue["a file"] = {"a test": False}
+    stand_in = Mock(shutting_down=False)
+    sharing.add_node(stand_in)
+    sharing._reschedule(stand_in)
+    assert sharing.workqueue == {"a file": {"a test": False}}
+    stand_in.send_runtest_some.assert_not_called()
