@@ -127,7 +127,7 @@ class Showing:
 
     def _show_aim(self) -> None:
         if self.side is not None:
-            self.side.show_aim()
+            self.side.show_foretold()
             self._show_reading()
 
     def _show_reading(self) -> None:

@@ -137,6 +137,11 @@ class StageSide(TipSteering, MapOnStage):
         self._draw_tips()
         self.show_section()
 
+    def show_foretold(self) -> None:
+        """Draw the tips with what is known beforehand by now; a push under way hangs on none of it."""
+        if self._frame_pushing() is None:
+            self.show_aim()
+
     def _draw_tips(self) -> None:
         session = self._session
         if before_plan(session):
