@@ -110,6 +110,7 @@ def test_arrows_walk_the_cells_and_return_sets_the_tips_there(app, qtbot):
     cell = side.outcome.told[canvas.cursor_cell].cell
     assert cell.edge == "latch_edge" and cell.depth_m == side.outcome.ask.grid.depth_m[1]
     assert f"{1e3 * cell.along_m:.0f}\u00a0mm above the sill" in words(side.card)
+    qtbot.waitUntil(lambda: not app.session.queue.busy, timeout=60_000)  # the door is being set out
     qtbot.keyClick(canvas, Qt.Key.Key_Return)
     door = app.session.move.door
     assert (door.edge, door.along_m, door.depth_m) == (cell.edge, cell.along_m, cell.depth_m)
