@@ -308,6 +308,9 @@ class Acting:
     def _do_calm(self) -> None:
         self.set_view(calm=not self.session.view.options.calm)
 
+    def _do_right_turns(self) -> None:
+        self.set_view(right_turns=not self.session.view.options.right_turns)
+
     def _do_dark(self) -> None:
         self.set_view(theme="light" if self.session.view.options.theme == "dark" else "dark")
 

@@ -71,6 +71,7 @@ class Filing:
             units=units,
             text_ratio=kept.text_ratio,
             calm=kept.calm,
+            right_turns=kept.right_turns,
         )
         self.session.view.set(options)
         self.session.locks.restore(kept.shut)
@@ -91,6 +92,7 @@ class Filing:
                 imperial=imperial,
                 text_ratio=options.text_ratio,
                 calm=options.calm,
+                right_turns=options.right_turns,
                 shut=tuple(sorted(self.session.locks.own)),
             )
         )

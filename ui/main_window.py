@@ -325,6 +325,7 @@ class MainWindow(QMainWindow):
             options.theme == "dark",
             options.units.value == "imperial",
             options.calm,
+            options.right_turns,
         )
         for name, on in zip(CHECKED, states, strict=True):
             self.actions_by_name[name].setChecked(on)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
+
 from sim.move_words import is_driven, opened, words_of
 from sim.plan import Move, Plan, Spread, Squeeze
 from sim.units import force_text, length_text
@@ -79,6 +81,9 @@ class Showing:
         self.window.scrub.set_units(options.units)
         if self.side is not None:
             self.side.show_options()
+            button = Qt.MouseButton.RightButton if options.right_turns else Qt.MouseButton.LeftButton
+            for view in self.window.stages.views:
+                view.turn_button = button
 
     def _show_layout(self) -> None:
         self.window.show_layout(self.session.view.options)

@@ -1541,6 +1541,10 @@
         <translation type="unfinished">Kleinere Schrift</translation>
     </message>
     <message>
+        <source>Right button turns the picture, left one only sets tips</source>
+        <translation type="unfinished">Rechte Taste dreht das Bild, linke setzt nur Spitzen</translation>
+    </message>
+    <message>
         <source>Moments as stills, no motion</source>
         <translation type="unfinished">Momente als Standbilder, keine Bewegung</translation>
     </message>
@@ -1741,12 +1745,12 @@
         <translation type="unfinished">Linke Taste, gezogen</translation>
     </message>
     <message>
-        <source>Turn the picture</source>
-        <translation type="unfinished">Das Bild drehen</translation>
+        <source>Turn the picture (or the right one: menu View)</source>
+        <translation type="unfinished">Das Bild drehen (oder die rechte: Menü Ansicht)</translation>
     </message>
     <message>
-        <source>Left button with Shift, drawn</source>
-        <translation type="unfinished">Linke Taste mit Umschalt, gezogen</translation>
+        <source>The same with Shift</source>
+        <translation type="unfinished">Dasselbe mit Umschalt</translation>
     </message>
     <message>
         <source>Shift the picture</source>

@@ -44,6 +44,7 @@ class StillView(QWidget):
         super().__init__(parent)
         self.wheel_filter: Callable[[int, Qt.KeyboardModifier], bool] | None = None
         self.hand: Hand | None = None
+        self.turn_button = Qt.MouseButton.LeftButton
         self._closed = False
         self._image: QImage | None = None
         self._pressed_at: tuple[float, float] | None = None
@@ -121,10 +122,10 @@ class StillView(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin a click, a drag or a stroke of the hand that draws."""
-        if event.button() is not Qt.MouseButton.LeftButton:
+        if event.button() not in (Qt.MouseButton.LeftButton, self.turn_button):
             return
         here = (event.position().x(), event.position().y())
-        if self.hand is not None:
+        if self.hand is not None and event.button() is Qt.MouseButton.LeftButton:
             self.hand.press(*here)
             return
         self._pressed_at = self._turned_to = here
@@ -133,15 +134,16 @@ class StillView(QWidget):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Turn the view while the button is down, else say what is pointed at."""
         x, y = event.position().x(), event.position().y()
-        held = bool(event.buttons() & Qt.MouseButton.LeftButton)
-        if self.hand is not None and held:
+        turning = bool(event.buttons() & self.turn_button)
+        if self.hand is not None and event.buttons() & Qt.MouseButton.LeftButton:
             self.hand.drag(x, y)
-        elif held and self._pressed_at is not None:
+        elif event.buttons() and self._pressed_at is not None:
             away = max(abs(x - self._pressed_at[0]), abs(y - self._pressed_at[1]))
             if not self._dragged and away > CLICK_SLACK_PX:
                 self._dragged = True
-                self.left.emit(self.stage.shot)
-            if self._dragged:
+                if turning:
+                    self.left.emit(self.stage.shot)
+            if self._dragged and turning:
                 self._turn(x - self._turned_to[0], y - self._turned_to[1])
                 self._turned_to = (x, y)
         elif not event.buttons():

@@ -67,6 +67,7 @@ class StageView(QtInteractor):
         super().__init__(parent, auto_update=False, multi_samples=0)
         self.wheel_filter: Callable[[int, Qt.KeyboardModifier], bool] | None = None
         self.hand: Hand | None = None
+        self.turn_button = Qt.MouseButton.LeftButton
         self._pressed_at: tuple[float, float] | None = None
         self._turned_at = -1.0
         self._dragged = False
@@ -156,10 +157,13 @@ class StageView(QtInteractor):
         if self.hand is not None and event.button() is Qt.MouseButton.LeftButton:
             self.hand.press(event.position().x(), event.position().y())
             return
-        if event.button() is Qt.MouseButton.LeftButton:
+        if event.button() in (Qt.MouseButton.LeftButton, self.turn_button):
             self._pressed_at = (event.position().x(), event.position().y())
             self._dragged = False
-        super().mousePressEvent(event)
+        if event.button() is self.turn_button:
+            super().mousePressEvent(_with_left(event))
+        elif event.button() is not Qt.MouseButton.LeftButton:
+            super().mousePressEvent(event)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Turn the view while a button is down, else say what is pointed at."""
@@ -172,7 +176,8 @@ class StageView(QtInteractor):
             if away <= CLICK_SLACK_PX:
                 return  # a hand that trembles while it clicks turns nothing
             self._dragged = True
-            self.left.emit(self.stage.shot)
+            if event.buttons() & self.turn_button:
+                self.left.emit(self.stage.shot)
         super().mouseMoveEvent(event)
         if event.buttons() == Qt.MouseButton.NoButton:
             self._say_pointed(self.pointed_at(here.x(), here.y()))
@@ -183,10 +188,10 @@ class StageView(QtInteractor):
             self.hand.release()
             return
         super().mouseReleaseEvent(event)
-        if event.button() is not Qt.MouseButton.LeftButton or self._pressed_at is None:
+        if event.button() not in (Qt.MouseButton.LeftButton, self.turn_button) or self._pressed_at is None:
             return
         was_click, self._pressed_at = not self._dragged, None
-        if was_click:
+        if was_click and event.button() is Qt.MouseButton.LeftButton:
             self.clicked.emit(self.pointed_at(event.position().x(), event.position().y()))
 
     def leaveEvent(self, event: QEvent) -> None:
@@ -242,3 +247,9 @@ class StageView(QtInteractor):
         self._iren_of_vtk.RemoveObserver(self._render_tag)
         super().close()
         return True
+
+
+def _with_left(event: QMouseEvent) -> QMouseEvent:
+    """Return a press as one of the left button, with which the drawing library turns the picture."""
+    left = Qt.MouseButton.LeftButton
+    return QMouseEvent(event.type(), event.position(), event.globalPosition(), left, left, event.modifiers())

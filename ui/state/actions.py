@@ -98,6 +98,7 @@ VIEW: tuple[Row, ...] = (
     ("larger", "Larger type", "Ctrl++"),
     ("smaller", "Smaller type", "Ctrl+-"),
     ("calm", "Moments as stills, no motion", ""),
+    ("right_turns", "Right button turns the picture, left one only sets tips", ""),
     ("imperial", "Pounds and inches", "U"),
     ("language", "Language: English, or German as a draft", ""),
     ("-", "", ""),
@@ -175,8 +176,8 @@ HANDS: tuple[tuple[str, str], ...] = (
     ("Space, held", "Open the tips; let go to stop"),
     ("1 to 9", "A layer: solid, see-through, off"),
     ("Left button on the door", "Put a tip there"),
-    ("Left button, drawn", "Turn the picture"),
-    ("Left button with Shift, drawn", "Shift the picture"),
+    ("Left button, drawn", "Turn the picture (or the right one: menu View)"),
+    ("The same with Shift", "Shift the picture"),
     ("Wheel", "Nearer, further; after a tip is put: its depth, with Shift its tilt"),
     ("Ctrl+Wheel", "Depth at any time; with Shift the tilt"),
     ("Tab, Shift+Tab", "To the next control, to the one before"),
@@ -195,6 +196,6 @@ SAME_KEYS: dict[str, tuple[str, ...]] = {
 """Actions reached by more than one key: on some keyboards the brackets are hard to reach."""
 
 LAYER_KEYS = 9
-CHECKED = ("stage_only", "projector", "dark", "imperial", "calm")
+CHECKED = ("stage_only", "projector", "dark", "imperial", "calm", "right_turns")
 SHUT_PREFIX = "shut_"
 """Actions that begin so turn one lock of `ui.state.locks`."""

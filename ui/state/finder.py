@@ -65,6 +65,7 @@ OTHER_WORDS: dict[str, str] = {
     "larger": "zoom text font size bigger",
     "smaller": "zoom text font size",
     "calm": "reduced motion animation still",
+    "right_turns": "mouse style button rotate drag orbit touchpad",
     "imperial": "units inches pounds millimetres kilonewtons metric",
     "language": "deutsch sprache translation",
     "colour": "color map load seam",

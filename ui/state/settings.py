@@ -26,6 +26,7 @@ class Settings:
     projector : larger type
     text_ratio : factor on all type, 1 to 2
     calm : moments as stills instead of motion
+    right_turns : the right button of the mouse turns the picture, not the left one
     shut : what the teacher keeps shut, until it is opened again
     language : of the window's words, a code of `ui.state.tongue.TONGUES`
     """
@@ -37,6 +38,7 @@ class Settings:
     projector: bool = False
     text_ratio: float = 1.0
     calm: bool = False
+    right_turns: bool = False
     shut: tuple[str, ...] = ()
     language: str = "en"
 
@@ -91,6 +93,7 @@ def _settings(found: dict[str, Any]) -> Settings:
         projector=found.get("projector") is True,
         text_ratio=_ratio(found.get("text_ratio")),
         calm=found.get("calm") is True,
+        right_turns=found.get("right_turns") is True,
         shut=tuple(str(item) for item in shut) if isinstance(shut, list) else (),
         language=language if isinstance(language := found.get("language"), str) else "en",
     )
@@ -111,6 +114,7 @@ def save(settings: Settings, folder: Path) -> bool:
         "projector": settings.projector,
         "text_ratio": settings.text_ratio,
         "calm": settings.calm,
+        "right_turns": settings.right_turns,
         "shut": list(settings.shut),
         "language": settings.language,
     }

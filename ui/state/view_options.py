@@ -69,6 +69,7 @@ class ViewOptions:
     projector : white ground, black ink, larger type and thicker lines, for the back row; before the theme
     text_ratio : factor on all type, one of `TEXT_RATIOS`
     calm : the moments are played as stills, a second each
+    right_turns : the right button of the mouse turns the picture, and the left one sets tips alone
     stage_only : the stage with the sentence below it, and nothing else
     units : what lengths and forces are written in
     drawer : which column is out where there is no room for both: "plan", "reading" or None
@@ -80,6 +81,7 @@ class ViewOptions:
     projector: bool = False
     text_ratio: float = 1.0
     calm: bool = False
+    right_turns: bool = False
     stage_only: bool = False
     units: Units = Units.METRIC
     drawer: str | None = "reading"

@@ -7,8 +7,8 @@ import time
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication, QMainWindow
 from vtkmodules.vtkCommonCore import vtkObjectBase
 
@@ -117,6 +117,38 @@ def test_a_click_says_what_was_clicked_and_a_drag_does_not(qtbot, view):
     assert len(said) == 1
     qtbot.mouseClick(view, Qt.MouseButton.LeftButton, pos=QPoint(3, 3))
     assert said[1] is None
+
+
+def drawn(qtbot, view, button):
+    """Draw the pointer across the view with a button down and return how far that turned the camera [m]."""
+    before = np.array(view.renderer.GetActiveCamera().GetPosition())
+    middle = QPoint(view.width() // 2, view.height() // 2)
+    qtbot.mousePress(view, button, pos=middle)
+    for across in (20, 40, 60):
+        here = QPointF(middle + QPoint(across, 0))
+        move = QMouseEvent(
+            QEvent.Type.MouseMove, here, view.mapToGlobal(here), Qt.MouseButton.NoButton, button,
+            Qt.KeyboardModifier.NoModifier,
+        )  # fmt: skip
+        QApplication.sendEvent(view, move)
+    qtbot.mouseRelease(view, button, pos=middle + QPoint(60, 0))
+    return float(np.linalg.norm(np.array(view.renderer.GetActiveCamera().GetPosition()) - before))
+
+
+def test_the_right_button_can_turn_the_picture_and_the_left_one_only_points(qtbot, view):
+    said, left = [], []
+    view.clicked.connect(said.append)
+    view.left.connect(left.append)
+    assert drawn(qtbot, view, Qt.MouseButton.LeftButton) > 0.1
+    view.turn_button = Qt.MouseButton.RightButton
+    assert drawn(qtbot, view, Qt.MouseButton.LeftButton) == 0.0
+    assert len(left) == 1 and said == []
+    assert drawn(qtbot, view, Qt.MouseButton.RightButton) > 0.1
+    assert len(left) == 2 and said == []
+    qtbot.mouseClick(view, Qt.MouseButton.RightButton, pos=QPoint(3, 3))
+    assert said == []
+    qtbot.mouseClick(view, Qt.MouseButton.LeftButton, pos=QPoint(3, 3))
+    assert said == [None]
 
 
 def test_the_place_under_the_pointer_is_where_it_is_drawn(view):
