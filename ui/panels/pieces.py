@@ -45,12 +45,31 @@ class Label(Spoken, QLabel):
     """A label."""
 
 
-class FittedLabel(Label):
+class Fitted:
+    """Says the longest of several wordings there is room for, or the last whatever the room."""
+
+    _wordings: tuple[str, ...] = ("",)
+
+    def _room(self) -> int:
+        raise NotImplementedError
+
+    def _fit(self) -> None:
+        room, width = self._room(), self.fontMetrics().horizontalAdvance  # type: ignore[attr-defined]
+        found = next((words for words in self._wordings if width(words) <= room), self._wordings[-1])
+        if found != self.text():  # type: ignore[attr-defined]
+            self.setText(found)  # type: ignore[attr-defined]
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again what there is room for."""
+        super().resizeEvent(event)  # type: ignore[misc]
+        self._fit()
+
+
+class FittedLabel(Fitted, Label):
     """A label that says as much as it has room for: the longest of several wordings that is not cut."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._wordings: tuple[str, ...] = ("",)
         self.setTextFormat(Qt.TextFormat.PlainText)
         # its words ask for no room: it takes what others leave
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
@@ -61,23 +80,15 @@ class FittedLabel(Label):
         self.setToolTip(self._wordings[0])
         self._fit()
 
-    def _fit(self) -> None:
-        room, width = self.contentsRect().width(), self.fontMetrics().horizontalAdvance
-        found = next((words for words in self._wordings if width(words) <= room), self._wordings[-1])
-        if found != self.text():
-            self.setText(found)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Look again what there is room for."""
-        super().resizeEvent(event)
-        self._fit()
+    def _room(self) -> int:
+        return self.contentsRect().width()
 
 
 class Button(Spoken, QPushButton):
     """A push button."""
 
 
-class FittedButton(Button):
+class FittedButton(Fitted, Button):
     """A button that says as much as it has room for: the longest of several wordings that is not cut.
 
     Parameters
@@ -87,7 +98,7 @@ class FittedButton(Button):
 
     def __init__(self, tip: str) -> None:
         super().__init__()
-        self._wordings, self._tip = ("",), tr(tip)
+        self._tip = tr(tip)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
 
@@ -98,17 +109,8 @@ class FittedButton(Button):
         self.setAccessibleName(self._wordings[0])
         self._fit()
 
-    def _fit(self) -> None:
-        room = self.width() - 2 * PADDING_PX
-        width = self.fontMetrics().horizontalAdvance
-        found = next((words for words in self._wordings if width(words) <= room), self._wordings[-1])
-        if found != self.text():
-            self.setText(found)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Look again what there is room for."""
-        super().resizeEvent(event)
-        self._fit()
+    def _room(self) -> int:
+        return self.width() - 2 * PADDING_PX
 
 
 def label(text: str = "", name: str = "", *, wrap: bool = False) -> QLabel:
