@@ -203,8 +203,9 @@ class UnderWay:
                 self.peak_latch = max(self.peak_latch, tie.ratio)
         events += drawn_out(self._network, before, point)
         peak = max(float(np.max(before.force_n, initial=0.0)), force)
-        events += seam_events(self.model, self._network, before, point, peak)
-        events += motion_events(self.model, point, self._frames[0], self.seen)
+        first, seen = self._frames[0], self.seen
+        events += seam_events(self.model, self._network, before, point, peak, first, seen)
+        events += motion_events(self.model, point, first, seen)
         events += ground_events(self.model, before.state, point)
         if self._watch is None:
             start = self.first_model if self.begin.model is None else self.begin.model

@@ -18,18 +18,32 @@ from sim.record import Event, Frame
 SPOT = "spot popped"
 """Kind of event of a spot of the pillar's foot or head."""
 PARTED_EVENT_M = 0.020
-"""Length of seam that must have parted before it counts as an event [m]."""
+"""Length of seam that must have parted in a move before it counts as an event [m]."""
 
 
 def seam_events(
-    model: DoorModel, network: Network, before: Point, point: Point, peak_n: float
+    model: DoorModel,
+    network: Network,
+    before: Point,
+    point: Point,
+    peak_n: float,
+    start: Frame,
+    seen: AbstractSet[str],
 ) -> list[Event]:
-    """Return the seam's first parting and the welds that broke; ``peak_n`` is the higher tip force [N]."""
+    """Return the seam's first parting in this move and the welds that broke.
+
+    Parameters
+    ----------
+    peak_n : the higher tip force [N]
+    start : the move's first moment: what had parted by then is no event of this move
+    seen : kind and part, run together, of the move's past events
+    """
     new, old = network.parted(point.state), np.zeros(len(point.state.worst), dtype=bool)
     ends = network.structure.bonds.law[: len(before.state.worst), END]
     old[: len(ends)] = before.state.worst >= ends  # necks of tears come at the end of the list
     events, share = [], seam_share_m(model)
-    if float(share[old].sum()) < PARTED_EVENT_M <= float(share[new].sum()):
+    parted = float(share[new].sum()) - start.parted_length_m
+    if parted >= PARTED_EVENT_M and "seam parting" + "seam" not in seen:
         events.append(Event("seam parting", "seam", point.travel_m, peak_n))
     for index in np.flatnonzero(network.structure.bonds.of("weld") & new & ~old):
         station = float(network.structure.bonds.station[index])

@@ -144,12 +144,7 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     why += _slid_words(start, end, events)
     if "latch free" in kinds:
         first = f"The latch let go at {events[kinds.index('latch free')].opening_m * 1e3:.0f} mm"
-        if parted >= limit("parted_m"):
-            before = "seam parting" in kinds and kinds.index("seam parting") < kinds.index("latch free")
-            order = "the seam had begun to part before" if before else "the seam parted only after"
-            first += f"; {order}, {parted * 1e3:.0f} mm in all"
-        else:
-            first += " with the skin still on its seam"
+        first += _seam_words(end, parted, events)
         return f"{first}; {clearance}. {why}"
     if "striker out" in kinds:
         out = events[kinds.index("striker out")]
@@ -173,6 +168,20 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     if abs(skin) > limit("moved_m"):
         what = f"The middle of the skin moved {abs(skin) * 1e3:.0f} mm {side}"
     return f"{what}, nothing let go; {costs}. {why}"
+
+
+def _seam_words(end: Frame, parted: float, events: Sequence[Event]) -> str:
+    """Return what the seam did in a push in which the latch let go; ``parted`` in this push [m]."""
+    if parted < limit("parted_m"):
+        whole = end.parted_length_m < limit("parted_m")
+        return " with the skin still on its seam" if whole else " with no more of the seam parted"
+    length = f"{parted * 1e3:.0f} mm in all"
+    seam = next((event.opening_m for event in events if event.kind == "seam parting"), None)
+    latch = next(event.opening_m for event in events if event.kind == "latch free")
+    if seam is None or seam == latch:
+        return f"; the seam parted with it, {length}"
+    order = "the seam had begun to part before" if seam < latch else "the seam parted only after"
+    return f"; {order}, {length}"
 
 
 def crush_sentence(start: Frame, end: Frame, events: Sequence[Event], seat: str) -> str:
