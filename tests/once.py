@@ -41,6 +41,11 @@ def program_sha256() -> str:
     return found.hexdigest()
 
 
+def kept() -> bool:
+    """Tell whether answers are kept on disk."""
+    return bool(os.environ.get(FOLDER)) and fcntl is not None
+
+
 def once(make: Callable[[], Made], *key: object) -> Made:
     """Return what ``make`` gives for a key, worked out by whichever worker asks first.
 
@@ -49,11 +54,10 @@ def once(make: Callable[[], Made], *key: object) -> Made:
     make : gives values that can be pickled
     key : words and plain values (plans, cars, moves) that say all ``make`` hangs on
     """
-    folder = os.environ.get(FOLDER)
-    if not folder or fcntl is None:
+    if not kept():
         return make()
     plain = msgspec.json.encode([msgspec.to_builtins(part) for part in key])
-    path = Path(folder) / hashlib.sha256(program_sha256().encode() + plain).hexdigest()
+    path = Path(os.environ[FOLDER]) / hashlib.sha256(program_sha256().encode() + plain).hexdigest()
     with _locked(path.with_suffix(".lock")):
         if path.exists():
             return pickle.loads(path.read_bytes())

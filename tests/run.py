@@ -6,8 +6,9 @@
     python3 tests/run.py --yes ...          install missing system packages without asking
 
 The tests run in two rounds: mechanics, geometry and the window's state where Qt and VTK cannot be imported,
-and all the rest with a screen. Each round shares its files among the cores, every worker with a screen of its
-own; a test in which a worker dies counts as failed, and the rest goes on (tests/spreading.py).
+and all the rest with a screen. Where all tests are asked for both run at once, the first in the background of
+the second, whose tests often wait for a window. Each round shares its files among workers, every one with a
+screen of its own; a test in which a worker dies counts as failed, and the rest goes on (tests/spreading.py).
 """
 
 # First of all, this script's own folder leaves the path: tests/sim would hide the package sim.
@@ -24,6 +25,7 @@ if sys.version_info < (3, 11):
     )
 
 import os
+import shutil
 import subprocess
 import tempfile
 import time
@@ -43,6 +45,8 @@ BLOCKED = ["-p", "no:pytest-qt", "-p", "no:xvfb"]
 SLOWEST = ["--durations=30", "--durations-min=5"]
 # A door and its runs take half a gigabyte in each worker.
 MOST_WORKERS = 4
+# How far the tests without a screen stand back while those with one run.
+BEHIND = "5"
 
 
 class Result:
@@ -116,45 +120,92 @@ def everything(arguments):
     return all(word == WHOLE for word in arguments)
 
 
-def spread(cores):
-    """Return pytest's arguments for sharing the tests among the machine's cores: see tests/spreading.py."""
+def spread(workers):
+    """Return pytest's arguments for sharing the tests among some workers: see tests/spreading.py."""
     # One worker is of use too: a test in which the process dies is then one that failed.
-    return ["-n", str(min(cores, MOST_WORKERS)), "--dist", "loadgroup", "--no-loadscope-reorder"]
+    return ["-n", str(max(1, min(workers, MOST_WORKERS))), "--dist", "loadgroup", "--no-loadscope-reorder"]
 
 
 def test_runs(arguments):
     """Return the pytest arguments of each process by name, for these arguments or for all tests."""
     without, others, options = split(arguments)
     runs = {}
-    shared = spread(os.cpu_count() or 1) if everything(arguments) else []
+    every, cores = everything(arguments), os.cpu_count() or 1
     if without or (present() and not others):
+        shared = spread(cores) if every else []
         runs["tests without Qt and VTK"] = BLOCKED + shared + (without or present()) + options
     if others or not without:
+        shared = spread(cores // 2) if every else []
         left_out = ["--ignore=" + folder for folder in WITHOUT_GRAPHICS]
         runs["tests with a screen"] = shared + left_out + (others or ["tests"]) + options
     return runs
 
 
-def run_tests(name, arguments):
-    """Return the result of one pytest process, with its counts taken from its own report."""
-    environment.say("\n== " + name)
-    variables = environment.clean_variables(screen=True)
-    # The tests bring their own screen, whatever this machine draws on.
-    if sys.platform.startswith("linux"):
-        variables["QT_QPA_PLATFORM"] = "xcb"
-    # tests/conftest.py reads this one and puts the import hook in place.
-    without = arguments[: len(BLOCKED)] == BLOCKED
-    variables["HEMLINE_TESTS_WITHOUT_GRAPHICS"] = "1" if without else ""
-    if not without:
-        # Memory given back is filled with rubbish: what is used after it was deleted is seen (glibc only).
-        variables.setdefault("MALLOC_PERTURB_", "165")
-    with tempfile.TemporaryDirectory() as folder:
-        report = os.path.join(folder, "report.xml")
-        asked = ["--junitxml=" + report] + SLOWEST + arguments
-        command = [str(environment.PYTHON), "-P", "-m", "pytest"] + asked
-        began = time.monotonic()
-        code = subprocess.call(command, env=variables, cwd=str(environment.ROOT))
-        return Result(name, code, time.monotonic() - began, read_counts(report))
+class Round:
+    """One pytest process under way; ``beside``, another one runs at the same time."""
+
+    def __init__(self, name, arguments, beside=False):
+        self.name = name
+        # tests/conftest.py reads this one and puts the import hook in place.
+        without = arguments[: len(BLOCKED)] == BLOCKED
+        variables = environment.clean_variables(screen=True)
+        # The tests bring their own screen, whatever this machine draws on.
+        if sys.platform.startswith("linux"):
+            variables["QT_QPA_PLATFORM"] = "xcb"
+        variables["HEMLINE_TESTS_WITHOUT_GRAPHICS"] = "1" if without else ""
+        if not without:
+            # Memory given back is filled with rubbish: what is used after it is seen (glibc only).
+            variables.setdefault("MALLOC_PERTURB_", "165")
+        self.folder = tempfile.TemporaryDirectory()
+        self.report = os.path.join(self.folder.name, "report.xml")
+        # Two at once would mix their words: the second one's come when it has ended.
+        self.words = None
+        if beside and not without:
+            self.words = open(os.path.join(self.folder.name, "words"), "w+")  # noqa: SIM115 - read at the end
+        else:
+            environment.say("\n== " + name)
+        command = [str(environment.PYTHON), "-P", "-m", "pytest"]
+        if beside and without and shutil.which("nice"):
+            # Tests with a screen wait for windows: they go first, and the others take what is left.
+            command = ["nice", "-n", BEHIND] + command
+        asked = ["--junitxml=" + self.report] + SLOWEST + arguments
+        self.began = time.monotonic()
+        self.process = subprocess.Popen(
+            command + asked,
+            env=variables,
+            cwd=str(environment.ROOT),
+            stdout=self.words,
+            stderr=None if self.words is None else subprocess.STDOUT,
+        )
+        self.seconds = 0.0
+
+    def ended(self):
+        """Tell whether the process has ended, and remember how long it took."""
+        code = self.process.poll()
+        if code is not None and not self.seconds:
+            self.seconds = time.monotonic() - self.began
+        return code is not None
+
+    def result(self):
+        """Return the result of the ended process, with its counts taken from its own report."""
+        if self.words is not None:
+            environment.say("\n== " + self.name)
+            self.words.seek(0)
+            environment.say(self.words.read())
+            self.words.close()
+        counts = read_counts(self.report)
+        self.folder.cleanup()
+        return Result(self.name, self.process.returncode, self.seconds, counts)
+
+
+def run_tests(runs, at_once):
+    """Return the results of the pytest processes, one after the other or all at the same time."""
+    if not at_once:
+        return [result for name in runs for result in run_tests({name: runs[name]}, True)]
+    rounds = [Round(name, runs[name], beside=len(runs) > 1) for name in runs]
+    while sum(one.ended() for one in rounds) < len(rounds):
+        time.sleep(0.1)
+    return [one.result() for one in rounds]
 
 
 def read_counts(report):
@@ -191,14 +242,14 @@ def main(arguments):
     assume_yes = "--yes" in arguments
     arguments = [word for word in arguments if word != "--yes"]
     needs = environment.HEADLESS + environment.WINDOW + environment.TESTING
-    environment.prepare(EXTRAS, needs, assume_yes=assume_yes)
+    every = everything(arguments)
+    environment.prepare(EXTRAS, needs, assume_yes=assume_yes, compiled=not every)
     results = []
-    if everything(arguments):
+    if every:
         compiling = begin_compiling()
         results = [run_gate(name, command) for name, command in gates().items()]
         compiling.wait()  # a fault of it is one of the tests' too
-    results += [run_tests(name, words) for name, words in test_runs(arguments).items()]
-    return summary(results)
+    return summary(results + run_tests(test_runs(arguments), at_once=every))
 
 
 if __name__ == "__main__":

@@ -2,7 +2,7 @@
 
 Shared by ``ui/start.py`` and ``tests/run.py``. Standard library only, and nothing of Hemline: this runs
 before anything is installed. ``python3 -m ui.environment`` prints the Debian packages that the program and
-its tests need from the system.
+its tests need from the system; with the names of extras it makes the private environment with these.
 """
 
 from __future__ import annotations
@@ -271,7 +271,9 @@ def alone(lock: Path) -> Iterator[None]:
         yield
 
 
-def prepare(extras: Sequence[str], needs: Sequence[Need], *, assume_yes: bool = False) -> Path:
+def prepare(
+    extras: Sequence[str], needs: Sequence[Need], *, assume_yes: bool = False, compiled: bool = True
+) -> Path:
     """Return the environment's Python, after everything that was missing has been made.
 
     Parameters
@@ -282,6 +284,8 @@ def prepare(extras: Sequence[str], needs: Sequence[Need], *, assume_yes: bool = 
         Libraries and programs of the system.
     assume_yes
         Install without asking.
+    compiled
+        Compile the mechanics of a new environment too, or leave that to who does it beside something else.
 
     Raises
     ------
@@ -304,11 +308,11 @@ def prepare(extras: Sequence[str], needs: Sequence[Need], *, assume_yes: bool = 
     with alone(ROOT / ".venv.lock"):
         # Perhaps another start has built it in the meantime.
         if not ready():
-            build(extras, key=key)
+            build(extras, key=key, compiled=compiled)
     return PYTHON
 
 
-def build(extras: Sequence[str], *, key: str) -> None:
+def build(extras: Sequence[str], *, key: str, compiled: bool = True) -> None:
     """Make the environment, install the program and its extras, ready it for quick starts, mark it last."""
     found, have = read_mark(MARK)
     wanted = have.union(extras) if found == key else frozenset(extras)
@@ -328,7 +332,7 @@ def build(extras: Sequence[str], *, key: str) -> None:
     say("Preparing the program for quick starts ...")
     # A fault in here costs seconds at the next start and nothing else.
     chores = [["-m", "compileall", "-q", *(str(ROOT / name) for name in ("sim", "ui", "meshes"))]]
-    if (ROOT / "sim" / "warm.py").exists():
+    if compiled and (ROOT / "sim" / "warm.py").exists():
         chores.append(["-P", "-m", "sim.warm"])
     for words in chores:
         subprocess.run([str(PYTHON), *words], env=clean_variables(screen=False), check=False)
@@ -343,4 +347,7 @@ def _step(command: Sequence[str], trouble: str) -> None:
 
 
 if __name__ == "__main__":
-    print(*(need.package for need in (*HEADLESS, *WINDOW, *TESTING)))
+    if sys.argv[1:]:
+        prepare(sys.argv[1:], (), assume_yes=True, compiled=False)
+    else:
+        print(*(need.package for need in (*HEADLESS, *WINDOW, *TESTING)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import importlib.util
 import os
+import re
 import resource
 import shutil
 import socket
@@ -375,6 +376,13 @@ class TestTheReadyMark:
         assert any("sim.warm" in step for step in steps)
         assert environment.MARK.exists(), "a failed warm-up costs seconds later and nothing else"
 
+    def test_kernels_are_left_to_who_compiles_them_beside_something_else(self, workshop, tmp_path):
+        steps, _ = workshop
+        (tmp_path / "sim").mkdir()
+        (tmp_path / "sim" / "warm.py").touch()
+        environment.build((), key="k", compiled=False)
+        assert not any("sim.warm" in step for step in steps)
+
     def test_a_folder_that_cannot_be_written_is_told(self, tmp_path):
         with (
             pytest.raises(StartError, match="cannot be written"),
@@ -405,12 +413,14 @@ class TestTheTestRunner:
         assert blocked[: len(runner.BLOCKED)] == runner.BLOCKED
         assert blocked[-3:] == ["tests/meshes", "tests/sim", "tests/ui/state"]
         shared = blocked[len(runner.BLOCKED) : -3]
-        assert shared == runner.spread(os.cpu_count() or 1)
+        cores = os.cpu_count() or 1
+        assert shared == runner.spread(cores)
         left_out = [f"--ignore={folder}" for folder in runner.WITHOUT_GRAPHICS]
-        assert screen == [*shared, *left_out, "tests"]
+        # both at once: those with a screen wait half of their time
+        assert screen == [*runner.spread(cores // 2), *left_out, "tests"]
 
     def test_all_tests_are_shared_among_the_cores_and_a_selection_is_not(self, runner):
-        assert runner.spread(1)[:2] == ["-n", "1"]
+        assert runner.spread(0)[:2] == runner.spread(1)[:2] == ["-n", "1"]
         assert runner.spread(2) == ["-n", "2", "--dist", "loadgroup", "--no-loadscope-reorder"]
         assert runner.spread(64)[1] == str(runner.MOST_WORKERS)
         (selected,) = runner.test_runs(["tests/meshes"]).values()
@@ -437,6 +447,26 @@ class TestTheTestRunner:
         _, screen = runner.test_runs(["-k", "sim"]).values()
         assert screen[-2:] == ["-k", "sim"]
 
+    @pytest.mark.parametrize("at_once", [False, True])
+    def test_each_process_is_counted_and_none_mixes_its_words_into_another_s(
+        self, runner, capfd, monkeypatch, at_once
+    ):
+        monkeypatch.setattr(environment, "PYTHON", sys.executable)
+        (environment.ROOT / "tests" / "meshes" / "test_pure.py").write_text(
+            "import os\ndef test_is_pure():\n    assert os.environ['HEMLINE_TESTS_WITHOUT_GRAPHICS']\n"
+        )
+        (environment.ROOT / "tests" / "system" / "test_one.py").write_text(
+            "import os\ndef test_fails():\n    assert os.environ['HEMLINE_TESTS_WITHOUT_GRAPHICS']\n"
+        )
+        plain = ["-p", "no:cacheprovider", "-p", "no:xvfb", "-p", "no:pytest-qt"]
+        runs = {"one": [*runner.BLOCKED, "tests/meshes"], "two": [*plain, "tests/system"]}
+        one, two = runner.run_tests(runs, at_once=at_once)
+        assert (one.name, one.code, one.counts) == ("one", 0, {"passed": 1, "failed": 0, "skipped": 0})
+        assert (two.name, two.code, two.counts) == ("two", 1, {"passed": 0, "failed": 1, "skipped": 0})
+        assert min(one.seconds, two.seconds) > 0.0
+        first, second = capfd.readouterr().out.split("\n== two")
+        assert first.startswith("\n== one") and "1 passed" in first and "1 failed" in second
+
     def test_the_exit_code_says_what_happened(self, runner, capsys):
         def code(*results) -> int:
             return runner.summary([runner.Result("n", number, 0.1, counts) for number, counts in results])
@@ -459,6 +489,10 @@ class TestContinuousIntegration:
         assert os.access(script, os.X_OK)
         subprocess.run(["bash", "-n", str(script)], check=True)
         assert script.read_text().rstrip().endswith("python3 tests/run.py --yes")
+
+    def test_packages_made_beforehand_are_those_the_tests_ask_for(self):
+        asked = ast.literal_eval(re.search(r"^EXTRAS = (.*)$", (ROOT / "tests/run.py").read_text(), re.M)[1])
+        assert f"python3 -m ui.environment {' '.join(asked)} &\n" in (ROOT / ".ci" / "run").read_text()
 
     def test_its_package_list_comes_from_the_bootstrap(self):
         command = [sys.executable, "-m", "ui.environment"]

@@ -6,7 +6,7 @@ Nothing here decides what is right: it only runs the program and keeps what came
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import cache, cached_property
+from functools import cache, cached_property, lru_cache
 from pathlib import Path
 
 import msgspec
@@ -21,7 +21,7 @@ from sim.plan import BeltPoint, Car, EdgePoint, Spread, Tool
 from sim.planfile import load_plan
 from sim.record import Event, Frame, MoveRecord, MoveResult
 from sim.run import Begin, MoveRun, solve_plan
-from tests.once import once
+from tests.once import kept, once
 
 LETS_GO = (
     "seam parting",
@@ -35,6 +35,8 @@ LETS_GO = (
 
 PLANS = Path(assets.__file__).parent / "plans"
 CAR = Car()
+FEW = 8
+"""Solved moves kept in memory where a folder has all of them: each is some 50 MB of frames and matrices."""
 LIP_M, DEEP_M = 0.005, 0.120
 """Two depths of a tip: on the hem lip, and past the inner bend, which lies at 0.100 m."""
 
@@ -131,17 +133,17 @@ def solve(of: Car, move: Spread) -> Solved:
     return answer
 
 
-@cache
+@lru_cache(FEW if kept() else None)
 def solved(of: Car, move: Spread) -> Solved:
     """Return the same, solved once for all workers and kept for the session."""
-    kept = []
+    mine = []
 
     def make() -> tuple[object, ...]:
-        kept.append(solve(of, move))
-        return kept[0].frames, kept[0].result, kept[0].balance
+        mine.append(solve(of, move))
+        return mine[0].frames, mine[0].result, mine[0].balance
 
     frames, result, balance = once(make, "a move on a door", of, move)
-    return kept[0] if kept else Solved(of, move, frames, result, balance)
+    return mine[0] if mine else Solved(of, move, frames, result, balance)
 
 
 def done(of: Car, move: Spread) -> facts.Done:
@@ -158,9 +160,10 @@ def ready_records(name: str) -> tuple[MoveRecord, ...]:
 
 
 @cache
-def crushed(build: str) -> door_test.Finding:
+def crushed(build: str, spacing_m: float = 0.06) -> door_test.Finding:
     """Return what one build of the side-door test comes to, solved once for all workers."""
-    return once(lambda: door_test.find(build), "side-door test", build, door_test.plan_of(build))
+    plan = door_test.plan_of(build, spacing_m)
+    return once(lambda: door_test.find(build, spacing_m), "side-door test", build, plan)
 
 
 def balance_of(run: MoveRun) -> Balance:
@@ -184,18 +187,10 @@ def balance_of(run: MoveRun) -> Balance:
     )
 
 
-@cache
 def first_event(of: Car, move: Spread) -> Event | None:
     """Return the first event in which a part gives, and keep nothing else; None when nothing gave."""
-    run = MoveRun(build_model(of), replace_stop(move), Begin(build_model(of).start, Ledger()))
-    for _ in run:
-        pass
+    run = begun(of, move, to_its_end=True)
     return next((event for frame in run.frames for event in frame.events if event.kind in LETS_GO), None)
-
-
-def replace_stop(move: Spread) -> Spread:
-    """Return the move ended where a part gives."""
-    return msgspec.structs.replace(move, stop_at=LETS_GO)
 
 
 def with_names(model: DoorModel, **structure) -> DoorModel:

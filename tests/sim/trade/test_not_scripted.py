@@ -36,9 +36,14 @@ FINE_M = [0.002 * k for k in range(16)]
 COARSE_M = [0.01 * k for k in range(4, 13)]
 
 
-def kinds_by_depth(hem_m, depths):
+LATTICES_M = [0.06, pytest.param(CAR.lattice_spacing_m, marks=pytest.mark.whole)]
+"""The claims are of depths; every lattice's verdicts stand in regression/test_lattices."""
+
+
+def kinds_by_depth(depths, hem_m, spacing_m, **push):
     """Return the kind of the first event in which a part gives, for each depth."""
-    events = [first_event(car(hem_width_m=hem_m), edge(depth_m=d, opening_m=0.08)) for d in depths]
+    door = car(hem_width_m=hem_m, lattice_spacing_m=spacing_m)
+    events = [first_event(door, edge(depth_m=d, opening_m=0.08, **push)) for d in depths]
     assert all(events), "at some depth nothing gave"
     return [event.kind for event in events]
 
@@ -53,25 +58,24 @@ def flip_m(kinds, depths):
 
 @pytest.mark.slow
 @pytest.mark.timeout(1800)  # two dozen pushes
-def test_first_event_changes_once_from_the_lip_to_behind_the_bend():
+@pytest.mark.parametrize("spacing_m", LATTICES_M)
+def test_first_event_changes_once_from_the_lip_to_behind_the_bend(spacing_m):
     depths = FINE_M + COARSE_M
-    low, high = flip_m(kinds_by_depth(CAR.hem_width_m, depths), depths)
+    low, high = flip_m(kinds_by_depth(depths, CAR.hem_width_m, spacing_m), depths)
     # it changes where the pad leaves the hem, and nowhere near the inner bend that a seat is named after
     assert CAR.hem_width_m < low < high <= CAR.hem_width_m + 0.5 * tool().tip_depth_m + 0.002
 
 
 @pytest.mark.slow
 @pytest.mark.timeout(1800)  # two dozen pushes
-def test_the_change_moves_with_the_hem_where_tips_bite():
+@pytest.mark.parametrize("spacing_m", LATTICES_M)
+def test_the_change_moves_with_the_hem_where_tips_bite(spacing_m):
     """With tips that slide it does not: a pad set deeper slides out onto the lip before the latch is free."""
     depths, bite = FINE_M[8:15], tool(friction_ratio=2.0)
-    flips = {}
-    for hem in (0.008, CAR.hem_width_m, 0.014):
-        events = [
-            first_event(car(hem_width_m=hem), edge(depth_m=d, opening_m=0.08, tool=bite)) for d in depths
-        ]
-        assert all(events), "at some depth nothing gave"
-        flips[hem] = flip_m([event.kind for event in events], depths)
+    flips = {
+        hem: flip_m(kinds_by_depth(depths, hem, spacing_m, tool=bite), depths)
+        for hem in (0.008, CAR.hem_width_m, 0.014)
+    }
     lows = [flips[hem][0] for hem in sorted(flips)]
     assert lows == sorted(set(lows)), flips
     # less than half of the pad on the lip decides, and as much on every hem to one step of depth
