@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -211,7 +212,9 @@ def _wrap_nodes(shape: DoorShape, right: FloatArray) -> FloatArray | None:
     if shape.latch_wrap_m <= 0.0:
         return None
     size = shape.grading
-    count = max(1, round(shape.latch_wrap_m / size.fine_m))
+    depths = np.linspace(0.0, shape.latch_wrap_m, 65)
+    asked = 1.0 / np.minimum(size.coarse_m, size.fine_m + size.growth * depths)
+    count = math.ceil(float(np.sum(0.5 * (asked[1:] + asked[:-1]) * np.diff(depths))))
     ends = right[_near(right * shape.height_m, shape.latch_height_m, shape.latch_patch_m)][[0, -1]]
     nodes = []
     for part in np.arange(1, count + 1) / count:

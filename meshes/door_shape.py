@@ -15,9 +15,6 @@ from meshes.part import FloatArray, MeshError
 MAX_NODES = 12_000
 """Most nodes of the two sheets: beyond this a move takes minutes on a plain desktop machine."""
 
-SPACING_GROWTH = 0.5
-"""Spacing gained per metre of distance from the edges where the lattice is finer."""
-
 MIN_ROWS = 6
 """Least number of node rows over the height: fewer cannot show a fold beside a flat."""
 
@@ -51,6 +48,7 @@ _RANGES: dict[str, tuple[float, float]] = {
     "frame_lean_m": (-0.1, 0.4),
     "spacing_m": (0.005, 0.2),
     "fine_ratio": (0.3, 1.0),
+    "growth_ratio": (0.05, 1.0),
 }
 
 
@@ -91,6 +89,8 @@ class DoorShape:
         Wanted distance between neighbouring nodes, away from the latch and hinge edges.
     fine_ratio
         Spacing along the latch and hinge edges, where tips, fittings and seam meet, over `spacing_m`.
+    growth_ratio
+        Spacing gained per metre of distance from those edges.
     """
 
     length_m: float = 1.05
@@ -115,7 +115,8 @@ class DoorShape:
     frame_rake_m: float = 0.48
     frame_lean_m: float = 0.12
     spacing_m: float = 0.045
-    fine_ratio: float = 0.6
+    fine_ratio: float = 0.45
+    growth_ratio: float = 0.15
 
     def check(self) -> None:
         """Raise MeshError with parameter, allowed range and remedy if the door cannot be meshed."""
@@ -219,7 +220,7 @@ class DoorShape:
         """The spacing asked for over the door: finer along the latch and hinge edges."""
         a, b, c, d = self.flat_corners
         fine = self.fine_ratio * self.spacing_m
-        return Grading(self.spacing_m, fine, SPACING_GROWTH, np.array([[a, d], [b, c]]))
+        return Grading(self.spacing_m, fine, self.growth_ratio, np.array([[a, d], [b, c]]))
 
     def corners_at_depth(self, depth_m: float) -> FloatArray:
         """Return the corners [m] of the door's outline at a depth below the hem plane, shape (4, 3).

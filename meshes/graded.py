@@ -27,7 +27,8 @@ STEP = 0.2
 REJOIN_SHARE = 0.1  # a new triangulation is due once a point has moved this share of its spacing
 THINNED = 0.9  # the boundary holds points too
 CLEAR_RATIO = 0.55  # interior points nearer to the boundary than this share of the spacing are dropped
-SEED, TRIES = 20, 6  # other starts are tried while an inner node fans out to a side
+SEED, TRIES = 20, 6  # other starts are tried while an inner node fans out to a side or a triangle is thin
+SHARPEST_DEG, BLUNTEST_DEG = 25.0, 118.0  # angles on the flat patch; a bulge changes them a little
 
 
 @dataclass(frozen=True)
@@ -100,7 +101,7 @@ def graded_unit(corners: FloatArray, sides: Sides, size: Size, kept: FloatArray 
         unit = _relaxed(corners, size, held, _interior(corners, size, rim, held, seed))
         triangles = delaunay(_flat(corners, unit))
         triangles = _anticlockwise(_flat(corners, unit), triangles)
-        if not _fans(triangles, boundary).any():
+        if not _fans(triangles, boundary).any() and not _thin(_flat(corners, unit), triangles).any():
             break
     return Lattice(np.column_stack((unit, np.zeros(len(unit)))), triangles, boundary)
 
@@ -147,6 +148,16 @@ def _fans(triangles: IntArray, boundary: Mapping[str, IntArray]) -> npt.NDArray[
         joined = pairs[np.isin(pairs[:, 1], side) & ~np.isin(pairs[:, 0], side), 0]
         bad |= np.bincount(joined, minlength=len(bad)) >= 4
     return np.asarray(bad[triangles].any(axis=1))
+
+
+def _thin(flat: FloatArray, triangles: IntArray) -> npt.NDArray[np.bool_]:
+    """Return which triangles have an angle sharper or blunter than any should, shape (m,)."""
+    side = np.sort(np.linalg.norm(flat[triangles] - flat[np.roll(triangles, 1, axis=1)], axis=2), axis=1)
+    a, b, c = side.T
+    widest = np.arccos(np.clip((a**2 + b**2 - c**2) / (2.0 * a * b), -1.0, 1.0))
+    least = np.arccos(np.clip((b**2 + c**2 - a**2) / (2.0 * b * c), -1.0, 1.0))
+    thin: npt.NDArray[np.bool_] = (least < np.radians(SHARPEST_DEG)) | (widest > np.radians(BLUNTEST_DEG))
+    return thin
 
 
 def _flat(corners: FloatArray, unit: FloatArray) -> FloatArray:

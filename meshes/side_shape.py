@@ -26,10 +26,16 @@ FIT_M = 0.012
 HEAD_FIT_M = 0.03
 """The same at the head, where the frame's seal bridges more."""
 
-FRONT_DOOR, MIDDLE_PILLAR, BODY = DoorShape(), PillarShape(), BodyShape()
+FINE_RATIO, GROWTH_RATIO = 0.6, 0.5
+"""Spacing along the edges of a side's doors over the rest, and how soon that is reached: coarser than a door
+alone has it, for its cost."""
+
+FRONT_DOOR = DoorShape(fine_ratio=FINE_RATIO, growth_ratio=GROWTH_RATIO)
+MIDDLE_PILLAR, BODY = PillarShape(), BodyShape()
 """The low car's front door, pillar and body."""
 
-REAR_DOOR = DoorShape(
+REAR_DOOR = replace(
+    FRONT_DOOR,
     length_m=0.97,
     sill_length_m=0.75,
     latch_lean_m=0.20,
@@ -178,8 +184,13 @@ class SideShape:
         return self.sill_height_m - self.body.gap_m - self.body.rocker_height_m
 
 
-_TALL_FRONT = DoorShape(
-    height_m=0.72, frame_height_m=0.44, latch_height_m=0.40, upper_hinge_height_m=0.55, bar_height_m=0.33
+_TALL_FRONT = replace(
+    FRONT_DOOR,
+    height_m=0.72,
+    frame_height_m=0.44,
+    latch_height_m=0.40,
+    upper_hinge_height_m=0.55,
+    bar_height_m=0.33,
 )
 
 SIDES: dict[str, SideShape] = {
@@ -199,7 +210,7 @@ SIDES: dict[str, SideShape] = {
         heel_drop_m=0.32,
     ),
     "long door": SideShape(
-        front=DoorShape(length_m=1.20, sill_length_m=1.13),
+        front=replace(FRONT_DOOR, length_m=1.20, sill_length_m=1.13),
         rear=replace(REAR_DOOR, length_m=0.90, sill_length_m=0.70, latch_lean_m=0.18, frame_rake_m=-0.082),
     ),
 }

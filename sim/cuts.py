@@ -24,6 +24,7 @@ class Cuts:
     group : shape (k,), counts the nodes
     behind : shape (k, 2), neighbours along the free edge on the old and on the new side where they stand on
         one place at rest (the lips of a line that ends here), else -1
+    lips : shape (k, 2), those neighbours wherever they stand
     edge_m : shape (k, 3), from node to tip at rest;  ahead_m, back_m : lengths of that edge and of the last
         one of the line that ends here
     gone_m, off_m : shapes (k,) and (k, 3), that last edge's length along the way the line was driven, and how
@@ -41,6 +42,7 @@ class Cuts:
     side: tuple[tuple[int, ...], ...]
     group: Ints
     behind: Ints
+    lips: Ints
     edge_m: Floats
     ahead_m: Floats
     back_m: Floats
@@ -131,6 +133,7 @@ def find_cuts(network: Network) -> Cuts:
     tip: list[int] = []
     side: list[tuple[int, ...]] = []
     behind: list[tuple[int, int]] = []
+    lips: list[tuple[int, int]] = []
     line: list[Floats] = []
     pick: list[int] = []
     for n in _free_nodes(network).tolist():
@@ -147,6 +150,7 @@ def find_cuts(network: Network) -> Cuts:
             tip.append(far)
             side.append(tuple(fan[cut:]))
             behind.append((rim[0], rim[-1]) if ends else (-1, -1))
+            lips.append((rim[0], rim[-1]))
             line.append(np.concatenate([[back], past]))
             pick.append(min(fan[cut - 1], fan[cut], key=lambda t: float(network.thickness[t])))
             new = set(fan[cut:])
@@ -169,7 +173,8 @@ def find_cuts(network: Network) -> Cuts:
     tensile = np.array([m.tensile_pa for m in metals])
     return Cuts(
         nodes, np.array(tip, np.int64), tuple(side), group.astype(np.int64),
-        np.array(behind, np.int64).reshape(-1, 2), edge, ahead, lines[:, 0], lines[:, 1], lines[:, 2:],
+        np.array(behind, np.int64).reshape(-1, 2), np.array(lips, np.int64).reshape(-1, 2), edge,
+        ahead, lines[:, 0], lines[:, 1], lines[:, 2:],
         0.5 * (ahead + lines[:, 0]), np.array([m.tear_energy_j_per_m2 for m in metals]) * thickness,
         tensile * thickness,
         np.array([[m.young_pa, m.yield_pa, m.hardening_pa, m.tensile_pa] for m in metals]).reshape(-1, 4),

@@ -16,7 +16,7 @@ from sim.planfile import plan_sha256
 from sim.problems import PlanError
 from sim.record import Event, MoveRecord, MoveResult, Rung
 
-MODEL_VERSION = "3"
+MODEL_VERSION = "4"
 LIMITS_LINE = "Teaching model - not a real car - local procedure first"
 
 _SERIES = (

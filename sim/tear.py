@@ -14,8 +14,9 @@ Whether a node splits is the larger of two measures of the *line*, both one when
 * its driving force over Gc, by the closure of the line one edge on [rybicki-kanninen-1977]: nodal force that
   holds the metal ahead together, times the opening one edge behind, over twice the new area;
 * the stretch across it over the stretch at which a thin sheet necks.  It starts a line where there is none
-  yet (a smooth edge has no driving force), and on a lattice finer than the neck's own zone it is the first to
-  be reached, as it is with a cohesive zone that the lattice resolves.
+  yet (a smooth edge has no driving force; there it is read from the edge's own length), and on a lattice
+  finer than the neck's own zone it is the first to be reached, as it is with a cohesive zone that
+  the lattice resolves.
 
 Where the first decides, the neck's force starts at the nodal force that makes the driving force Gc and ends
 at the opening that stands one edge behind, so the line runs on smoothly and a coarse lattice releases no more
@@ -175,6 +176,32 @@ def stretch_ratios(cuts: Cuts, pull: Floats) -> Floats:
     return ratio
 
 
+def edge_pulls(network: Network, cuts: Cuts, points: Floats) -> Floats:
+    """Return the tension at every node that goes with the stretch of the free edge there, shape (k,) [N].
+
+    A free edge is pulled along itself and in no other way, so its stretch, by the metal's own curve, is all
+    there is.  It is the mean of the edge's two pieces, in the Green strain the metal's curve is given in:
+    what else pulls on the node does not enter, and how the triangles lie round it does not either.
+    """
+    rest = network.structure.points
+    strain = np.zeros(len(cuts.node))
+    for side in (0, 1):
+        other = cuts.lips[:, side]
+        now = np.linalg.norm(points[other] - points[cuts.node], axis=1)
+        was = np.linalg.norm(rest[other] - rest[cuts.node], axis=1)
+        strain += 0.25 * ((now / was) ** 2 - 1.0)
+    young, flow, hardening, tensile = cuts.metal.T
+    past = np.maximum(strain - flow / young, 0.0) / (
+        1.0 / young + 1.0 / np.maximum(hardening, 1.0e-3 * young)
+    )
+    stress = np.minimum(np.maximum(strain, 0.0) * young, flow) + past
+    thickness = np.where(
+        np.isfinite(tensile), cuts.limit_n_per_m / np.where(np.isfinite(tensile), tensile, 1.0), 0.0
+    )
+    pull: Floats = stress * thickness * cuts.share_m
+    return pull
+
+
 def begun_ratios(cuts: Cuts, pull: Floats) -> Floats:
     """Return the work of stretching a strip as wide as the sheet is thick, over Gc, shape (k,).
 
@@ -193,7 +220,8 @@ def begun_ratios(cuts: Cuts, pull: Floats) -> Floats:
 class Measures:
     """How near every cut is to opening, k of them.
 
-    force_n : pull that opens it, shape (k, 3);  pull_n : its tension and shear as one tension
+    force_n : pull that opens it, shape (k, 3);  pull_n : its tension and shear as one tension; on a smooth
+        edge the tension that goes with the edge's stretch
     drive, stretch : the two ratios, shape (k,);  -1 for cuts that are not taken
     """
 
@@ -220,6 +248,7 @@ def measure(network: Network, cuts: Cuts, ev: Evaluation, barred: Ints | None = 
     heading = headings(cuts, np.where(pulled[cuts.group], tension, pull) / cuts.share_m)
     drive = drive_ratios(cuts, ev.points, force, heading.along_m)
     off = ~heading.taken if barred is None else ~heading.taken | np.isin(cuts.node, barred)
+    pull = np.where(cuts.behind[:, 0] < 0, edge_pulls(network, cuts, ev.points), pull)
     stretch = np.where(off, -1.0, stretch_ratios(cuts, pull))
     return Measures(force, pull, np.where(off, -1.0, drive), stretch, heading)
 

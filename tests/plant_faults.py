@@ -352,6 +352,20 @@ FAULTS = (
         "tests/sim/verification/test_tearing.py::test_a_cut_strip_runs_where_its_energy_pays[0.04]",
     ),
     Fault(
+        "a smooth edge's nearness to necking read from the nodes' forces",
+        "sim/tear.py",
+        "pull = np.where(cuts.behind[:, 0] < 0, edge_pulls(network, cuts, ev.points), pull)",
+        "pull = np.where(cuts.behind[:, 0] < 0, pull, pull)",
+        "tests/sim/verification/test_catalogue.py::test_fast_check[told_most-30.0]",
+    ),
+    Fault(
+        "a smooth edge told by one of its two pieces",
+        "sim/tear.py",
+        "for side in (0, 1):\n        other = cuts.lips",
+        "for side in (0, 0):\n        other = cuts.lips",
+        "tests/sim/properties/test_tear_law.py::test_a_smooth_edge_is_told_by_both_its_pieces",
+    ),
+    Fault(
         "moments seen before the lock",
         "ui/state/session.py",
         "if not self.asking.hides(k)",

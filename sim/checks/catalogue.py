@@ -32,6 +32,7 @@ from sim.checks import (
     sections,
     shells,
     side_facts,
+    spacings,
     stability,
     tears,
     tools,
@@ -224,8 +225,6 @@ def _tears() -> Iterator[Check]:
         yield from _each(family, function, ((0.02,), (0.015,)), fast=False)
     yield from _each(family, necks.told_most, ((0.0,), (30.0,)))
     yield from _each(family, necks.told_least, [(30.0,)])
-    for settles in (necks.lip_stretched, necks.parted_settles, necks.necking_settles):
-        yield Check(family, settles, fast=False)
 
 
 def _rules() -> Iterator[Check]:
@@ -302,6 +301,16 @@ def _pinch_and_ways() -> Iterator[Check]:
         yield Check(family, function, fast=False)
 
 
+def _spacings() -> Iterator[Check]:
+    family = "three lattices"
+    yield from _each(
+        family, spacings.same_story, product(spacings.ATTACKS, spacings.LATTICES_M[:-1]), fast=False
+    )
+    for function in (spacings.same_peak, spacings.same_motion):
+        yield from _each(family, function, product(spacings.ATTACKS), fast=False)
+    yield from _each(family, spacings.same_parted, product(spacings.ON_THE_WAY_MM), fast=False)
+
+
 @cache
 def catalogue() -> tuple[Check, ...]:
     """Return every check, family by family."""
@@ -319,6 +328,7 @@ def catalogue() -> tuple[Check, ...]:
         _every_run,
         _trade,
         _pinch_and_ways,
+        _spacings,
     )
     return tuple(check for make in makers for check in make())
 

@@ -15,12 +15,13 @@ import msgspec
 
 from sim.builds import BUILDS
 from sim.checks.row import TRADE, Row
+from sim.cut_plan import Cut, DoorCut
 from sim.door_model import build_model
 from sim.ledger import Ledger
 from sim.many import force_drops
-from sim.plan import BeltPoint, Car, EdgePoint, Spread, Tool
+from sim.plan import BeltPoint, Car, EdgePoint, Plan, Spread, Tool
 from sim.record import MoveResult
-from sim.run import Begin, MoveRun
+from sim.run import Begin, MoveRun, solve_plan
 
 LETS_GO = (
     "seam parting",
@@ -42,10 +43,15 @@ Edge = Literal["latch_edge", "hinge_edge"]
 
 @dataclass(frozen=True)
 class Done:
-    """A push solved: its result and the tip force at every increment [N]."""
+    """A push solved.
+
+    result : what it came to;  force_n : tip force at every increment [N]
+    parted_m : opening and length of seam parted by then, at every increment [m]
+    """
 
     result: MoveResult
     force_n: tuple[float, ...]
+    parted_m: tuple[tuple[float, float], ...] = ()
 
     @property
     def first(self) -> str:
@@ -63,8 +69,8 @@ def done(car: Car, move: Spread) -> Done:
     """Return a push solved on an untouched door."""
     model = build_model(car)
     run = MoveRun(model, move, Begin(model.start, Ledger()))
-    forces = tuple(frame.force_n for frame in run)
-    return Done(run.result(with_residual=False), forces)
+    told = [(frame.force_n, (frame.opening_m, frame.parted_length_m)) for frame in run]
+    return Done(run.result(with_residual=False), *zip(*told, strict=True))
 
 
 def bite(along_m: float, depth_m: float = LIP_M, edge: Edge = "latch_edge", tool: Tool = WIDE) -> Spread:
@@ -227,13 +233,31 @@ def spots_let_go_in_steps() -> Row:
     )
 
 
+NICK = Cut(DoorCut(edge="latch_edge", along_m=0.42), depth_m=0.05)
+"""A cut through the hem above the tips.  A whole hem is not stretched to necking by any push up to 100 mm; a
+line that has begun runs where its energy pays, so tears are compared on a door that has one."""
+
+
+@cache
+def nicked(car: Car, along_m: float) -> MoveResult:
+    """Return a push on the hem lip that goes on to 60 mm beside a cut in the hem."""
+    records = solve_plan(Plan(car=car, moves=(NICK, through(along_m))), with_residual=False)[1]
+    result = records[-1].result
+    assert result is not None
+    return result
+
+
 def alloy_tears_more() -> Row:
-    """Return the length an alloy door tears against a steel one's, mean of three seats."""
+    """Return the length an alloy door tears from a cut in its hem against a steel one's, mean of seats."""
+    steel, alloy = (
+        sum(nicked(car, along).torn_length_m for along in LATCH_SEATS) / len(LATCH_SEATS)
+        for car in (STEEL, ALLOY)
+    )
     return Row(
-        "alloy twin on the hem lip: torn length against the steel door's",
+        "alloy twin, lip beside a cut in the hem: torn length against the steel door's",
         TRADE,
-        1e3 * _mean(lambda push: push.result.torn_length_m, STEEL),
-        1e3 * _mean(lambda push: push.result.torn_length_m, ALLOY),
+        1e3 * steel,
+        1e3 * alloy,
         "mm",
         relation="more than",
         spacing=SPACING,

@@ -66,9 +66,12 @@ def exact_volume(shape: DoorShape) -> float:
 
 
 def test_the_volume_converges_to_the_closed_form_with_second_order() -> None:
+    # on even lattices: the finer bands along the edges are of one width, not of so many triangles
     exact = exact_volume(DoorShape())
-    error = [exact - enclosed_volume(build_door(DoorShape(spacing_m=h))) for h in (0.08, 0.04, 0.02)]
+    shapes = [DoorShape(spacing_m=h, fine_ratio=1.0) for h in (0.08, 0.04, 0.02)]
+    error = [exact - enclosed_volume(build_door(shape)) for shape in shapes]
     assert 0 < error[2] < 1e-3 * exact  # chords lie inside the bulge
+    assert 0 < exact - enclosed_volume(build_door(DoorShape(spacing_m=0.02))) < error[2]
     for coarse, fine in pairwise(error):
         assert (
             3.3 < coarse / fine < 4.9
@@ -275,14 +278,15 @@ def test_sheets_are_near_equilateral_at_every_spacing(
         ends = door.surface.points[edges]
         length = np.linalg.norm(np.diff(ends, axis=1)[:, 0], axis=1)
         wanted = door.shape.grading(ends.mean(axis=1)[:, [0, 2]])
-        assert (length / wanted).min() > 0.5
+        # where the latch's patch goes round the bend its rows hold the points beside them between fixed nodes
+        assert (length / wanted).min() > (0.5 if parts == ("outer_skin",) else 0.45)
         assert (length / wanted).max() < 1.75
         np.testing.assert_allclose(np.median(length / wanted), 1.0, rtol=0.08)
     walls = door.surface.points[door.surface.triangles_of("shut_face")]
     assert np.linalg.norm(walls - np.roll(walls, 1, axis=1), axis=2).max() < 1.6 * spacing
 
 
-@pytest.mark.parametrize(("spacing", "nodes"), [(0.03, 2586), (0.045, 1234), (0.06, 674)])
+@pytest.mark.parametrize(("spacing", "nodes"), [(0.03, 3452), (0.045, 1500), (0.06, 1026)])
 def test_node_counts(spacing: float, nodes: int) -> None:
     """Regression: solving time rides on these; the estimate the limit is checked with is within 10 %."""
     door = build_door(DoorShape(spacing_m=spacing))

@@ -30,7 +30,7 @@ PLACES = (
     ("belt, outer lip", BeltPoint(lip="outer"), OUT),
     ("belt, inner lip", BeltPoint(lip="inner"), OUT),
 )
-CAR = Car(lattice_spacing_m=0.06)
+CAR = Car()
 AGREE = 0.25
 """Asked of every place; the lattice of the network is coarse, and its plates are up to 13 % soft on it."""
 

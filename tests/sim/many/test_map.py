@@ -22,6 +22,7 @@ from sim.outcome_map import Ask, asked, difference, fittings, made
 from sim.plan import BeltPoint, Car, Ease, EdgePoint, Plan, Spread, Tool
 from sim.planfile import load_plan
 from sim.problems import PlanError
+from sim.results import MODEL_VERSION
 from tests.sim.many import map_fakes
 
 PLAN = Plan(moves=(Spread(),))
@@ -230,7 +231,9 @@ class TestKeeping:
         assert map_file.read_kept(path) == outcome
         assert map_file.kept_in(tmp_path, asked(PLAN)) == outcome
         assert map_file.kept_in(tmp_path, asked(PLAN.with_car(Car(seam="welded")))) is None
-        path.write_text(path.read_text().replace('"model_version":"3"', '"model_version":"2"', 1))
+        path.write_text(
+            path.read_text().replace(f'"model_version":"{MODEL_VERSION}"', '"model_version":"2"', 1)
+        )
         assert map_file.read_kept(path) is None
 
 

@@ -11,7 +11,16 @@ from sim.checks.tears import clamped_strip, metal, pull, trousers
 from sim.cuts import cuts_of, find_cuts
 from sim.network import Load, Network
 from sim.split import carried_over, split
-from sim.tear import Candidate, begun_ratios, measure, neck_law, opening_force, stretch_ratios, worst_cut
+from sim.tear import (
+    Candidate,
+    begun_ratios,
+    edge_pulls,
+    measure,
+    neck_law,
+    opening_force,
+    stretch_ratios,
+    worst_cut,
+)
 
 STEEL = metal(220.0e6, 1.0e9, 308.0e6)
 
@@ -125,6 +134,30 @@ def test_a_smooth_edge_begins_to_tear_where_the_sheet_necks():
     assert begin.travel_m / 0.16 == pytest.approx(neck, abs=0.016)
     assert steps[-1].torn_m > 0.05
     assert abs(point.ledger.gap_j) < 0.02 * point.ledger.work_j
+
+
+def test_a_smooth_edge_is_told_by_both_its_pieces():
+    """One piece of an edge stretched by 4 % and the other by 1 %: the node between is told the mean."""
+    specimen = clamped_strip(0.04, STEEL, cut_m=0.0)
+    network = specimen.network
+    cuts = find_cuts(network)
+    free = np.flatnonzero(cuts.behind[:, 0] < 0)
+    k = free[len(free) // 2]
+    node, (one, other) = cuts.node[k], cuts.lips[k]
+    points = network.structure.points.copy()
+    for far, stretch in ((one, 0.04), (other, 0.01)):
+        points[far] = points[node] + (1.0 + stretch) * (points[far] - points[node])
+    # the metal's curve: elastic up to 220 MPa, then 1 GPa of stress for each unit of plastic strain
+    strain = 0.5 * sum(e + 0.5 * e**2 for e in (0.04, 0.01))
+    stress = 220.0e6 + (strain - 220.0e6 / 210.0e9) / (1.0 / 210.0e9 + 1.0 / 1.0e9)
+    told = edge_pulls(network, cuts, points)[k] / (cuts.limit_n_per_m[k] / 308.0e6 * cuts.share_m[k])
+    assert told == pytest.approx(stress, rel=1e-9)
+
+
+def test_an_edge_pressed_together_is_under_no_tension():
+    network = clamped_strip(0.04, STEEL, cut_m=0.0).network
+    cuts = find_cuts(network)
+    assert (edge_pulls(network, cuts, 0.97 * network.structure.points) == 0.0).all()
 
 
 def test_what_has_torn_is_counted_once():

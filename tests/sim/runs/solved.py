@@ -33,6 +33,7 @@ LETS_GO = (
 )
 """Kinds of event in which a part gives; the others tell how the metal moved."""
 
+NICKED = facts.nicked
 PLANS = Path(assets.__file__).parent / "plans"
 CAR = Car()
 FEW = 8
@@ -149,7 +150,15 @@ def solved(of: Car, move: Spread) -> Solved:
 def done(of: Car, move: Spread) -> facts.Done:
     """Return what the rows of the installed checks read of a push: the same answer, solved once for both."""
     answer = solved(of, move)
-    return facts.Done(answer.result, tuple(frame.force_n for frame in answer.frames))
+    parted = tuple((frame.opening_m, frame.parted_length_m) for frame in answer.frames)
+    return facts.Done(answer.result, tuple(frame.force_n for frame in answer.frames), parted)
+
+
+@cache
+def nicked(of: Car, along_m: float) -> MoveResult:
+    """Return a push on the lip beside a cut in the hem, solved once for all workers."""
+    moves = (facts.NICK, facts.through(along_m))
+    return once(lambda: NICKED(of, along_m), "beside a cut in the hem", of, moves)
 
 
 @cache

@@ -16,7 +16,7 @@ import pytest
 from sim.builds import BUILDS
 from sim.latch import FORK_DEPTH_M, friction_n, pawl_holds, release_n
 from sim.twins import felt
-from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, car, edge, solved
+from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, car, edge, nicked, solved
 
 SEATS = (0.35, 0.36, 0.37)
 WEDGE_N = 6.0e3
@@ -127,16 +127,16 @@ def test_behind_the_bend_a_welded_door_frees_its_latch_with_its_welds_whole(alon
     assert "weld broken" not in {event.kind for event in answer.result.events}
 
 
-# Fact: an alloy door tears more than a steel one in the same bite.  Common practice adds that it folds less;
+# Fact: an alloy door tears more than a steel one in the same bite.  A whole hem tears on neither up to 60 mm,
+# so the bite is beside a cut in it, where a tear begins.  Common practice adds that an alloy door folds less;
 # with tips that grip it does not come out, and DEVELOPERS.md says so with figures.
 @pytest.mark.slow
 @pytest.mark.parametrize("along_m", SEATS)
 def test_an_alloy_door_tears_more(along_m):
-    push = edge(along_m, opening_m=0.06, stop_at=())
     build = BUILDS["bonded alloy"]
     paths = {difference.path for difference in felt(CAR, build)}
     assert paths == {"car.metal", "car.skin_thickness_m", "car.inner_thickness_m"}
-    assert solved(build, push).result.torn_length_m > solved(CAR, push).result.torn_length_m
+    assert nicked(build, along_m).torn_length_m > nicked(CAR, along_m).torn_length_m > 0.0
 
 
 # What is not there cannot hold: tips at a gap in the bead open the hem with less force.  Plain mechanics.

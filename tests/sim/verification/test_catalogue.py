@@ -14,7 +14,7 @@ import pytest
 from sim.checks import crush, facts, side_facts, sources, ways
 from sim.checks.catalogue import bad, catalogue, chosen
 from sim.checks.row import Row, settling
-from tests.sim.runs.solved import crushed, done, ready_records
+from tests.sim.runs.solved import crushed, done, nicked, ready_records
 
 FAST = chosen(full=False)
 SLOW = tuple(check for check in catalogue() if not check.fast)
@@ -47,6 +47,7 @@ def solved_once(monkeypatch):
     """Give the rows the pushes that other tests solve too; that both mean the same stands below."""
     for module in (facts, side_facts):
         monkeypatch.setattr(module, "done", done)
+    monkeypatch.setattr(facts, "nicked", nicked)
     monkeypatch.setattr(crush, "find", crushed)
     monkeypatch.setattr(ways, "ready", lambda name: tuple(record.result for record in ready_records(name)))
 
