@@ -150,7 +150,7 @@ def _opened(model, whole, rest):
     fan = np.flatnonzero((whole == lip).any(axis=1) & np.isin(whole, skin).all(axis=1))
     around = [set(whole[row].tolist()) - {lip} for row in fan]
     inner = [n for n in set.union(*around) if sum(n in pair for pair in around) == 2]
-    tip = int(inner[0])
+    tip = int(min(inner, key=lambda n: abs(rest[n, 2] - rest[lip, 2])))  # the one squarely behind it
     side = [
         row for row, pair in zip(fan, around, strict=True) if rest[whole[row]].mean(axis=0)[2] > rest[tip, 2]
     ]
