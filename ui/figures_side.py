@@ -18,6 +18,7 @@ from ui.refusal import one_sentence, told_in_window
 from ui.state import figure_list
 from ui.state.figure_choice import SIZE_CHOICES, Choice, opened, view_of, write
 from ui.state.session import Session
+from ui.state.tongue import tr
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -102,7 +103,7 @@ class FiguresSide:
 
     def _ask_list(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self.sheet, "Open a list of figures", str(Path.home()), "Lists of figures (*.toml)"
+            self.sheet, tr("Open a list of figures"), str(Path.home()), tr("Lists of figures (*.toml)")
         )
         if name:
             self.read(Path(name))
@@ -116,7 +117,7 @@ class FiguresSide:
             self._change(self.choice, f"{path.name} was not opened: {words}")
 
     def _ask_folder(self) -> None:
-        name = QFileDialog.getExistingDirectory(self.sheet, "Folder for the pictures", str(Path.home()))
+        name = QFileDialog.getExistingDirectory(self.sheet, tr("Folder for the pictures"), str(Path.home()))
         if name:
             self.make(Path(name))
 

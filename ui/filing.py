@@ -18,7 +18,7 @@ from ui.refusal import one_sentence, told_in_window
 from ui.showing import Showing, alike
 from ui.state import settings as remembered
 from ui.state.session import Session
-from ui.state.tongue import TONGUES
+from ui.state.tongue import TONGUES, tr
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -175,7 +175,7 @@ class Filing:
 
     def ask_open(self) -> None:
         """Ask which file to open."""
-        name, _ = QFileDialog.getOpenFileName(self.window, "Open a plan", self._place(), PATTERN)
+        name, _ = QFileDialog.getOpenFileName(self.window, tr("Open a plan"), self._place(), tr(PATTERN))
         if name:
             self.open(Path(name))
 
@@ -183,7 +183,7 @@ class Filing:
         """Ask for a plan's file and return what it holds, without showing it; None where there is none."""
         from ui import files
 
-        name, _ = QFileDialog.getOpenFileName(self.window, "Open a plan", self._place(), PATTERN)
+        name, _ = QFileDialog.getOpenFileName(self.window, tr("Open a plan"), self._place(), tr(PATTERN))
         if not name:
             return None
         try:
@@ -202,7 +202,7 @@ class Filing:
 
     def save_as(self) -> None:
         """Ask where to save the plan."""
-        name, _ = QFileDialog.getSaveFileName(self.window, "Save the plan", self._place(), PATTERN)
+        name, _ = QFileDialog.getSaveFileName(self.window, tr("Save the plan"), self._place(), tr(PATTERN))
         if name:
             self._write(Path(name if name.endswith(".toml") else f"{name}.toml"))
 
@@ -254,8 +254,12 @@ class Filing:
     def ask_mesh(self) -> None:
         """Ask where to save the metal of the moment shown, and in which format."""
         name, chosen = QFileDialog.getSaveFileName(
-            self.window, "Save the metal of this moment", str(Path.home() / "door.vtu"), ";;".join(MESHES)
+            self.window,
+            tr("Save the metal of this moment"),
+            str(Path.home() / "door.vtu"),
+            ";;".join(tr(words) for words in MESHES),
         )
+        chosen = next((words for words in MESHES if tr(words) == chosen), chosen)
         if name:
             path = Path(name)
             self.save_mesh(path if path.suffix else path.with_suffix(MESHES[chosen]))

@@ -18,6 +18,7 @@ from ui.panels.told_sheet import ToldSheet
 from ui.state.describing import described
 from ui.state.machine import report
 from ui.state.session import Session
+from ui.state.tongue import tr
 
 
 class HelpSide:
@@ -43,12 +44,12 @@ class HelpSide:
     def watch(self, view: QWidget) -> None:
         """Name the stage for screen readers, and tell them the moment it shows."""
         self._view = view
-        view.setAccessibleName("Stage: the door in three dimensions")
+        view.setAccessibleName(tr("Stage: the door in three dimensions"))
         self._tell_reader()
 
     def _tell_reader(self) -> None:
         if self._view is not None and QAccessible.isActive():
-            self._view.setAccessibleDescription(described(self.session))
+            self._view.setAccessibleDescription(tr(described(self.session)))
 
     def actions(self) -> dict[str, Callable[[], object]]:
         """Return what the window's actions of help do, by name."""

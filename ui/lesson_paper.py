@@ -26,6 +26,7 @@ from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
 from ui.state.sheet import Sheet
 from ui.state.sheets import sheet_of
+from ui.state.tongue import tr
 
 SETTLE_MS = 60
 """A closed dialog is off the screen by then."""
@@ -91,7 +92,7 @@ class LessonPaper:
         if made is None:
             return
         place = str(Path.home() / f"{kind}.pdf")
-        name, _ = QFileDialog.getSaveFileName(self.window, "Save the sheet", place, "PDF (*.pdf)")
+        name, _ = QFileDialog.getSaveFileName(self.window, tr("Save the sheet"), place, "PDF (*.pdf)")
         if not name:
             return
         path = Path(name if name.lower().endswith(".pdf") else f"{name}.pdf")

@@ -18,6 +18,7 @@ from ui.scene.still import Look, grey, still
 from ui.state.lesson_results import PlanResult, moment_at
 from ui.state.sheet import Picture, Sheet
 from ui.state.slid import aim_now, as_now
+from ui.state.tongue import tr
 from ui.tools_shown import ram_ahead, solids_at
 
 
@@ -115,6 +116,6 @@ def _empty(size: tuple[int, int], words: str) -> QImage:
     font.setPixelSize(36)
     painter.setFont(font)
     painter.setPen(QColor("#51575d"))
-    painter.drawText(QRectF(0, 0, *size), Qt.AlignmentFlag.AlignCenter, words)
+    painter.drawText(QRectF(0, 0, *size), Qt.AlignmentFlag.AlignCenter, tr(words))
     painter.end()
     return image

@@ -25,6 +25,7 @@ from ui.state.lesson_notes import notes_of
 from ui.state.lesson_results import PlanResult, moment_at, starts_of
 from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
+from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, Shown
 
 if TYPE_CHECKING:
@@ -115,7 +116,7 @@ class LessonSide:
     def ask_open(self) -> None:
         """Ask which lesson to open."""
         name, _ = QFileDialog.getOpenFileName(
-            self.window, "Open a lesson", str(ready_path("").parent), "Lessons (*.toml)"
+            self.window, tr("Open a lesson"), str(ready_path("").parent), tr("Lessons (*.toml)")
         )
         if name:
             self.open(Path(name))

@@ -234,7 +234,7 @@ class MainWindow(QMainWindow):
         for name, words, key in STEER:
             self._action(name, words, key).setAutoRepeat(True)
         for number in range(1, LAYER_KEYS + 1):
-            action = QAction(f"Layer {number}", self)
+            action = QAction(tr(f"Layer {number}"), self)
             action.setShortcut(QKeySequence(str(number)))
             action.triggered.connect(lambda _=False, number=number: self.layer_key.emit(number))
             self.addAction(action)

@@ -22,6 +22,7 @@ from PySide6.QtGui import (
 from sim.textfiles import write_whole
 from ui.paging import with_whole_rows
 from ui.state.sheet import Sheet
+from ui.state.tongue import tr
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 DPI = 300
@@ -53,7 +54,7 @@ def write_pdf(sheet: Sheet, path: Path, pictures: Mapping[str, QImage], paper: s
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    writer.setTitle(f"{sheet.kind}: {sheet.title}")
+    writer.setTitle(f"{tr(sheet.kind)}: {tr(sheet.title)}")
     writer.setCreator(sheet.foot)
     writer.setResolution(DPI)
     set_up(writer, paper)
@@ -157,14 +158,14 @@ def _paint_edges(painter: QPainter, sheet: Sheet, number: int, total: int, paper
     painter.setPen(QUIET)
     painter.setFont(_font(8.0))
     head = QRectF(paper.side, 7.0 * mm, wide, 5.0 * mm)
-    painter.drawText(head, left | middle, f"{sheet.kind}   \N{MIDDLE DOT}   {sheet.title}")
+    painter.drawText(head, left | middle, f"{tr(sheet.kind)}   \N{MIDDLE DOT}   {tr(sheet.title)}")
     painter.drawText(head, right | middle, f"{number} / {total}" if total > 1 else "")
     base = paper.height - paper.foot
     foot = QRectF(paper.side, base + 4.0 * mm, wide, 6.0 * mm)
-    painter.drawText(foot, right | middle, sheet.foot)
+    painter.drawText(foot, right | middle, tr(sheet.foot))
     painter.setPen(INK)
     painter.setFont(_font(9.0, strong=True))
-    painter.drawText(foot, left | middle, sheet.limits)
+    painter.drawText(foot, left | middle, tr(sheet.limits))
     pen = painter.pen()
     pen.setColor(LINE)
     pen.setWidthF(PEN_MM * mm)

@@ -39,6 +39,7 @@ from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now, slid_words
 from ui.state.steering import CannotSteer
+from ui.state.tongue import tr
 from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words
 from ui.tools_shown import shown_with, taken_off
@@ -387,7 +388,7 @@ class StageSide(TipSteering, MapOnStage):
         """Write the stage as a PNG picture, the moment in words inside; OSError where it cannot be."""
         words = labelled(self._session.plan.car, caption)
         image = screenshot(self._stage, size, words)
-        image.setText("Description", described(self._session))  # the key of the PNG standard
+        image.setText("Description", tr(described(self._session)))  # the key of the PNG standard
         save_png(image, path)
 
     def _last_said(self) -> str:

@@ -1798,7 +1798,7 @@
     </message>
     <message>
         <source>bar</source>
-        <translation type="unfinished">Strebe</translation>
+        <translation type="unfinished">Träger</translation>
     </message>
     <message>
         <source>inner panel</source>
@@ -1882,7 +1882,7 @@
     </message>
     <message>
         <source>folding the bar</source>
-        <translation type="unfinished">Falten der Strebe</translation>
+        <translation type="unfinished">Falten des Trägers</translation>
     </message>
     <message>
         <source>folding the pillar</source>
@@ -1914,7 +1914,7 @@
     </message>
     <message>
         <source>the bar's feet</source>
-        <translation type="unfinished">Füße der Strebe</translation>
+        <translation type="unfinished">Füße des Trägers</translation>
     </message>
     <message>
         <source>friction</source>

@@ -55,7 +55,7 @@ class Ladder(Painted):
         """Show the ladder of a moment."""
         self._reading = reading
         words = "; ".join(f"{r.part}, {r.event}: {r.demand_ratio:.0%}" for r in reading.rungs)
-        self.setAccessibleDescription(words)
+        self.setAccessibleDescription(tr(words))
         self.update()
 
     @property
@@ -98,9 +98,9 @@ class Ladder(Painted):
         text = QRectF(0, top, width, row - 7)
         painter.setPen(look.colour("ink"))
         painter.setFont(look.font("small", strong=given))
-        words = rung_words(part, event)
-        share = "gives" if given else f"{min(ratio, 0.99):.0%}"
-        room = width - painter.fontMetrics().horizontalAdvance("gives") - 12
+        words = tr(rung_words(part, event))
+        share = tr("gives") if given else f"{min(ratio, 0.99):.0%}"
+        room = width - painter.fontMetrics().horizontalAdvance(tr("gives")) - 12
         words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
         painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom, words)
         painter.drawText(text, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom, share)

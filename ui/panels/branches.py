@@ -63,7 +63,8 @@ class BranchTree(Painted):
         if self._rows:
             row = self._rows[self._cursor]
             here = ", the present one" if row.now else ""
-            self.setAccessibleDescription(f"Step {self._cursor + 1} of {len(self._rows)}: {row.label}{here}")
+            told = f"Step {self._cursor + 1} of {len(self._rows)}: {row.label}{here}"
+            self.setAccessibleDescription(tr(told))
 
     def _dot(self, number: int) -> QPointF:
         lane = min(self._rows[number].lane, LANES_DRAWN - 1)
@@ -111,7 +112,9 @@ class BranchTree(Painted):
         painter.setFont(look.font("small", strong=item.now))
         painter.setPen(look.colour("ink" if item.on_path else "quiet"))
         text = area.adjusted(GRID // 2, 0, -GRID // 2, 0)
-        words = painter.fontMetrics().elidedText(item.label, Qt.TextElideMode.ElideRight, round(text.width()))
+        words = painter.fontMetrics().elidedText(
+            tr(item.label), Qt.TextElideMode.ElideRight, round(text.width())
+        )
         painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, words)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:

@@ -21,6 +21,7 @@ from ui.state.car_fields import (
     span,
     value_of,
 )
+from ui.state.tongue import tr
 
 
 def number_box() -> QDoubleSpinBox:
@@ -37,9 +38,9 @@ def choice_box(choice: Choice) -> QComboBox:
     made = QComboBox()
     made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     made.setMinimumContentsLength(6)
-    made.setAccessibleName(choice.words)
+    made.setAccessibleName(tr(choice.words))
     for value, words in choice.options:
-        made.addItem(words, value)
+        made.addItem(tr(words), value)
     return made
 
 
@@ -76,7 +77,7 @@ class CarFields(QWidget):
             box.activated.connect(lambda i: self.wished.emit(name, box.itemData(i)))
             return box
         number = self.numbers[name] = number_box()
-        number.setAccessibleName(field.words)
+        number.setAccessibleName(tr(field.words))
         number.valueChanged.connect(lambda shown: self._wish_number(field, shown))
         return number
 
@@ -93,7 +94,7 @@ class CarFields(QWidget):
         metal = self.boxes["metal"]
         if (metal.findData(COMPOSITE[0]) >= 0) != (car.metal == COMPOSITE[0]):
             if car.metal == COMPOSITE[0]:
-                metal.addItem(COMPOSITE[1], COMPOSITE[0])
+                metal.addItem(tr(COMPOSITE[1]), COMPOSITE[0])
             else:
                 metal.removeItem(metal.findData(COMPOSITE[0]))
         for field in (BUILD, *FIELDS):
@@ -119,5 +120,5 @@ class CarFields(QWidget):
         box.setSuffix(f"\u00a0{unit}" if unit else "")
         box.setRange(*(field.shown(end, units) for end in span(field.name)))
         box.setSingleStep(step)
-        box.setToolTip(hint(field, units))
+        box.setToolTip(tr(hint(field, units)))
         box.setValue(field.shown(float(value_of(car, field.name)), units))

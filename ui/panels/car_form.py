@@ -89,7 +89,7 @@ class CarForm(QWidget):
             for column, field in enumerate(pair):
                 field.setMinimumWidth(40)
                 field.setAlignment(Qt.AlignmentFlag.AlignRight)
-                field.setAccessibleName(f"{'Opening' if column == 0 else 'Force'} of point {index}")
+                field.setAccessibleName(tr(f"{'Opening' if column == 0 else 'Force'} of point {index}"))
                 grid.addWidget(field, index, column)
         return grid
 

@@ -128,7 +128,7 @@ class CardSheet(QDialog):
         if not grown:
             table.clear()
             table.setColumnCount(len(page.heads))
-            table.setHorizontalHeaderLabels([head[0].upper() + head[1:] for head in page.heads])
+            table.setHorizontalHeaderLabels([tr(head[0].upper() + head[1:]) for head in page.heads])
         table.setRowCount(len(page.lines))
         for place in range(first, len(page.lines)):
             self._fill_line(place, page.lines[place], strong=place in page.marked)
@@ -142,7 +142,7 @@ class CardSheet(QDialog):
 
     def _fill_line(self, place: int, cells: tuple[str, ...], *, strong: bool) -> None:
         for column, words in enumerate(cells):
-            item = QTableWidgetItem(words)
+            item = QTableWidgetItem(tr(words))
             item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
             if strong:
                 font = QFont(self.table.font())

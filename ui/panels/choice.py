@@ -56,14 +56,14 @@ class ChoiceRow(QFrame):
         self.hands.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.hands.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.hands.setToolTip(tr("Hands counted for this choice"))
-        self.hands.setAccessibleName(f"Hands for: {words}")
+        self.hands.setAccessibleName(tr(f"Hands for: {words}"))
         self.hands.setVisible(counted)
         row = self._row = QHBoxLayout(self)
         row.setSpacing(GRID)
         row.addWidget(self._words, 1)
         row.addWidget(self.hands, 0, Qt.AlignmentFlag.AlignTop)
         self.hands.valueChanged.connect(self.counted)
-        self.setAccessibleName(words)
+        self.setAccessibleName(tr(words))
 
     def set_look(self, look: Look) -> None:
         """Take on another look."""
@@ -84,7 +84,8 @@ class ChoiceRow(QFrame):
             self.hands.setValue(hands)
             self.hands.blockSignals(False)
         state = "chosen" if on else "not chosen"
-        self.setAccessibleDescription(f"{state}, {hands} hands" if self.hands.isVisibleTo(self) else state)
+        told = f"{state}, {hands} hands" if self.hands.isVisibleTo(self) else state
+        self.setAccessibleDescription(tr(told))
         self.update()
 
     @property

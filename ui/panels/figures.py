@@ -215,7 +215,7 @@ def _fill(shown: QListWidget, words: list[str]) -> None:
         return
     here = shown.currentRow()
     shown.clear()
-    shown.addItems(words)
+    shown.addItems([tr(word) for word in words])
     for k, text in enumerate(words):
-        shown.item(k).setToolTip(text)
+        shown.item(k).setToolTip(tr(text))
     shown.setCurrentRow(min(max(here, 0), len(words) - 1))

@@ -112,7 +112,8 @@ class Finder(QDialog):
     def _tell(self) -> None:
         item = self.list.currentItem()
         words = "" if item is None else str(item.data(Qt.ItemDataRole.AccessibleTextRole))
-        self.field.setAccessibleDescription(f"{self.list.count()} found; first: {words}" if words else "none")
+        told = f"{self.list.count()} found; first: {words}" if words else "none"
+        self.field.setAccessibleDescription(tr(told))
 
     def _take(self) -> None:
         item = self.list.currentItem()

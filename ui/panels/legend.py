@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QLinearGradient, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy
 
 from ui.panels.bars import Painted
+from ui.state.tongue import tr
 
 
 @dataclass(frozen=True)
@@ -44,7 +45,8 @@ class Legend(Painted):
         """Show another bar."""
         self._scale = scale
         self.setVisible(bool(scale.stops))
-        self.setAccessibleName(f"Colours from {scale.low} to {scale.high}" if scale.stops else "No colours")
+        words = f"Colours from {scale.low} to {scale.high}" if scale.stops else "No colours"
+        self.setAccessibleName(tr(words))
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -54,8 +56,8 @@ class Legend(Painted):
         painter = QPainter(self)
         painter.setFont(self.look.font("small"))
         metrics = painter.fontMetrics()
-        low = metrics.horizontalAdvance(self._scale.low) + 8
-        high = metrics.horizontalAdvance(self._scale.high) + 8
+        ends = tr(self._scale.low), tr(self._scale.high)
+        low, high = (metrics.horizontalAdvance(words) + 8 for words in ends)
         bar = QRectF(low, self.height() / 2 - 6, max(24.0, self.width() - low - high), 12)
         gradient = QLinearGradient(bar.topLeft(), bar.topRight())
         for share, colour in self._scale.stops:
@@ -63,8 +65,8 @@ class Legend(Painted):
         painter.fillRect(bar, gradient)
         painter.setPen(self.look.colour("ink"))
         middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRectF(0, 0, low, self.height()), middle, self._scale.low)
-        painter.drawText(QRectF(bar.right() + 8, 0, high, self.height()), middle, self._scale.high)
+        painter.drawText(QRectF(0, 0, low, self.height()), middle, ends[0])
+        painter.drawText(QRectF(bar.right() + 8, 0, high, self.height()), middle, ends[1])
         if self._scale.zero is not None:
             x = bar.left() + self._scale.zero * bar.width()
             painter.setPen(QPen(self.look.colour("ink"), 1.5))

@@ -80,7 +80,7 @@ class StepCard(QFrame):
         self._words.setText(step.words)
         self._notes.setText(step.notes)
         self._beside.say(f"Look at: {step.beside}", "Look at the other plan", "Other plan")
-        self.setAccessibleName(f"Step {self._index + 1}, {step.phase}: {step.title}. {step.words}")
+        self.setAccessibleName(tr(f"Step {self._index + 1}, {step.phase}: {step.title}. {step.words}"))
 
     def _show_weight(self) -> None:
         weight = 600 if getattr(self, "_shown", False) else 400

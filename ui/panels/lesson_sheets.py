@@ -40,8 +40,8 @@ PAPER_WORDS = {"a4": "A4", "letter": "Letter"}
 def _table(heads: Sequence[str], wide: int) -> QTableWidget:
     table = QTableWidget(0, len(heads))
     table.setObjectName("reading")
-    table.setAccessibleName(f"Table: {', '.join(heads)}")
-    table.setHorizontalHeaderLabels(list(heads))
+    table.setAccessibleName(tr(f"Table: {', '.join(heads)}"))
+    table.setHorizontalHeaderLabels([tr(head) for head in heads])
     table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
     table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
     table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -60,7 +60,7 @@ def _fill(table: QTableWidget, lines: Sequence[Sequence[str]]) -> None:
     table.setRowCount(len(lines))
     for row, cells in enumerate(lines):
         for column, words in enumerate(cells):
-            item = QTableWidgetItem(words)
+            item = QTableWidgetItem(tr(words))
             item.setTextAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
             table.setItem(row, column, item)
 
@@ -90,7 +90,7 @@ class PrintSheet(QDialog):
         self.kind, self.paper, self.tone = QComboBox(), QComboBox(), QComboBox()
         for box, words in ((self.kind, SHEET_WORDS), (self.paper, PAPER_WORDS)):
             for name, text in words.items():
-                box.addItem(text, name)
+                box.addItem(tr(text), name)
         self.tone.addItem(tr("grey, as a copier prints it"), False)
         self.tone.addItem(tr("in colour"), True)
         self.seats = QLineEdit()
@@ -103,7 +103,7 @@ class PrintSheet(QDialog):
             ("Seats", self.seats),
         ):
             form.addRow(label(words, "quiet"), part)
-            part.setAccessibleName(words)
+            part.setAccessibleName(tr(words))
         self.kind.currentIndexChanged.connect(self._show_seats)
         pdf, paper = button("Save as PDF\u2026", "primary"), button("Print\u2026")
         for made, wish in ((pdf, self.pdf_wished), (paper, self.print_wished)):
@@ -127,7 +127,7 @@ class PrintSheet(QDialog):
         if self.kind.count() != len(kinds):
             self.kind.clear()
             for name, words in kinds.items():
-                self.kind.addItem(words, name)
+                self.kind.addItem(tr(words), name)
 
     def _asked(self) -> tuple[str, str, str, bool]:
         return self.kind.currentData(), self.paper.currentData(), self.seats.text(), self.tone.currentData()
@@ -220,7 +220,7 @@ class DrillSheet(QDialog):
         self._rate, self._about = label("", "head", wrap=True), label("", "body", wrap=True)
         self.did = QComboBox()
         for word in METAL_DID:
-            self.did.addItem(word, word)
+            self.did.addItem(tr(word), word)
         self.build, self.note = QLineEdit(), QLineEdit()
         self.build.setPlaceholderText(tr("Seam, metal, latch; no make and no model"))
         self.note.setPlaceholderText(tr("What was surprising; no names"))
@@ -231,7 +231,7 @@ class DrillSheet(QDialog):
             ("Note", self.note),
         ):
             form.addRow(label(words, "quiet"), part)
-            part.setAccessibleName(words)
+            part.setAccessibleName(tr(words))
         write = button("Write it down", "primary")
         write.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         write.clicked.connect(

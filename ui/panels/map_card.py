@@ -208,7 +208,7 @@ class MapCard(QWidget):
             QSizePolicy.Policy.Preferred,
             QSizePolicy.Policy.Fixed if words.there else QSizePolicy.Policy.Expanding,
         )
-        self.canvas.setAccessibleDescription(f"{words.cell} {words.told}".strip())
+        self.canvas.setAccessibleDescription(tr(f"{words.cell} {words.told}".strip()))
         self.make.setVisible(words.can_make)
         self.stop.setVisible(words.busy)
         self.large.setVisible(words.there)
@@ -216,7 +216,7 @@ class MapCard(QWidget):
         self.choice.setVisible(words.there and len(words.others) > 1)
         if [self.choice.itemText(k) for k in range(self.choice.count())] != list(words.others):
             self.choice.clear()
-            self.choice.addItems(list(words.others))
+            self.choice.addItems([tr(other) for other in words.others])
         self.choice.setCurrentIndex(words.chosen)
 
 
@@ -251,5 +251,5 @@ class MapSheet(QDialog):
         self._cell.setText(words.cell)
         self._foot.setText(words.foot)
         self._cell.setMinimumHeight(2 * self._cell.fontMetrics().lineSpacing())
-        self.canvas.setAccessibleDescription(f"{words.cell} {words.told}".strip())
+        self.canvas.setAccessibleDescription(tr(f"{words.cell} {words.told}".strip()))
         self.canvas.update()

@@ -140,7 +140,7 @@ class MoveForm(QWidget):
 
     def _number(self, field: Measure) -> QDoubleSpinBox:
         box = number_box()
-        box.setAccessibleName(field.words)
+        box.setAccessibleName(tr(field.words))
         box.valueChanged.connect(lambda shown: self.wished.emit(field, field.meant(shown, self._units)))
         return box
 

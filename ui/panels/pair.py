@@ -84,7 +84,7 @@ class PairPage(QWidget):
         """List the plans that can be put on the right."""
         if [self.choice.itemText(i) for i in range(self.choice.count())] != list(names):
             self.choice.clear()
-            self.choice.addItems(list(names))
+            self.choice.addItems([tr(name) for name in names])
         self.choice.setCurrentIndex(chosen)
 
     def show_words(self, found: PairWords) -> None:

@@ -151,7 +151,7 @@ def line(*, upright: bool = False) -> QFrame:
 def column_area(name: str, inside: QWidget) -> QScrollArea:
     """Return a frameless area in which a column scrolls up and down; ``name`` is read for it, translated."""
     area = QScrollArea()
-    area.setAccessibleName(name)
+    area.setAccessibleName(tr(name))
     area.setWidgetResizable(True)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setFrameShape(QFrame.Shape.NoFrame)
@@ -225,7 +225,7 @@ def fill(menu: QMenu, words: tuple[str, ...], wish: Callable[[int], object]) -> 
     actions = []
     for index, word in enumerate(words):
         # made here: an action that Qt makes can come back as the wrapper of something else that died
-        action = QAction(word, menu)
+        action = QAction(tr(word), menu)
         menu.addAction(action)
         action.triggered.connect(lambda _=False, index=index: wish(index))
         actions.append(action)

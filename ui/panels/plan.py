@@ -87,7 +87,7 @@ class MoveCard(QFrame):
         self._outcome.setText(outcome or "Not run yet")
         self._effect.setText(card.effect)
         self._effect.setVisible(bool(card.effect))
-        self.setAccessibleName(f"Move {self._index + 1}: {card.title}. {card.place}. {card.outcome}")
+        self.setAccessibleName(tr(f"Move {self._index + 1}: {card.title}. {card.place}. {card.outcome}"))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Select the move."""

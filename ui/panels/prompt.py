@@ -10,10 +10,12 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, label, set_flag
 from ui.state.prompts import Prompt
-from ui.state.tongue import tr
+from ui.state.tongue import tr, with_english
 
 LOW_PX = 500
 """Below this height of the window [px at scale 1] the words would take the stage's room: the name stays."""
+IN_TWO = 1.4
+"""As many times that height with the English beside another language."""
 
 
 class PromptCard(QWidget):
@@ -77,10 +79,11 @@ class PromptCard(QWidget):
         number = f"  {self._at + 1}/{count}" if count > 1 else ""
         lead = f"{tr('Caution')}: " if card.happened else ""
         set_flag(self, "met", card.happened)
-        self.title.setText(f"{lead}{card.name}{number}")
-        self.words.setText(card.words)
-        roomy = self.window().height() >= LOW_PX * self._scale
+        self.title.setText(f"{lead}{tr(card.name)}{number}")
+        words = with_english(card.words)
+        self.words.setText(words)
+        roomy = self.window().height() >= LOW_PX * self._scale * (1.0 if words == card.words else IN_TWO)
         self.words.setVisible(roomy)
-        self.setToolTip("" if roomy else card.words)
+        self.setToolTip("" if roomy else words)
         self.next.setVisible(count > 1)
-        self.setAccessibleName(f"{lead}{card.name}. {card.words}")
+        self.setAccessibleName(f"{lead}{tr(card.name)}. {words}")

@@ -116,8 +116,8 @@ class ScrubLine(Painted):
     def _draw_marks(self, painter: QPainter, middle: float) -> None:
         free = -1.0
         height = painter.fontMetrics().height()
-        for position, words in self._moments.marks:
-            x = self._x(position)
+        for position, said in self._moments.marks:
+            x, words = self._x(position), tr(said)
             painter.setPen(QPen(self.look.colour("ink"), 1.5))
             painter.setBrush(self.look.colour("paper"))
             diamond = [
@@ -194,7 +194,7 @@ class ScrubBar(QWidget):
         self.halt = IconButton("halt", STOPS_TIP)
         self.halt.setText("0")
         self._stops = QMenu(self)
-        self._stops.setTitle("Stop at an event")
+        self._stops.setTitle(tr("Stop at an event"))
         self.stop = button("Stop", "", "Give up what is being worked out (Esc)")
         self.go_on = button("Go on from here", "", "Cut the move at this moment and push on from there")
         self.go = button("Run to", "", "Run the plan; this move to the opening beside")
@@ -317,7 +317,7 @@ class ScrubBar(QWidget):
         """List the events to stop at, the chosen ones ticked."""
         self._stops.clear()
         for stop in stops:
-            action = self._stops.addAction(stop.words)
+            action = self._stops.addAction(tr(stop.words))
             action.setCheckable(True)
             action.setChecked(stop.on)
             action.triggered.connect(lambda _=False, kind=stop.kind: self.stop_turned.emit(kind))

@@ -44,7 +44,7 @@ class SectionDrawing(Painted):
         painter.setFont(self.look.font("small"))
         if self._view is None:
             painter.setPen(self.look.colour("quiet"))
-            words = "The section is drawn for tips in a gap at the door's edge."
+            words = tr("The section is drawn for tips in a gap at the door's edge.")
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, words)
             painter.end()
             return
@@ -209,4 +209,4 @@ class SectionPanel(QWidget):
         self.share.show_share(share or 0.0)
         self._depth.setText(depth)
         self._tilt.setText(tilt)
-        self.drawing.setAccessibleDescription(f"{seat} {split}")
+        self.drawing.setAccessibleDescription(tr(f"{seat} {split}"))

@@ -81,7 +81,7 @@ class SeeRow(QWidget):
         made.setRange(0, STEPS)
         made.setPageStep(STEPS // 20)
         made.setSingleStep(STEPS // 200)
-        made.setAccessibleName(name)
+        made.setAccessibleName(tr(name))
         made.setMinimumWidth(SLIDER_PX)
         made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         return made
@@ -121,7 +121,7 @@ class SeeRow(QWidget):
         self.kinds.setAccessibleName(tr("What to measure"))
         self.kinds.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         for kind, words in KIND_WORDS.items():
-            self.kinds.addItem(words, kind)
+            self.kinds.addItem(tr(words), kind)
         self.kinds.activated.connect(lambda index: self.kind_wished.emit(self.kinds.itemData(index)))
         self._measured = label("")
         self._measured.setAccessibleName(tr("Measured"))
@@ -197,7 +197,7 @@ class SeeRow(QWidget):
         """Show what is measured, and the result or what to click next."""
         self.kinds.setCurrentIndex(self.kinds.findData(kind))
         self._measured.setText(words)
-        self._measured.setToolTip(words)
+        self._measured.setToolTip(tr(words))
 
     def show_stroke(self, kind: str) -> None:
         """Show what a drag draws."""

@@ -49,7 +49,7 @@ class PictureSheet(QDialog):
             (self.height_px, "Height of the picture"),
             (self.caption, "Caption of the picture"),
         ):
-            part.setAccessibleName(name)
+            part.setAccessibleName(tr(name))
         self.preset.activated.connect(self._take_preset)
         size = QHBoxLayout()
         for part in (self.preset, self.width_px, label("\u00d7"), self.height_px):
@@ -87,7 +87,9 @@ class PictureSheet(QDialog):
         self.height_px.setValue(height)
 
     def _ask(self) -> None:
-        name, _ = QFileDialog.getSaveFileName(self, "Save the picture", "door.png", "PNG pictures (*.png)")
+        name, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the picture"), "door.png", tr("PNG pictures (*.png)")
+        )
         if name:
             path = name if name.lower().endswith(".png") else f"{name}.png"
             self._save(self.width_px.value(), self.height_px.value(), self.caption.text(), path)

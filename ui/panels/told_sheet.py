@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QVBoxLayout,
 
 from ui.panels.look import GRID
 from ui.panels.pieces import button, label
+from ui.state.tongue import tr
 
 WIDTH_PX, HEIGHT_PX = 620, 380
 
@@ -25,12 +26,12 @@ class ToldSheet(QDialog):
 
     def __init__(self, parent: QWidget, title: str, name: str, lead: str, copy: str) -> None:
         super().__init__(parent)
-        self.setWindowTitle(title)
+        self.setWindowTitle(tr(title))
         self.lead = label(lead, "quiet", wrap=True)
         self.text = QPlainTextEdit()
         self.text.setReadOnly(True)
         self.text.setTabChangesFocus(True)
-        self.text.setAccessibleName(name)
+        self.text.setAccessibleName(tr(name))
         self.copy = button(copy, "")
         self.copy.clicked.connect(lambda: QGuiApplication.clipboard().setText(self.text.toPlainText()))
         again = button("Look again", "")
@@ -61,4 +62,4 @@ class ToldSheet(QDialog):
 
     def refresh(self) -> None:
         """Show what the source gives now."""
-        self.text.setPlainText(self._source())
+        self.text.setPlainText(tr(self._source()))

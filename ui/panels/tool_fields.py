@@ -54,7 +54,7 @@ class ToolFields(QWidget):
         self.box.setAccessibleName(tr("The tool"))
         self.name.setMaxLength(LONGEST_NAME)
         self.name.setMinimumWidth(40)
-        self.name.setToolTip(NAME_TIP)
+        self.name.setToolTip(tr(NAME_TIP))
         self.name.setAccessibleName(tr("Name of the tool"))
         self.numbers: dict[str, QDoubleSpinBox] = {name: number_box() for name in RANGES}
         self.keep = button("Keep in the list", "", "Kept with your settings, for every plan")
@@ -64,7 +64,7 @@ class ToolFields(QWidget):
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.addRow(label("Tool", "quiet"), self.box)
         for name, box in self.numbers.items():
-            box.setAccessibleName(TOOL_WORDS[name])
+            box.setAccessibleName(tr(TOOL_WORDS[name]))
             form.addRow(label(TOOL_WORDS[name], "quiet"), box)
             box.valueChanged.connect(
                 lambda shown, name=name: self.wished.emit(name, self._meant(name, shown))
@@ -103,7 +103,7 @@ class ToolFields(QWidget):
             box.setSingleStep(0.05 if not is_length else 5 if metric else 0.25)
             value = getattr(tool, name)
             box.setValue(length(value, units)[0] if is_length else value)
-            box.setToolTip(f"{TOOL_WORDS[name]}: {usual}")
+            box.setToolTip(tr(f"{TOOL_WORDS[name]}: {usual}"))
             box.blockSignals(False)
         self._show_box()
 
@@ -112,10 +112,10 @@ class ToolFields(QWidget):
         self.box.blockSignals(True)
         self.box.clear()
         for tool in tools:
-            self.box.addItem(tool.name, tool)
+            self.box.addItem(tr(tool.name), tool)
         place = next((i for i, tool in enumerate(tools) if alike(tool, self._tool)), -1)
         if place < 0:
-            self.box.addItem(f"{self._tool.name} ({NOT_KEPT})", self._tool)
+            self.box.addItem(tr(f"{self._tool.name} ({NOT_KEPT})"), self._tool)
             place = self.box.count() - 1
         self.box.setCurrentIndex(place)
         self.box.blockSignals(False)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import IconButton, button, label, set_flag
+from ui.state.tongue import tr
 from ui.state.wreck_card import WreckCard
 
 
@@ -67,7 +68,7 @@ class WreckPanel(QFrame):
         self.verb.setText(card.verb)
         self.verb.setVisible(bool(card.verb))
         self.change.setVisible(card.editable)
-        self.setAccessibleName(f"{card.title}. {'; '.join(card.lines)}. {card.outcome}")
+        self.setAccessibleName(tr(f"{card.title}. {'; '.join(card.lines)}. {card.outcome}"))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Show the wreck."""

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkTextActor
 
 from ui.scene.colours import Theme, rgb
+from ui.state.tongue import tr
 
 Floats = NDArray[np.float64]
 
@@ -63,7 +64,7 @@ class Label:
         ``run`` says which way they run from there: to "both" sides, "left" or "right".
         """
         self.hide()
-        self.words = words
+        self.words = words = tr(words)
         self._place = np.asarray(point, dtype=np.float64)
         self._put(self._place)
         actor = self._above if self.on_top else self._inside

@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QLinearGradient, QPainter, QPen
 
 from ui.scene.colours import ColourMode, colour_bar
+from ui.state.tongue import tr
 
 
 def draw_bar(painter: QPainter, box: QRectF, mode: ColourMode | str, font: QFont, line: QColor) -> None:
@@ -22,7 +23,7 @@ def draw_bar(painter: QPainter, box: QRectF, mode: ColourMode | str, font: QFont
     painter.drawRect(box)
     painter.setFont(font)
     metrics = QFontMetricsF(font)
-    for place, words in labels:
+    for place, words in ((place, tr(said)) for place, said in labels):
         x = box.left() + place * box.width()
         painter.drawLine(x, box.bottom(), x, box.bottom() + 4.0)
         wide = metrics.horizontalAdvance(words)

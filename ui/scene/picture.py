@@ -24,6 +24,7 @@ from ui.scene.colours import THEMES, ColourMode, Theme
 from ui.scene.copying import copy_to
 from ui.scene.legend import draw_bar
 from ui.scene.stage import Stage
+from ui.state.tongue import tr
 
 Bytes = NDArray[np.uint8]
 
@@ -55,6 +56,10 @@ class PictureWords:
     after: str = "After"
     version: str = ""
     scale: str = TRUE_SCALE
+
+    def told(self) -> PictureWords:
+        """Return them in the language spoken."""
+        return PictureWords(**{name: tr(words) for name, words in vars(self).items()})
 
 
 def picture(
@@ -117,7 +122,7 @@ def screenshot(
 ) -> QImage:
     """Return what a stage shows, at another size, with a caption and the limits line."""
     sheet = Sheet(size, scale, stage.theme)
-    words = PictureWords(caption=caption, version=version)
+    words = PictureWords(caption=caption, version=version).told()
     panel = sheet.whole(words)
     plotter = plotter_for(panel, scale)
     try:
@@ -304,7 +309,7 @@ class Sheet:
         inner = self.width - 2 * self.margin
         painter.setPen(QColor(self.theme.muted))
         painter.setFont(self.font(17))
-        limits = f"{LIMITS}   {words.version}" if words.version else LIMITS
+        limits = f"{tr(LIMITS)}   {words.version}" if words.version else tr(LIMITS)
         place = QRectF(self.margin, line, inner, 24 * self.unit)
         painter.drawText(place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, limits)
         painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, words.scale)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ui.state.lesson import FIGURE
 from ui.state.lesson_walk import LessonWalk
 from ui.state.signs import hazards
+from ui.state.tongue import with_english
 
 NOTES_WAIT = "The notes wait until prediction and outcome are compared; F7 shows them in their own window."
 NOTES_HELD = "What came out stands here once the push has been run; F7 shows it in its own window."
@@ -27,5 +28,9 @@ def notes_of(walk: LessonWalk, *, to_come: bool, unspoken: bool) -> str:
     if told != lines:
         told.append(NOTES_HELD)
     notes = walk.fill("\n".join(told))
-    named = [f"{name.capitalize()}: {hazards()[name]}" for name in lesson.hazards if name in hazards()]
+    named = [
+        with_english(f"{name.capitalize()}: {hazards()[name]}")
+        for name in lesson.hazards
+        if name in hazards()
+    ]
     return "\n\n".join((notes, "Hazards to name:", *named)) if walk.position == 0 and named else notes

@@ -31,6 +31,7 @@ from ui.state.sheet import (
 )
 from ui.state.sheet import title as title_of
 from ui.state.signs import hazards
+from ui.state.tongue import with_english
 
 
 def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
@@ -58,8 +59,8 @@ def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     body += bullets(filled(text, words) for text in lesson.debrief.questions)
     body += rules(2)
     second = heading("Words") + _words_table(lesson) + heading("Before any real door")
-    second += bullets((BEFORE, LOCAL_FIRST, NOT_THE_ORDER))
-    second += bullets(hazards()[name] for name in lesson.hazards if name in hazards())
+    second += bullets(map(with_english, (BEFORE, LOCAL_FIRST, NOT_THE_ORDER)))
+    second += bullets(with_english(hazards()[name]) for name in lesson.hazards if name in hazards())
     second += heading("What this lesson does not say") + bullets(lesson.limits)
     second += heading("Notes") + rules(6)
     return Sheet("Handout", lesson.title, (body, second), pictures)
@@ -101,7 +102,7 @@ def _test_page(lesson: Lesson, items: Sequence[Item], seat: str) -> str:
     )
     for k, item in enumerate(items, 1):
         body += _paper_question(k, item) + rules(1)
-    return body + boxed(paragraph(f"{SCORED_LINE} {LOCAL_FIRST}", size="9pt", below=0))
+    return body + boxed(paragraph(with_english(f"{SCORED_LINE} {LOCAL_FIRST}"), size="9pt", below=0))
 
 
 def _key_page(lesson: Lesson, items: Sequence[Item], left_out: int) -> str:

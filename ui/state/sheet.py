@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from sim.plan import Ease, Plan, Press
 from sim.results import LIMITS_LINE, MODEL_VERSION
+from ui.state.tongue import tr
 
 NOT_THE_ORDER = "Training order is not incident order."
 FULL_PX = 672
@@ -106,8 +107,8 @@ class Sheet:
 
 
 def said(text: str) -> str:
-    """Return words as HTML, line breaks kept."""
-    return html.escape(text.strip(), quote=False).replace("\n", "<br/>")
+    """Return words as HTML in the language spoken, line breaks kept."""
+    return html.escape(tr(text.strip()), quote=False).replace("\n", "<br/>")
 
 
 def heading(text: str) -> str:

@@ -40,6 +40,7 @@ from ui.state.sheet import (
 )
 from ui.state.sheet import title as title_of
 from ui.state.signs import ALWAYS, events_of, hazards, signs
+from ui.state.tongue import with_english
 from ui.state.wording import told
 
 PLANS_A_PAGE = 3
@@ -93,7 +94,9 @@ def bridge(
     style = "font-size:9pt; margin-top:6px; margin-bottom:0px;"
     body += f'<p style="{style}"><b>First to give</b> &nbsp; {boxes}</p>'
     body += (
-        rules(1) + gap(2) + boxed(paragraph(f"{BEFORE} {LOCAL_FIRST} {NOT_THE_ORDER}", size="9pt", below=0))
+        rules(1)
+        + gap(2)
+        + boxed(paragraph(with_english(f"{BEFORE} {LOCAL_FIRST} {NOT_THE_ORDER}"), size="9pt", below=0))
     )
     return Sheet("Bridge sheet", title, (body,), pictures)
 
@@ -131,8 +134,8 @@ def _named_hazards(results: Sequence[PlanResult]) -> str:
     names = dict.fromkeys(name for result in results for name in plan_hazards(result.plan))
     if not names:
         return ""
-    cards = (f"{name.capitalize()}: {hazards()[name]}" for name in names if name in hazards())
-    return paragraph(IS_IT_NEEDED, size="9pt", above=6) + bullets(cards)
+    cards = (with_english(f"{name.capitalize()}: {hazards()[name]}") for name in names if name in hazards())
+    return paragraph(with_english(IS_IT_NEEDED), size="9pt", above=6) + bullets(cards)
 
 
 def _local(overlay: Overlay | None) -> str:
@@ -306,7 +309,11 @@ def lesson_on_paper(
     body += bullets(
         (
             *lesson.limits,
-            *(f"{name.capitalize()}: {hazards()[name]}" for name in lesson.hazards if name in hazards()),
+            *(
+                with_english(f"{name.capitalize()}: {hazards()[name]}")
+                for name in lesson.hazards
+                if name in hazards()
+            ),
         )
     )
     return Sheet("Lesson", lesson.title, (body,))

@@ -6,9 +6,10 @@ English. Cautions are always shown with their English beside them: a draft must 
 
 from __future__ import annotations
 
-import re
 import xml.etree.ElementTree as Tree
 from importlib import resources
+
+from ui.state.phrases import AS_IT_IS, FORMS, Phrases
 
 ENGLISH = "en"
 TONGUES: dict[str, str] = {
@@ -17,20 +18,21 @@ TONGUES: dict[str, str] = {
 }
 """Languages there are, each in its own name."""
 
-_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
+FILES = ("hemline", "told")
+"""Files of a language: the window's own fixed words; what is put together while it runs."""
 
 
 class _Spoken:
-    """The language now spoken, and what it says for each English text."""
+    """The language now spoken, and what it says for each English text; nothing for English."""
 
     language = ENGLISH
-    words: dict[str, str] = {}
+    phrases: Phrases | None = None
 
 
 def speak(language: str) -> None:
     """Speak another language from now on; one that there is not is English."""
     _Spoken.language = language if language in TONGUES else ENGLISH
-    _Spoken.words = {} if _Spoken.language == ENGLISH else translations(_Spoken.language)
+    _Spoken.phrases = None if _Spoken.language == ENGLISH else Phrases(catalogue(_Spoken.language))
 
 
 def spoken() -> str:
@@ -40,33 +42,44 @@ def spoken() -> str:
 
 def tr(text: str) -> str:
     """Return a text in the language spoken; numbers in it stay, and English where nothing is known for it."""
-    words = _Spoken.words
-    if not words or not text:
+    if _Spoken.phrases is None or not text:
         return text
-    if text in words:
-        return words[text]
-    numbers = _NUMBER.findall(text)
-    found = words.get(_NUMBER.sub("#", text)) if numbers else None
-    if found is None or found.count("#") != len(numbers):
+    return _Spoken.phrases.tell(text).text
+
+
+def with_english(text: str) -> str:
+    """Return a caution in the language spoken with its English below it: a draft never warns alone."""
+    said = tr(text)
+    if said == text:
         return text
-    for number in numbers:
-        found = found.replace("#", number, 1)
+    return f"{said}\n{_kept(text)}"
+
+
+def catalogue(language: str) -> dict[str, dict[str, str]]:
+    """Return what a translation says for each English text, by context; the ordinary one is "".
+
+    A file that cannot be read says nothing.
+    """
+    found: dict[str, dict[str, str]] = {"": {}}
+    for name in FILES:
+        place = resources.files("assets").joinpath("tongues", f"{name}_{language}.ts")
+        try:
+            root = Tree.fromstring(place.read_text(encoding="utf-8"))
+        except (OSError, Tree.ParseError):
+            continue
+        for context in root.iter("context"):
+            called = context.findtext("name") or ""
+            messages = found.setdefault(called if called in FORMS else "", {})
+            for message in context.iter("message"):
+                source, said = message.findtext("source"), message.findtext("translation")
+                if source and said:
+                    messages[source] = said
     return found
 
 
 def translations(language: str) -> dict[str, str]:
-    """Return what a translation says for each English text; a file that cannot be read says nothing."""
-    place = resources.files("assets").joinpath("tongues", f"hemline_{language}.ts")
-    try:
-        root = Tree.fromstring(place.read_text(encoding="utf-8"))
-    except (OSError, Tree.ParseError):
-        return {}
-    found = {}
-    for message in root.iter("message"):
-        source, said = message.findtext("source"), message.findtext("translation")
-        if source and said:
-            found[source] = said
-    return found
+    """Return what a translation says for each English text on its own."""
+    return catalogue(language)[""]
 
 
 def caution(name: str) -> str:
@@ -76,4 +89,9 @@ def caution(name: str) -> str:
     own = texts.joinpath("tongues", f"{name}_{_Spoken.language}.txt")
     if _Spoken.language == ENGLISH or not own.is_file():
         return english
-    return f"{own.read_text(encoding='utf-8').strip()}\n\n{english}"
+    return f"{own.read_text(encoding='utf-8').strip()}\n\n{_kept(english)}"
+
+
+def _kept(english: str) -> str:
+    """Return English that stays English wherever it is shown."""
+    return "\n".join(f"{AS_IT_IS}{line}" if line else line for line in english.splitlines())
