@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>To the edge attack</source>
-        <translation type="unfinished">Zum Angriff am Rand</translation>
+        <translation type="unfinished">Zum Randangriff</translation>
     </message>
     <message>
         <source>Click the first point</source>

@@ -2265,14 +2265,6 @@
         <translation type="unfinished">{part} reißt</translation>
     </message>
     <message>
-        <source>{place} hinge</source>
-        <translation type="unfinished">Scharnier {place}</translation>
-    </message>
-    <message>
-        <source>{place} door</source>
-        <translation type="unfinished">Tür {place}</translation>
-    </message>
-    <message>
         <source>belt {lip} lip</source>
         <translation type="unfinished">Brüstung, Lippe {lip}</translation>
     </message>
@@ -2285,18 +2277,6 @@
         <translation type="unfinished">Karosserie {text}</translation>
     </message>
     <message>
-        <source>{a} {b} wheel</source>
-        <translation type="unfinished">Rad {a} {b}</translation>
-    </message>
-    <message>
-        <source>{where} cut{how}</source>
-        <translation type="unfinished">{where} Schnitt{how}</translation>
-    </message>
-    <message>
-        <source>{who} the {what}</source>
-        <translation type="unfinished">{who} {what:dative}</translation>
-    </message>
-    <message>
         <source>start {text}</source>
         <translation type="unfinished">Anfang {text}</translation>
     </message>
@@ -2307,10 +2287,6 @@
     <message>
         <source>moves</source>
         <translation type="unfinished">Schritte</translation>
-    </message>
-    <message>
-        <source>{title} door</source>
-        <translation type="unfinished">{title} Tür</translation>
     </message>
     <message>
         <source>With what is not known well varied,</source>
@@ -5941,8 +5917,8 @@
         <translation type="unfinished">Beschlag</translation>
     </message>
     <message>
-        <source>Local rules: {who}, {date}</source>
-        <translation type="unfinished">Örtliche Regeln: {who}, {date}</translation>
+        <source>Local rules: {author}, {date}</source>
+        <translation type="unfinished">Örtliche Regeln: {author}, {date}</translation>
     </message>
     <message>
         <source>The rules, words and hazards of your own service, shown beside lessons and on sheets</source>
@@ -8777,8 +8753,8 @@
         <translation type="unfinished">Unterschrift der bewerteten Person</translation>
     </message>
     <message>
-        <source>{author}, {date}. Licence {licence}. Piloted on: {pilot}. Level: {level}. For: {who}</source>
-        <translation type="unfinished">{author}, {date}. Lizenz {licence}. Erprobt am: {pilot}. Stufe: {level}. Für: {who}</translation>
+        <source>{author}, {date}. Licence {licence}. Piloted on: {pilot}. Level: {level}. For: {level2}</source>
+        <translation type="unfinished">{author}, {date}. Lizenz {licence}. Erprobt am: {pilot}. Stufe: {level}. Für: {level2}</translation>
     </message>
     <message>
         <source>Licence {licence}</source>
@@ -8793,8 +8769,8 @@
         <translation type="unfinished">Stufe: {level}</translation>
     </message>
     <message>
-        <source>For: {who}</source>
-        <translation type="unfinished">Für: {who}</translation>
+        <source>For: {level2}</source>
+        <translation type="unfinished">Für: {level2}</translation>
     </message>
     <message>
         <source>Claim</source>
@@ -9159,6 +9135,30 @@
     <message>
         <source>pane</source>
         <translation type="unfinished">Scheibe</translation>
+    </message>
+    <message>
+        <source>at the raw edge of the {what}</source>
+        <translation type="unfinished">an der rohen Kante von {what:dative}</translation>
+    </message>
+    <message>
+        <source>in the pocket on the {what}</source>
+        <translation type="unfinished">in der Tasche an {what:dative}</translation>
+    </message>
+    <message>
+        <source>front near wheel</source>
+        <translation type="unfinished">nahes Vorderrad</translation>
+    </message>
+    <message>
+        <source>front far wheel</source>
+        <translation type="unfinished">fernes Vorderrad</translation>
+    </message>
+    <message>
+        <source>rear near wheel</source>
+        <translation type="unfinished">nahes Hinterrad</translation>
+    </message>
+    <message>
+        <source>rear far wheel</source>
+        <translation type="unfinished">fernes Hinterrad</translation>
     </message>
 </context>
 <context>

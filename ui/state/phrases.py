@@ -29,7 +29,7 @@ _EDGES = tuple(
 _BREAKS = tuple(
     re.compile(f"({mark})")
     for mark in (
-        r"\n+",
+        r"\n+|[ \u00a0]{2,}",
         r"(?<=[^\s.][.!?])\s+(?=\S)",
         r";\s+",
         r":\s+",
@@ -50,14 +50,20 @@ _PATH = re.compile(
     r"|[a-z]\w*\[\d+\]|[a-z]+(?:_[a-z0-9]+)+|'[^' ]*')"
 )
 """A field of a plan, a file's name, or a word of a plan in quotes: the same in every language."""
-_LEADING_PATH = re.compile(rf"({_PATH.pattern}:?[ \u00a0])(.+)", re.DOTALL)
-_NUMBER = r"[-+\u2212]?\d[\d.,]*"
+_VERBS = (
+    "is|are|must|cannot|does|has|hold|holds|needs|names|stands|lies|puts|makes|leaves|sets|lets|finds|parts"
+)
+_REFUSED = re.compile(
+    rf"((?:{_PATH.pattern}):?|.{{3,60}}?)([ \u00a0])((?:(?:{_VERBS})[ \u00a0]|(?<=:[ \u00a0])).+)", re.DOTALL
+)
+"""A refusal: the field it is about, as a path or in words, and what is wrong with it."""
+_NUMBER = r"[-+\u2212]?\d(?:[\d.,]*\d)?"
 _ANYTHING = r".+?"
 _CLAUSE = r"(?:(?![.!?][ \u00a0]|;[ \u00a0]|\n).)+?"
 DEPTH = 7
 MOST = 0.8
 """Share of a line that must be told before the rest of it may stay English beside it: prose is not mixed."""
-FREE = frozenset({"name", "title", "path", "value", "raw", "why", "error", "hash", "plan", "who", "author"})
+FREE = frozenset({"name", "title", "path", "value", "raw", "why", "error", "hash", "plan", "author"})
 """Slots for words that are somebody's own: a title, a file, what a system said. They may stay as they are."""
 
 
@@ -134,18 +140,23 @@ class Phrases:
         if not core or core.startswith(AS_IT_IS):
             return Told(text, whole=True)
         before, after = text[: len(text) - len(text.lstrip())], text[len(text.rstrip()) :]
-        found = self._known(core, form, depth)
+        found = self._exactly(core, form)
         for edges in _EDGES:
             if found is None:
                 first, inside, last = edges.fullmatch(core).groups()  # type: ignore[union-attr]
                 bare = self._known(inside, form, depth) if inside != core else None
                 found = bare and Told(f"{first}{bare.text}{last}", whole=True)
+        found = found or self._by_template(core, form, depth)
         if found is None and form:
             return self._say(text, "", depth)
         found = found or self._apart(core, depth)
         return Told(f"{before}{found.text}{after}", found.whole)
 
     def _known(self, core: str, form: str, depth: int) -> Told | None:
+        return self._exactly(core, form) or self._by_template(core, form, depth)
+
+    def _exactly(self, core: str, form: str) -> Told | None:
+        """Return a text that is a message as it stands, or has no words in it."""
         exact = self._exact.get(form, {})
         flipped = core[:1].swapcase() + core[1:]
         said = exact.get(plain(core)) or exact.get(plain(flipped))
@@ -153,12 +164,12 @@ class Phrases:
             return Told(_like(core, said), whole=True)
         if not form and not _WORD.search(_QUANTITY.sub("", _PATH.sub("", core))):
             return Told(core, whole=True)
-        if depth <= 0:
-            return None
-        return self._by_template(core, form, depth)
+        return None
 
     def _by_template(self, core: str, form: str, depth: int) -> Told | None:
         """Return the text by the longest template whose slots can all be told."""
+        if depth <= 0:
+            return None
         words = {"", *re.findall(r"[a-z]+", core.lower())}
         kept = self._templates.get(form, {})
         fitting = [template for word in words for template in kept.get(word, ())]
@@ -186,11 +197,11 @@ class Phrases:
 
     def _apart(self, core: str, depth: int) -> Told:
         """Return the text told piece by piece, at the strongest break it has."""
-        led = _LEADING_PATH.fullmatch(core)
-        if led is not None and depth > 0:
-            rest = self._say(led[2], "", depth - 1)
-            if rest.whole:
-                return Told(led[1] + rest.text, whole=True)
+        refused = _REFUSED.fullmatch(core)
+        if refused is not None and depth > 0:
+            field, rest = (self._say(refused[group], "", depth - 1) for group in (1, 3))
+            if field.whole and rest.whole:
+                return Told(field.text + refused[2] + rest.text, whole=True)
         for rank, mark in enumerate(_BREAKS):
             pieces = mark.split(core)
             if len(pieces) == 1 or depth <= 0:
