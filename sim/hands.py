@@ -19,9 +19,8 @@ from numpy.typing import NDArray
 
 from sim.grounds import PROP_FORCE
 from sim.increment import Point, Stepper
-from sim.ledger import spent
 from sim.losses import carried_drag_j
-from sim.newton import balance_limit_n, equilibrate
+from sim.newton import balance_limit_n
 from sim.state import Evaluation, Load, State
 
 Floats = NDArray[np.float64]
@@ -75,11 +74,8 @@ class HandsStepper(Stepper):
     def _at_rest(self, point: Point, load: Load, held: Evaluation) -> Point:
         """Return where the metal comes to rest from a place where it is held up by nothing but drag."""
         start = point.state.points
-        answer = equilibrate(self.network, point.state, load, start, cancelled=self.cancelled)
-        self.tally.iterations += answer.iteration_count
-        self.tally.failed += not answer.converged
+        answer, lines = self.rested(point.state, load)
         ev = answer.evaluation
-        lines = spent(self.network, point.state, ev, load)
         carried = 0.0
         if point.before is not None:
             moved = start - point.before, ev.points - start

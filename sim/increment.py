@@ -261,16 +261,20 @@ class Stepper:
             ratio = tie_ratios(self.network, point.state, point.evaluation)
         return replace(point, freed=tuple(freed))
 
+    def rested(self, state: State, load: Load) -> tuple[Equilibrium, dict[str, float]]:
+        """Return where the metal comes to rest at the same tips, counted, and what that spent [J]."""
+        answer = equilibrate(self.network, state, load, state.points, cancelled=self.cancelled)
+        self.tally.iterations += answer.iteration_count
+        self.tally.failed += not answer.converged
+        return answer, spent(self.network, state, answer.evaluation, load)
+
     def _release(self, point: Point, index: int, group: str) -> Point:
         """Return the point after one tie has let go and the rest has come to rest at the same tips."""
         own = float(point.evaluation.tie_stored[index])
         state = self.network.release_tie(point.state, index)
         load = self.load(point.travel_m, state)
-        answer = equilibrate(self.network, state, load, state.points, cancelled=self.cancelled)
-        self.tally.iterations += answer.iteration_count
-        self.tally.failed += not answer.converged
+        answer, lines = self.rested(state, load)
         ev = answer.evaluation
-        lines = spent(self.network, state, ev, load)
         drop = (point.ledger.stored_j - own) - ev.stored_j - sum(lines.values())
         self.tally.jumps += 1
         lines["released in a jump"] = max(drop, 0.0)
@@ -287,12 +291,8 @@ class Stepper:
         if self.network.structure.surround is not None:
             return at_rest(self, replace(point, freed=()))
         load = self.load(point.travel_m, point.state)
-        start = point.state.points
-        answer = equilibrate(self.network, point.state, load, start, cancelled=self.cancelled)
-        self.tally.iterations += answer.iteration_count
-        self.tally.failed += not answer.converged
+        answer, lines = self.rested(point.state, load)
         ev = answer.evaluation
-        lines = spent(self.network, point.state, ev, load)
         lines.pop("viscous", None)
         drop = point.ledger.stored_j - ev.stored_j - sum(lines.values())
         lines["released in a jump"] = max(drop, 0.0)

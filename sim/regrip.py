@@ -10,10 +10,8 @@ from numpy.typing import NDArray
 
 from sim.grips import FORCE, PRESSED, SLID, SLIDES, grown, held_on, just_set
 from sim.increment import Point, Stepper
-from sim.ledger import spent
 from sim.model import DoorModel
 from sim.network import Drive, Network, State
-from sim.newton import equilibrate
 from sim.push import Push
 from sim.record import SeatNow
 from sim.slide import Tips, after_cut, after_step, first_tips
@@ -181,11 +179,8 @@ def at_rest(stepper: Stepper, point: Point, network: Network, rub_j: float = 0.0
     stepper = replace(stepper, network=network)
     load = stepper.load(point.travel_m, point.state)
     start = point.state.points
-    answer = equilibrate(network, point.state, load, start, cancelled=stepper.cancelled)
-    stepper.tally.iterations += answer.iteration_count
-    stepper.tally.failed += not answer.converged
+    answer, lines = stepper.rested(point.state, load)
     ev = answer.evaluation
-    lines = spent(network, point.state, ev, load)
     drop = point.ledger.stored_j - ev.stored_j - sum(lines.values())
     lines["friction"] = lines.get("friction", 0.0) + min(max(drop, 0.0), rub_j)
     lines["released in a jump"] = max(drop - rub_j, 0.0)

@@ -16,11 +16,10 @@ from PySide6.QtCore import QTimer
 from sim import aim as aims
 from sim.builds import labelled
 from sim.crush import make_crush
-from sim.outcome import live_words
 from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.record import Aim, Frame
-from sim.units import NO_BREAK, Units, length_text
+from sim.units import Units, length_text
 from ui.main_window import MainWindow
 from ui.map_on_stage import MapOnStage
 from ui.panels.legend import Scale
@@ -28,7 +27,7 @@ from ui.scene.cameras import SHOTS
 from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
-from ui.stage_words import hint_words, named, next_words, sentence, split_words
+from ui.stage_words import hint_words, moment_words, named, next_words, seat_words, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.describing import described
@@ -37,7 +36,7 @@ from ui.state.pointing import Under, panel_of, under
 from ui.state.reading import clearance_told
 from ui.state.section_view import section_view
 from ui.state.session import Session
-from ui.state.slid import aim_now, as_now, slid_words
+from ui.state.slid import aim_now, as_now
 from ui.state.steering import CannotSteer
 from ui.state.tongue import tr
 from ui.state.wreck_card import before_plan, wreck_words
@@ -259,9 +258,7 @@ class StageSide(TipSteering, MapOnStage):
         if aim.problems:
             panel.show_words(seat=sentence(aim.problems[0]), split="", share=None, depth=depth, tilt=tilt)
             return
-        far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
-        lead = "" if pointed is None else f"{pointed_words(pointed)}. "
-        seat = f"{lead}Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
+        seat = seat_words(aim, frame, units, "" if pointed is None else f"{pointed_words(pointed)}. ")
         if shut or isinstance(move, Squeeze):
             panel.show_words(seat=seat, split="", share=None, depth=depth, tilt=tilt)
             return
@@ -280,8 +277,7 @@ class StageSide(TipSteering, MapOnStage):
             if aim is not None:
                 return aim_words(aim, Units.METRIC, lead)
             return next_words(session.move if session.aiming else self._move_shown()[1])
-        words = live_words(frame)
-        return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
+        return moment_words(frame)
 
     def show_hint(self) -> None:
         """Say what the next click or turn of the wheel does."""

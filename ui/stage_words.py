@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from sim.move_words import title_of
+from sim.outcome import live_words
 from sim.plan import Crush, Move, Spread, Squeeze
-from sim.record import Aim
+from sim.record import Aim, Frame
 from sim.twins import WORDS
+from sim.units import NO_BREAK, Units, length_text
+from ui.state.slid import slid_words
 
 HINT_FIRST = "Click the door's edge to set tip one"
 HINT_SECOND = "Click what stands still beside it for tip two, or leave it across the gap"
@@ -52,6 +55,18 @@ def sentence(words: str) -> str:
     plain = WORDS.get(field.rpartition(".")[2], "") if "_" in field else ""
     words = f"{plain} {rest}".replace("_", " ") if plain else words
     return words[0].upper() + words[1:] + ("" if words.endswith(".") else ".")
+
+
+def seat_words(aim: Aim, frame: Frame | None, units: Units, lead: str = "") -> str:
+    """Return where both tips stand, and how far the first has slid in a frame."""
+    far = "" if frame is None or frame.seat is None else length_text(frame.seat.slid_m, units)
+    return f"{lead}Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
+
+
+def moment_words(frame: Frame) -> str:
+    """Return the clause for a moment of a push as a sentence."""
+    words = live_words(frame)
+    return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 
 
 def split_words(aim: Aim) -> str:
