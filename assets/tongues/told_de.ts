@@ -9160,6 +9160,26 @@
         <source>rear far wheel</source>
         <translation type="unfinished">fernes Hinterrad</translation>
     </message>
+    <message>
+        <source>{length} in all</source>
+        <translation type="unfinished">{length} im Ganzen</translation>
+    </message>
+    <message>
+        <source>the seam parted with it, {length} in all</source>
+        <translation type="unfinished">die Naht ging mit ihm auf, {length} im Ganzen</translation>
+    </message>
+    <message>
+        <source>the seam parted with it, {length}</source>
+        <translation type="unfinished">die Naht ging mit ihm auf, {length}</translation>
+    </message>
+    <message>
+        <source>The latch let go at {length} with no more of the seam parted</source>
+        <translation type="unfinished">Das Schloss gab bei {length} frei, ohne dass mehr von der Naht aufging</translation>
+    </message>
+    <message>
+        <source>with no more of the seam parted</source>
+        <translation type="unfinished">ohne dass mehr von der Naht aufging</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>
