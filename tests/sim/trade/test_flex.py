@@ -22,8 +22,8 @@ CAR = Car(lattice_spacing_m=0.06)
 BEHIND_THE_BEND = EdgePoint(depth_m=0.12)
 
 
-def flexed(*moves):
-    return solve_plan(Plan(car=CAR, moves=moves), with_residual=False)[1]
+def flexed(*moves, car=CAR):
+    return solve_plan(Plan(car=car, moves=moves), with_residual=False)[1]
 
 
 @pytest.mark.parametrize(("length_m", "tip_m"), [(0.75, 0.08), (0.8, 0.05), (0.9, 0.026)])
@@ -56,7 +56,8 @@ def test_a_hand_makes_the_tip_force_the_trade_tells():
 @pytest.fixture(scope="module")
 def frame():
     bar = EntryBar(tip_m=0.08)
-    return flexed(Flex(on=FramePoint(along_m=0.4), opening_m=0.06, bar=bar), Ease())
+    # on 60 mm the frame's rear foot reaches 27 mm down the shut face and gives there, on 45 mm it reaches 40
+    return flexed(Flex(on=FramePoint(along_m=0.4), opening_m=0.06, bar=bar), Ease(), car=Car())
 
 
 def test_a_bar_flexes_the_window_frame_at_its_upper_corner(frame):

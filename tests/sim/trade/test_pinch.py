@@ -67,7 +67,7 @@ def bow_m(closing_m, nodes):
 def test_only_the_deep_squeeze_turns_the_bow_round():
     nodes, crown = over_the_crease()
     assert bow_m(0.0, nodes) == pytest.approx(crown) and crown > 0.03
-    assert 0.0 < bow_m(0.06, nodes) < 0.5 * crown
+    assert 0.0 < bow_m(0.06, nodes) < crown - 0.010  # in by more than counts as moved, and still bowed out
     assert bow_m(0.10, nodes) < -0.01
 
 
