@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from sim import outcome, tearing
+from sim import outcome, press_words, tearing
 from sim.course import UnderWay
 from sim.crush import drawn_back
 from sim.engaged import Start
@@ -34,14 +34,13 @@ from sim.ram import (
     room_m,
 )
 from sim.ram_hold import RamHold, Slipped
-from sim.record import BASE_GIVING, Event, Frame, RamNow, Rung
+from sim.record import BASE_GIVING, SEAT_OFF, SEAT_SLIPPING, Event, Frame, RamNow, Rung
 from sim.rigid import Barrier
 from sim.struts import DENT, FORCE, dent_m, undented
 
 Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of the ram's length
-SEAT_SLIPPING, SEAT_OFF = "seat slipping", "seat off"
 NEXT_STAGE, OUT_OF_STROKE = "next stage", "out of stroke"
 SHORT_M = 1.0e-9
 FACING = ("inner_panel", "latch_wrap", "latch_patch", "hinge_patch")
@@ -153,10 +152,6 @@ def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> Rea
     return ready
 
 
-IDLE_N = 50.0
-"""A ram that pushes with less bears on nothing."""
-
-
 class PressCourse:
     """Drive a ram out."""
 
@@ -166,7 +161,7 @@ class PressCourse:
         foot = self.set.foot.word
         self.seats = (f"{run.move.ram.head} head on the {self.set.head.word}", f"foot on the {foot}")
         self._slips: list[Slipped] = []
-        self._slipped_at: RamNow | None = None
+        self.slipped_at: RamNow | None = None
         run.push = RamStands(None, self.seats, np.array([0.0, run.model.outboard_sign, 0.0]))
 
     @staticmethod
@@ -264,7 +259,7 @@ class PressCourse:
         stepper, point, slipped = hold.slip(run.stepper, point)
         run.take(stepper)
         self._slips.append(slipped)
-        self._slipped_at = now if self._slipped_at is None else self._slipped_at
+        self.slipped_at = now if self.slipped_at is None else self.slipped_at
         gone = hold.off or hold.slid_m >= outcome.limit("slid_m")
         if gone and SEAT_SLIPPING + "head" not in run.seen:
             events += (self._event(SEAT_SLIPPING, "head", slipped_at),)
@@ -300,7 +295,8 @@ class PressCourse:
         run, hold = self.run, self.hold
         if hold.off:
             run.push = None
-            return run.emit(point, None, grid, events)
+            went = tuple(Rung(e.part, e.kind, 1.0) for e in events if e.kind == SEAT_SLIPPING)
+            return run.emit(point, None, grid, events, rungs=went)
         now = hold.now(point)
         run.push = RamStands(hold, self.seats, now.line)
         return run.emit(point, run.push, grid, events, rungs=self._rungs(point, now), ram=now)
@@ -323,7 +319,7 @@ class PressCourse:
 
     def sentence(self) -> str:
         """Return what moved, what held and what gave, and why."""
-        return press_sentence(self)
+        return press_words.press_sentence(self)
 
     def effect(self) -> str:
         """Return what it means for the plan."""
@@ -340,56 +336,3 @@ class PressCourse:
 
 def _same_place(a: Stand | Spot, b: Stand | Spot) -> bool:
     return isinstance(a, Stand) and isinstance(b, Stand) and bool(np.allclose(a.place, b.place, atol=0.01))
-
-
-def press_sentence(course: PressCourse) -> str:
-    """Return the sentence after a press."""
-    first, last = course.run.ends
-    kinds = [event.kind for event in course.run.events]
-    moved = course.hold.moved_m(last.points, course.hold.first_line) * 1e3
-    what = (
-        f"The ram went out {last.opening_m * 1e3:.0f} mm and the {course.set.head.word} moved {moved:.0f} mm"
-    )
-    why = ""
-    if SEAT_SLIPPING in kinds or SEAT_OFF in kinds:
-        at = course._slipped_at
-        end = next(event.part for event in course.run.events if event.kind in (SEAT_SLIPPING, SEAT_OFF))
-        why = f"The {end} slipped: the line stood too far off square to what it pressed on"
-        if end == "head" and at is not None:
-            why += f" ({math.degrees(at.angle_rad):.0f} degrees, it holds up to "
-            why += f"{math.degrees(at.angle_rad + at.margin_rad):.0f})"
-        why += "; ease, set it squarer or give it a better grip, press again."
-    elif BASE_GIVING in kinds:
-        sink = last.ram.sink_m * 1e3 if last.ram is not None else 0.0
-        why = (
-            f"The base gave before the part did and stands {sink:.0f} mm deep: "
-            "spread the foot or find a stiffer base."
-        )
-    elif "stalled" in kinds:
-        why = "The ram has no more force at this stage."
-    elif last.ram is not None:
-        why = _held_words(course)
-    return f"{what}, {_let_go_words(course)}; {outcome.clearance_words(first, last)}. {why}"
-
-
-def _held_words(course: PressCourse) -> str:
-    """Return by how much both ends held, at the last moment at which the ram pressed on anything."""
-    pressing = [f for f in course.run.frames if f.ram is not None and f.force_n > IDLE_N]
-    if not pressing or pressing[-1].ram is None:
-        return "The ram never pressed on anything."
-    ram = pressing[-1].ram
-    left = math.degrees(min(ram.margin_rad, ram.foot_margin_rad))
-    words = f"Both ends held, with {left:.0f} degrees to spare"
-    return (
-        f"{words}." if pressing[-1] is course.run.ends[1] else f"{words}; then the part ran ahead of the ram."
-    )
-
-
-def _let_go_words(course: PressCourse) -> str:
-    """Return what let go during a press, in words."""
-    first, last = course.run.ends
-    gone = [outcome.rung_words(e.part, e.kind) for e in course.run.events if e.kind.endswith(" free")]
-    spots = last.spots_gone - first.spots_gone
-    if spots > 0:
-        gone.append(f"{spots} {'spot' if spots == 1 else 'spots'} of the pillar popped")
-    return ", ".join(gone) if gone else "nothing let go"

@@ -1809,6 +1809,34 @@
         <translation type="unfinished">die Linie stand zu schräg zu dem, worauf sie drückte</translation>
     </message>
     <message>
+        <source>At the belt the push goes along the line between its tips; it has no tilt to set.</source>
+        <translation type="unfinished">An der Brüstung geht der Druck entlang der Linie zwischen den Spitzen; eine Neigung ist dort nicht einzustellen.</translation>
+    </message>
+    <message>
+        <source>The {end} slipped with the ram {out} out and the {part} moved {more}</source>
+        <translation type="unfinished">{end}: abgerutscht, der Zylinder {out} ausgefahren; {part:nominative} bewegte sich {more}</translation>
+    </message>
+    <message>
+        <source>The {end} slipped with the ram {out} out and the {part} moved {more}, {let_go}</source>
+        <translation type="unfinished">{end}: abgerutscht, der Zylinder {out} ausgefahren; {part:nominative} bewegte sich {more}, {let_go}</translation>
+    </message>
+    <message>
+        <source>{n} degrees) and the head rolled onto its rim</source>
+        <translation type="unfinished">{n} Grad) und der Kopf rollte auf seinen Rand</translation>
+    </message>
+    <message>
+        <source>and the head rolled onto its rim</source>
+        <translation type="unfinished">und der Kopf rollte auf seinen Rand</translation>
+    </message>
+    <message>
+        <source>{n} degrees</source>
+        <translation type="unfinished">{n} Grad</translation>
+    </message>
+    <message>
+        <source>just past the {n} degrees it holds</source>
+        <translation type="unfinished">knapp über den {n} Grad, die sie hält</translation>
+    </message>
+    <message>
         <source>The {end} slipped: the line stood too far off square to what it pressed on</source>
         <translation type="unfinished">Abgerutscht: {end}; die Linie stand zu schräg zu dem, worauf sie drückte</translation>
     </message>
