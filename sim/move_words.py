@@ -77,6 +77,7 @@ def _spread_place(move: Spread, length: Length) -> str:
         where = f"{length(move.door.depth_m)} deep, {length(move.door.along_m)} {way}"
     else:
         where = f"{LIP_WORDS[move.door.lip]}, {length(move.door.along_m)} along"
+        return f"{where}; opens {length(move.opening_m)}"  # it pushes along the line between its tips
     return f"{where}, tilt {tilt_words(move.tilt_rad)}; opens {length(move.opening_m)}"
 
 

@@ -9,7 +9,7 @@ from typing import Any
 from PySide6.QtCore import Qt
 
 from sim.move_words import tilt_words
-from sim.plan import Move, Spread
+from sim.plan import BeltPoint, Move, Spread
 from sim.units import Units, length_text
 from ui.state import steering
 from ui.state.session import Session
@@ -114,4 +114,4 @@ def switch_words(move: Move, units: Units) -> tuple[str, str]:
     depth = getattr(move.door, "depth_m", None)
     lip = getattr(move.door, "lip", "")
     words = length_text(depth, units) if depth is not None else {"both": "both lips"}.get(lip, f"{lip} lip")
-    return words, tilt_words(move.tilt_rad)
+    return words, "\u2013" if isinstance(move.door, BeltPoint) else tilt_words(move.tilt_rad)

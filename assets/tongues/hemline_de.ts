@@ -593,6 +593,22 @@
         <translation type="unfinished">Wie nah jedes Teil am Nachgeben ist</translation>
     </message>
     <message>
+        <source>Where this move's work went</source>
+        <translation type="unfinished">Wohin die Arbeit dieses Zuges ging</translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation type="unfinished">der Rest</translation>
+    </message>
+    <message>
+        <source>lifting what has weight</source>
+        <translation type="unfinished">Heben von Gewicht</translation>
+    </message>
+    <message>
+        <source>Force of the ram</source>
+        <translation type="unfinished">Kraft des Rettungszylinders</translation>
+    </message>
+    <message>
         <source>Where the work went</source>
         <translation type="unfinished">Wohin die Arbeit ging</translation>
     </message>

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from sim.outcome import rung_words
 from sim.units import Units, energy_text
 from ui.panels.look import Look
-from ui.state.reading import Reading
+from ui.state.reading import LEAST_J, Reading
 from ui.state.tongue import tr
 
 BRUSHES = (
@@ -129,7 +129,7 @@ class Ledger(Painted):
     @property
     def tells(self) -> bool:
         """Whether any work has been done."""
-        return sum(share.energy_j for share in self._reading.shares) >= IDLE_J
+        return self._reading.spent_j >= IDLE_J and bool(self._reading.shares)
 
     def set_rows(self, rows: int) -> None:
         """Show at most that many lines, the last of them what is left over."""
@@ -150,7 +150,7 @@ class Ledger(Painted):
         painter = QPainter(self)
         painter.setFont(self.look.font("small"))
         shares = self._reading.shares
-        total = sum(share.energy_j for share in shares)
+        total = max(self._reading.spent_j, sum(share.energy_j for share in shares))
         if total <= 0.0:
             painter.setPen(self.look.colour("quiet"))
             area = QRectF(0, 0, self.width(), self._row())
@@ -160,8 +160,8 @@ class Ledger(Painted):
             return
         shown = [(tr(share.words), share.energy_j) for share in shares[: self._rows - 1]]
         rest = total - sum(value for _, value in shown)
-        if rest > 0.005 * total:
-            shown.append(("the rest", rest))
+        if rest > max(0.005 * total, LEAST_J):
+            shown.append((tr("the rest"), rest))
         left = 0.0
         for index, (words, value) in enumerate(shown):
             width = self.width() * value / total

@@ -80,7 +80,8 @@ class ForcePlot(pg.PlotWidget):
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the curve, its events and the cursor of a moment."""
-        changed = units is not self._units or reading.pressed != self._reading.pressed
+        told = (units, reading.pressed, reading.ram)
+        changed = told != (self._units, self._reading.pressed, self._reading.ram)
         self._reading, self._units = reading, units
         if changed:
             self._titles()
@@ -111,7 +112,7 @@ class ForcePlot(pg.PlotWidget):
     def _titles(self) -> None:
         colour = self._look.colour("quiet").name()
         style = {"color": colour, "font-size": f"{self._look.px('small')}px"}
-        way = tr("travel") if self._reading.pressed else tr("opening")
+        way = tr("travel") if self._reading.pressed or self._reading.ram else tr("opening")
         self.setLabel("bottom", f"{way}, {length(0.0, self._units)[1]}", **style)
         self.setLabel("left", f"{tr('force')}, {force(0.0, self._units)[1]}", **style)
         for side in ("left", "bottom"):

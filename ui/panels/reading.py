@@ -12,7 +12,7 @@ from ui.panels.bars import Ladder, Ledger
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import column_area, label, line
 from ui.panels.sentence import Sentence
-from ui.state.reading import Reading
+from ui.state.reading import LEAST_J, Reading
 from ui.state.tongue import tr
 
 if TYPE_CHECKING:
@@ -27,6 +27,9 @@ FIRST_WORDS = (
 BEFORE_WORDS = (
     "Once the tips open, this column tells what is nearest to giving, where the work goes and the force."
 )
+
+
+FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
 
 
 class ReadingPanel(QWidget):
@@ -62,7 +65,9 @@ class ReadingPanel(QWidget):
         column.setSpacing(GRID // 2)
         column.addWidget(self.sentence)
         self._nearest = self._chapter(column, label("Nearest to giving", "heading"), self.ladder)
-        self._went = self._chapter(column, label("Where the work went", "heading"), self.ledger, self._work)
+        self._went = self._chapter(
+            column, label("Where this move's work went", "heading"), self.ledger, self._work
+        )
         column.addWidget(self._clearance)
         self._pushed = self._chapter(column, self._force, self._plot_place, self._now)
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
@@ -128,7 +133,7 @@ class ReadingPanel(QWidget):
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the reading of a moment."""
         self.sentence.setText(reading.sentence or FIRST_WORDS)
-        self._force.setText("Force of the body" if reading.pressed else "Force of the tips")
+        self._force.setText(FORCES["body" if reading.pressed else "ram" if reading.ram else "tips"])
         self.ladder.show_reading(reading)
         self.ledger.show_reading(reading, units)
         if self._plot is not None or reading.curve:
@@ -138,10 +143,19 @@ class ReadingPanel(QWidget):
         self._went.setVisible(shut or self.ledger.tells)
         self._pushed.setVisible(not shut and moved)
         self._still.setVisible(not (shut or moved or self.ladder.tells or self.ledger.tells))
-        self._work.setText(energy_text(reading.work_j, units) if reading.work_j > 0 else "")
+        self._work.setText(_work_words(reading, units))
         opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
         self._now.setText(f"{push} at {opening}" if reading.curve else "")
         self._clearance.setText(_clearance_words(reading, units))
+
+
+def _work_words(reading: Reading, units: Units) -> str:
+    """Return what the tool put in, and what the metal gave back besides where that is told of."""
+    words = energy_text(reading.work_j, units) if reading.work_j > 0 else ""
+    if reading.sprung_j <= max(0.01 * reading.spent_j, LEAST_J):
+        return words
+    sprung = f"{energy_text(reading.sprung_j, units)}{NO_BREAK}sprung"
+    return f"{words} + {sprung}" if words else sprung
 
 
 def _clearance_words(reading: Reading, units: Units) -> str:

@@ -153,6 +153,10 @@ class SkinShare(Painted):
         painter.end()
 
 
+NONE = "\u2013"
+"""Stands for a value that a move has not."""
+
+
 class SectionPanel(QWidget):
     """The lower part of the left column: the switch of the whole lesson.
 
@@ -185,6 +189,7 @@ class SectionPanel(QWidget):
         grid.setVerticalSpacing(0)
         rows = ((tr("Depth"), self._depth, self.depth_turned, "[ and ], with Shift for more"),
                 (tr("Tilt"), self._tilt, self.tilt_turned, ", and ."))  # fmt: skip
+        self._tilt_row: list[QWidget] = []
         for row, (words, value, turned, keys) in enumerate(rows):
             less = IconButton("minus", f"{words}: less ({keys})", size=14)
             more = IconButton("plus", f"{words}: more ({keys})", size=14)
@@ -194,6 +199,8 @@ class SectionPanel(QWidget):
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             for column, part in enumerate((label(words, "quiet"), value, less, more)):
                 grid.addWidget(part, row, column)
+                if value is self._tilt:
+                    self._tilt_row.append(part)
         grid.setColumnStretch(1, 1)
         return grid
 
@@ -209,4 +216,6 @@ class SectionPanel(QWidget):
         self.share.show_share(share or 0.0)
         self._depth.setText(depth)
         self._tilt.setText(tilt)
+        for part in self._tilt_row:  # a push without a tilt has none to show and none to turn
+            part.setVisible(tilt != NONE)
         self.drawing.setAccessibleDescription(tr(f"{seat} {split}"))

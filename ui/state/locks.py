@@ -86,5 +86,6 @@ def veiled(
     elif (arrow if aiming else answers) and reading.sentence:
         reading = replace(reading, sentence=SHUT)
     if ladder:
-        reading = replace(reading, rungs=(), shares=(), work_j=0.0, curve=(), marks=(), cursor=0, shut=True)
+        reading = replace(reading, rungs=(), shares=(), work_j=0.0, sprung_j=0.0)
+        reading = replace(reading, curve=(), marks=(), cursor=0, shut=True)
     return reading

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -15,12 +16,15 @@ if TYPE_CHECKING:
     from sim.record import Clearance, Frame, MoveResult, Rung
 
 RUNGS_SHOWN = 6
+LEAST_J = 0.5
+"""Less is written as nothing."""
 
 WORK = "work of the tips"
 """The ledger's line for what was put in; the other lines say where it went."""
 
 LEDGER_WORDS = {
     "stored": "springs back when let off",
+    "weight": "lifting what has weight",
     "folding skin": "folding the outer skin",
     "folding inner": "folding the inner panel",
     "folding bar": "folding the bar",
@@ -58,11 +62,13 @@ class Reading:
     ----------
     sentence : the one sentence (empty before anything was pushed)
     rungs : the parts nearest to giving, the nearest first
-    shares : where the work went, the largest first
-    work_j : what the tool has put in since the start
+    shares : where the work of this move went, the largest first; what is too little for a line is left out
+    work_j : what the tool has put in since the move began
+    sprung_j : what the metal has given back since then besides: springing back, sinking
     opening_m, force_n : of this moment
     curve : (opening, force) of the move's moments, and cursor its index there
     pressed : whether a body is pressed in: the opening is its travel then
+    ram : whether a ram pushes in this move: the opening is how far it is out
     shut : whether ladder, work and force are kept shut
     clearance : nearest metal to the occupant, and by how much it changed since the start
     """
@@ -71,6 +77,7 @@ class Reading:
     rungs: tuple[Rung, ...] = ()
     shares: tuple[Share, ...] = ()
     work_j: float = 0.0
+    sprung_j: float = 0.0
     opening_m: float = 0.0
     force_n: float = 0.0
     curve: tuple[tuple[float, float], ...] = ()
@@ -79,7 +86,13 @@ class Reading:
     clearance: Clearance | None = None
     clearance_change_m: float = 0.0
     pressed: bool = False
+    ram: bool = False
     shut: bool = False
+
+    @property
+    def spent_j(self) -> float:
+        """What went somewhere in this move: the tool's work and what the metal gave back [J]."""
+        return max(self.work_j, 0.0) + self.sprung_j
 
 
 def read(
@@ -106,14 +119,16 @@ def read(
     curve = tuple((item.opening_m, item.force_n) for item in frames)
     marks = tuple((event.opening_m, event.force_n, event.kind) for item in frames for event in item.events)
     cursor = next((i for i, item in enumerate(frames) if item is frame), 0)
+    books = books_of(frame, frames[0] if frames else frame)
     change = frame.clearance.distance_m - start.clearance.distance_m if start is not None else 0.0
     return Reading(
         sentence=in_units(
             told(result.sentence, result.plan_effect) if result is not None else live_words, units
         ),
         rungs=nearest_rungs(frame.ladder),
-        shares=shares_of(frame),
-        work_j=frame.ledger_j.get(WORK, 0.0),
+        shares=shares_of(books),
+        work_j=books.get(WORK, 0.0),
+        sprung_j=sprung_j(books),
         opening_m=frame.opening_m,
         force_n=frame.force_n,
         curve=curve,
@@ -122,6 +137,7 @@ def read(
         clearance=frame.clearance,
         clearance_change_m=change,
         pressed=frame.barrier is not None,
+        ram=any(item.ram is not None for item in frames),
     )
 
 
@@ -131,10 +147,20 @@ def nearest_rungs(ladder: tuple[Rung, ...]) -> tuple[Rung, ...]:
     return tuple(ordered[:RUNGS_SHOWN])
 
 
-def shares_of(frame: Frame) -> tuple[Share, ...]:
-    """Return the ledger's lines above one per cent of the work, the largest first."""
-    lines = {name: value for name, value in frame.ledger_j.items() if name != WORK}
-    least = 0.01 * max((abs(value) for value in lines.values()), default=0.0)
+def books_of(frame: Frame, first: Frame) -> dict[str, float]:
+    """Return the books of a move so far: what has been entered since its first moment [J]."""
+    return {name: value - first.ledger_j.get(name, 0.0) for name, value in frame.ledger_j.items()}
+
+
+def sprung_j(books: Mapping[str, float]) -> float:
+    """Return what the metal has given back, by springing back or by its weight [J]."""
+    return sum(max(-books.get(name, 0.0), 0.0) for name in ("stored", "weight"))
+
+
+def shares_of(books: Mapping[str, float]) -> tuple[Share, ...]:
+    """Return the lines above one per cent of what went anywhere, none below half a joule, largest first."""
+    lines = {name: value for name, value in books.items() if name != WORK}
+    least = max(0.01 * sum(value for value in lines.values() if value > 0.0), LEAST_J)
     kept = sorted(((v, n) for n, v in lines.items() if v > least), reverse=True)
     return tuple(Share(LEDGER_WORDS.get(name, name), value) for value, name in kept)
 

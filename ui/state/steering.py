@@ -94,6 +94,8 @@ def tilted(move: Move, by_rad: float) -> Move:
         raise CannotSteer(
             "Tilt belongs to tips in a gap; a squeeze closes square to the panel and a crush keeps its line."
         )
+    if isinstance(move.door, BeltPoint):
+        raise CannotSteer("At the belt the push goes along the line between its tips; it has no tilt to set.")
     low, high = TILT_RANGE_RAD
     steps = round((move.tilt_rad + by_rad) / TILT_STEP_RAD)
     return msgspec.structs.replace(move, tilt_rad=min(max(steps * TILT_STEP_RAD, low), high))

@@ -79,8 +79,10 @@ def test_a_body_pressed_in_has_a_travel_and_no_tips(qtbot):
     for pressed, head, axis in (
         (True, "Force of the body", "travel"),
         (False, "Force of the tips", "opening"),
+        ("ram", "Force of the ram", "travel"),
     ):
-        panel.show_reading(dataclasses.replace(READING, pressed=pressed), Units.METRIC)
+        shown = dataclasses.replace(READING, pressed=pressed is True, ram=pressed == "ram")
+        panel.show_reading(shown, Units.METRIC)
         assert panel._force.text() == head
         assert panel.plot.getAxis("bottom").labelText.startswith(axis)
 

@@ -346,7 +346,7 @@ class TestLocks:
         made = frame(
             0.01, force_n=2000.0, ladder=LADDER_OF_A_DOOR, ledger={"work of the tips": 3.0, "tear": 2.0}
         )
-        session.timeline.show(frame(), [[made]])
+        session.timeline.show(frame(), [[frame(), made]])
         full = read(session.timeline, None, "The seam is opening.", frame())
         assert full.rungs
         assert full.shares

@@ -20,6 +20,7 @@ from ui.state.locks import Locks
 from ui.state.reading import read
 from ui.state.section_view import section_view
 from ui.state.session import Session
+from ui.state.steering import CannotSteer, tilted
 from ui.state.timeline import Timeline
 from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions, ViewState
 from ui.state.wording import in_units
@@ -185,6 +186,34 @@ def test_the_reading_orders_rungs_and_shares_and_says_what_changed(frame):
     assert reading.sentence == "Live."
     assert reading.cursor == 1
     assert reading.clearance_change_m == pytest.approx(-0.008, abs=1e-12)
+
+
+def test_the_books_shown_are_of_this_move_alone_and_add_up(frame):
+    """What a wreck or an earlier move spent, tens of kilojoules, is no work of this move."""
+    before = {"work of the tips": 34687.0, "stored": 900.0, "weight": 0.0, "folding pillar": 29957.0}
+    now = {"work of the tips": 34787.0, "stored": 880.0, "weight": 0.0, "folding pillar": 29957.0}
+    went = {"folding skin": 90.0, "seam peel": 29.2, "friction": 0.4, "tear": 0.4}
+    line = Timeline()
+    first = frame(0.0, move=1, ledger={**before, **dict.fromkeys(went, 0.0)})
+    line.show(frame(), [[frame(0.0)], [first, frame(0.01, move=1, ledger={**now, **went})]])
+    reading = read(line, None, "", frame())
+    assert [(share.words, share.energy_j) for share in reading.shares] == [
+        ("folding the outer skin", 90.0),
+        ("peeling the seam", pytest.approx(29.2, rel=1e-12)),
+    ]
+    assert (reading.work_j, reading.sprung_j) == (100.0, 20.0)
+    # work and what sprang back are what went somewhere: the two lines and 0.8 J that are too little for one
+    assert reading.spent_j - sum(share.energy_j for share in reading.shares) == pytest.approx(0.8, abs=1e-9)
+    line.go(2)
+    assert read(line, None, "", frame()).shares == ()
+
+
+def test_a_spread_at_the_belt_has_no_tilt_to_tell_or_to_turn():
+    belt = Spread(BeltPoint(), tilt_rad=0.7854)
+    assert "tilt" not in place_of(belt, Units.METRIC)
+    assert "tilt" in place_of(Spread(EdgePoint()), Units.METRIC)
+    with pytest.raises(CannotSteer, match="along the line between its tips"):
+        tilted(belt, 0.1)
 
 
 @pytest.mark.parametrize(("depth", "inward"), [(0.005, 0.0), (0.05, 0.006), (0.12, 0.032)])
