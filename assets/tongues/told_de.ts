@@ -2125,16 +2125,8 @@
         <translation type="unfinished">niedrige Limousine, geklebte Stahltür</translation>
     </message>
     <message>
-        <source>bonded steel</source>
-        <translation type="unfinished">geklebter Stahl</translation>
-    </message>
-    <message>
         <source>bonded steel door</source>
         <translation type="unfinished">geklebte Stahltür</translation>
-    </message>
-    <message>
-        <source>welded steel</source>
-        <translation type="unfinished">geschweißter Stahl</translation>
     </message>
     <message>
         <source>welded steel door</source>
@@ -2147,10 +2139,6 @@
     <message>
         <source>bonded steel door with a few welds</source>
         <translation type="unfinished">geklebte Stahltür mit einigen Schweißpunkten</translation>
-    </message>
-    <message>
-        <source>bonded alloy</source>
-        <translation type="unfinished">geklebtes Aluminium</translation>
     </message>
     <message>
         <source>bonded alloy door</source>
@@ -2171,10 +2159,6 @@
     <message>
         <source>bonded steel door, uneven bead</source>
         <translation type="unfinished">geklebte Stahltür, ungleichmäßige Raupe</translation>
-    </message>
-    <message>
-        <source>half latched</source>
-        <translation type="unfinished">halb verriegelt</translation>
     </message>
     <message>
         <source>bonded steel door, half latched</source>
@@ -4505,18 +4489,6 @@
         <translation type="unfinished">Die Raupe hat {n} Lücken; hier steht die erste</translation>
     </message>
     <message>
-        <source>bonded bead</source>
-        <translation type="unfinished">geklebte Raupe</translation>
-    </message>
-    <message>
-        <source>spot welded</source>
-        <translation type="unfinished">punktgeschweißt</translation>
-    </message>
-    <message>
-        <source>a bead and spots</source>
-        <translation type="unfinished">Raupe und Punkte</translation>
-    </message>
-    <message>
         <source>aluminium alloy</source>
         <translation type="unfinished">Aluminium</translation>
     </message>
@@ -4531,14 +4503,6 @@
     <message>
         <source>composite</source>
         <translation type="unfinished">Verbundstoff</translation>
-    </message>
-    <message>
-        <source>fully latched</source>
-        <translation type="unfinished">ganz verriegelt</translation>
-    </message>
-    <message>
-        <source>held open</source>
-        <translation type="unfinished">offen gehalten</translation>
     </message>
     <message>
         <source>in the door</source>
@@ -5147,10 +5111,6 @@
     <message>
         <source>Not solved yet</source>
         <translation type="unfinished">Noch nicht gerechnet</translation>
-    </message>
-    <message>
-        <source>{names}: the kept results are missing or of another plan or model version; run them again</source>
-        <translation type="unfinished">{names}: Die aufbewahrten Ergebnisse fehlen oder gehören zu anderem Plan oder anderer Modellversion; neu ausführen</translation>
     </message>
     <message>
         <source>name the file {name}, which is neither beside the lesson nor a ready plan</source>
@@ -6957,10 +6917,6 @@
         <translation type="unfinished">Felder dieser Lektion, die Hemline nicht kennt: {text}</translation>
     </message>
     <message>
-        <source>Lesson: {text}</source>
-        <translation type="unfinished">Lektion: {text}</translation>
-    </message>
-    <message>
         <source>No lesson is open; the menu Teach opens one</source>
         <translation type="unfinished">Keine Lektion ist offen; das Menü Lehren öffnet eine</translation>
     </message>
@@ -7547,10 +7503,6 @@
     <message>
         <source>Colours from {low} to {high}</source>
         <translation type="unfinished">Farben von {low} bis {high}</translation>
-    </message>
-    <message>
-        <source>Look at: {text}</source>
-        <translation type="unfinished">Ansehen: {text}</translation>
     </message>
     <message>
         <source>Step {n}, {phase}: {text}</source>
@@ -9208,6 +9160,182 @@
         <source>with no more of the seam parted</source>
         <translation type="unfinished">ohne dass mehr von der Naht aufging</translation>
     </message>
+    <message>
+        <source>{length} into the car</source>
+        <translation type="unfinished">{length} ins Auto</translation>
+    </message>
+    <message>
+        <source>{length} out of the car</source>
+        <translation type="unfinished">{length} aus dem Auto</translation>
+    </message>
+    <message>
+        <source>bonded steel</source>
+        <translation type="unfinished">Stahl geklebt</translation>
+    </message>
+    <message>
+        <source>welded steel</source>
+        <translation type="unfinished">Stahl geschweißt</translation>
+    </message>
+    <message>
+        <source>bonded alloy</source>
+        <translation type="unfinished">Aluminium geklebt</translation>
+    </message>
+    <message>
+        <source>bonded bead</source>
+        <translation type="unfinished">geklebt</translation>
+    </message>
+    <message>
+        <source>spot welded</source>
+        <translation type="unfinished">geschweißt</translation>
+    </message>
+    <message>
+        <source>a bead and spots</source>
+        <translation type="unfinished">beides</translation>
+    </message>
+    <message>
+        <source>fully latched</source>
+        <translation type="unfinished">ganz zu</translation>
+    </message>
+    <message>
+        <source>half latched</source>
+        <translation type="unfinished">halb zu</translation>
+    </message>
+    <message>
+        <source>held open</source>
+        <translation type="unfinished">offen</translation>
+    </message>
+    <message>
+        <source>bar foot rear</source>
+        <translation type="unfinished">hinterer Trägerfuß</translation>
+    </message>
+    <message>
+        <source>bar foot front</source>
+        <translation type="unfinished">vorderer Trägerfuß</translation>
+    </message>
+    <message>
+        <source>opening, mm</source>
+        <translation type="unfinished">Öffnung, mm</translation>
+    </message>
+    <message>
+        <source>opening, in</source>
+        <translation type="unfinished">Öffnung, in</translation>
+    </message>
+    <message>
+        <source>force, kN</source>
+        <translation type="unfinished">Kraft, kN</translation>
+    </message>
+    <message>
+        <source>force, lbf</source>
+        <translation type="unfinished">Kraft, lbf</translation>
+    </message>
+    <message>
+        <source>Look at</source>
+        <translation type="unfinished">Ansehen</translation>
+    </message>
+    <message>
+        <source>Look at: {title}</source>
+        <translation type="unfinished">Ansehen: {title}</translation>
+    </message>
+    <message>
+        <source>Lesson: {title}</source>
+        <translation type="unfinished">Lektion: {title}</translation>
+    </message>
+    <message>
+        <source>{name}: the kept results are missing or of another plan or model version; run them again</source>
+        <translation type="unfinished">{name}: Die aufbewahrten Ergebnisse fehlen oder gehören zu anderem Plan oder anderer Modellversion; neu ausführen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Einstieg</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation type="unfinished">Zeigen</translation>
+    </message>
+    <message>
+        <source>Try</source>
+        <translation type="unfinished">Versuchen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished">Prüfen</translation>
+    </message>
+    <message>
+        <source>operations</source>
+        <translation type="unfinished">Einsatz</translation>
+    </message>
+    <message>
+        <source>awareness</source>
+        <translation type="unfinished">Grundwissen</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation type="unfinished">Fachkraft</translation>
+    </message>
+    <message>
+        <source>step {n} of {n2}, open</source>
+        <translation type="unfinished">Schritt {n} von {n2}, Einstieg</translation>
+    </message>
+    <message>
+        <source>step {n} of {n2}, show</source>
+        <translation type="unfinished">Schritt {n} von {n2}, Zeigen</translation>
+    </message>
+    <message>
+        <source>step {n} of {n2}, try</source>
+        <translation type="unfinished">Schritt {n} von {n2}, Versuchen</translation>
+    </message>
+    <message>
+        <source>step {n} of {n2}, check</source>
+        <translation type="unfinished">Schritt {n} von {n2}, Prüfen</translation>
+    </message>
+    <message>
+        <source>{level}, step {n} of {n2}, open</source>
+        <translation type="unfinished">{level}, Schritt {n} von {n2}, Einstieg</translation>
+    </message>
+    <message>
+        <source>{level}, step {n} of {n2}, show</source>
+        <translation type="unfinished">{level}, Schritt {n} von {n2}, Zeigen</translation>
+    </message>
+    <message>
+        <source>{level}, step {n} of {n2}, try</source>
+        <translation type="unfinished">{level}, Schritt {n} von {n2}, Versuchen</translation>
+    </message>
+    <message>
+        <source>{level}, step {n} of {n2}, check</source>
+        <translation type="unfinished">{level}, Schritt {n} von {n2}, Prüfen</translation>
+    </message>
+    <message>
+        <source>hinge patch</source>
+        <translation type="unfinished">Scharnierverstärkung</translation>
+    </message>
+    <message>
+        <source>latch patch</source>
+        <translation type="unfinished">Schlossverstärkung</translation>
+    </message>
+    <message>
+        <source>latch wrap</source>
+        <translation type="unfinished">Schlossumgriff</translation>
+    </message>
+    <message>
+        <source>latch pillar</source>
+        <translation type="unfinished">Schlosssäule</translation>
+    </message>
+    <message>
+        <source>front pillar</source>
+        <translation type="unfinished">vordere Säule</translation>
+    </message>
+    <message>
+        <source>rear pillar</source>
+        <translation type="unfinished">hintere Säule</translation>
+    </message>
+    <message>
+        <source>middle pillar</source>
+        <translation type="unfinished">mittlere Säule</translation>
+    </message>
+    <message>
+        <source>occupant: {part}</source>
+        <translation type="unfinished">Insasse: {part}</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>
@@ -9438,6 +9566,14 @@
     <message>
         <source>foot</source>
         <translation type="unfinished">der Fuß</translation>
+    </message>
+    <message>
+        <source>bar foot rear</source>
+        <translation type="unfinished">der hintere Trägerfuß</translation>
+    </message>
+    <message>
+        <source>bar foot front</source>
+        <translation type="unfinished">der vordere Trägerfuß</translation>
     </message>
 </context>
 <context>
@@ -9808,6 +9944,10 @@
     <message>
         <source>the ground</source>
         <translation type="unfinished">dem Boden</translation>
+    </message>
+    <message>
+        <source>latch pillar</source>
+        <translation type="unfinished">der Schlosssäule</translation>
     </message>
 </context>
 </TS>

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractButton, QLabel
 
 from ui.app import App, prepare_application
 from ui.state import tongue
+from ui.state.phrases import Phrases
 
 
 @pytest.fixture(scope="module")
@@ -51,6 +52,32 @@ def test_no_control_is_left_in_english(german):
     held = {source for source, said in tongue.translations("de").items() if source != said}
     assert [text for text in shown(german.window) if text in held] == []
     assert german.window.actions_by_name["quit"].text() == "Beenden"
+
+
+def left_in_english(window):
+    """Return every text of the window that has a German one, or is a sentence of the program's without it."""
+    phrases = Phrases(tongue.catalogue("de"))
+    return [text for text in shown(window) if text and phrases.tell(text.replace("&", "")).text != text]
+
+
+@pytest.mark.parametrize("step", [3, 5])
+def test_a_kept_push_is_told_in_german_in_every_panel(german, qtbot, step):
+    """The edge push of a lesson, then its contrast behind the bend: sentence, cards, seats, ladder."""
+    german.acting.act("lesson_01-first-bite")
+    for _ in range(step):
+        german.acting.act("lesson_on")
+    qtbot.waitUntil(lambda: german.session.model and not german.session.queue.busy, timeout=60_000)
+    german.acting.act("end")
+    german.showing.show_dirty()
+    assert left_in_english(german.window) == []
+
+
+def test_a_refusal_is_told_in_german(german):
+    german.window.notice.say("It cannot be done so: moves[0].tool.tip_width_m is 0.9 m; use 0.005 to 0.15 m.")
+    words = german.window.notice.words.text()
+    assert words.startswith(
+        "So geht es nicht: moves[0].tool.tip_width_m ist 0.9 m; 0.005 bis 0.15 m verwenden."
+    )
 
 
 def test_the_limits_line_stands_in_both_languages(german):

@@ -117,7 +117,7 @@ class CarFields(QWidget):
         decimals, step = field.look(units)
         unit = field.unit(units)
         box.setDecimals(decimals)
-        box.setSuffix(f"\u00a0{unit}" if unit else "")
+        box.setSuffix(f"\u00a0{tr(unit)}" if unit else "")
         box.setRange(*(field.shown(end, units) for end in span(field.name)))
         box.setSingleStep(step)
         box.setToolTip(tr(hint(field, units)))

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWi
 
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import FittedButton, IconButton, button, column_area, dress, label, line, set_flag
-from ui.state.tongue import tr
+from ui.state.tongue import own, tr
 
 
 @dataclass(frozen=True)
@@ -68,7 +68,7 @@ class StepCard(QFrame):
         set_flag(self, "selected", shown)
         self._shown = shown
         self._show_weight()
-        self._title.setText(f"{self._index + 1}  {step.title}")
+        self._title.setText(own(f"{self._index + 1}  {step.title}"))
         for part, there in (
             (self._words, bool(step.words)),
             (self._heading, notes and bool(step.notes)),
@@ -77,10 +77,10 @@ class StepCard(QFrame):
             (self._beside, bool(step.beside)),
         ):
             part.setVisible(shown and there)
-        self._words.setText(step.words)
+        self._words.setText(own(step.words))
         self._notes.setText(step.notes)
         self._beside.say(f"Look at: {step.beside}", "Look at the other plan", "Other plan")
-        self.setAccessibleName(tr(f"Step {self._index + 1}, {step.phase}: {step.title}. {step.words}"))
+        self.setAccessibleName(tr(f"Step {self._index + 1}, {step.phase}: {own(step.title)}. {step.words}"))
 
     def _show_weight(self) -> None:
         weight = 600 if getattr(self, "_shown", False) else 400
@@ -212,7 +212,7 @@ class LessonPanel(QWidget):
         notes : whether the teacher's notes are shown;  stale : which results are not fresh, or ""
         local : the service's own rules, with who wrote them and when, or ""
         """
-        self._title.setText(title)
+        self._title.setText(own(title))
         self._place.setText(place)
         self._stale.setText(stale)
         self._stale.setVisible(bool(stale))

@@ -155,7 +155,7 @@ class MoveForm(QWidget):
         units = self._units
         decimals, step = field.look(units)
         box.setDecimals(decimals)
-        box.setSuffix(f"\u00a0{field.unit(units)}")
+        box.setSuffix(f"\u00a0{tr(field.unit(units))}")
         box.setRange(field.shown(min(field.low, value), units), field.shown(max(field.high, value), units))
         box.setSingleStep(step)
         box.setValue(field.shown(value, units))

@@ -47,6 +47,11 @@ def tr(text: str) -> str:
     return _Spoken.phrases.tell(text).text
 
 
+def own(text: str) -> str:
+    """Return words that are somebody's own, of a lesson or a title, so that none of them is translated."""
+    return text if _Spoken.language == ENGLISH or not text else _kept(text)
+
+
 def with_english(text: str) -> str:
     """Return a caution in the language spoken with its English below it: a draft never warns alone."""
     said = tr(text)
