@@ -89,7 +89,7 @@ def test_only_the_judged_move_is_shortened():
 def test_depth_flips_a_real_door_between_lip_and_bend():
     """Shallow the seam gives first, deep the latch (common practice, no source): some depth must flip it."""
     between = Plan(
-        car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(depth_m=0.021), opening_m=0.04),)
+        car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(depth_m=0.024), opening_m=0.04),)
     )
     found = FlipSearch(between, only=(fakes.DEPTH,), worker_count=2)
     for _ in found:
