@@ -199,6 +199,11 @@ def crush_sentence(start: Frame, end: Frame, events: Sequence[Event], seat: str)
     )
 
 
+def tip_stands(seat: str) -> str:
+    """Return where the tip on the door stands, as a sentence; ``seat`` in the words of a seat."""
+    return f"The tip is {seat}." if seat.startswith("behind") else f"The tip is on the {seat}."
+
+
 def _place(seat: str) -> str:
     return seat if seat.startswith(("behind", "belt,")) else f"on the {seat}"
 

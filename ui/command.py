@@ -10,6 +10,7 @@ import importlib.metadata
 import os
 import sys
 import time
+import tomllib
 import types
 from collections.abc import Sequence
 from pathlib import Path
@@ -60,7 +61,16 @@ def version() -> str:
     try:
         return importlib.metadata.version("hemline")
     except importlib.metadata.PackageNotFoundError:
-        return "0+source"
+        return _source_version()
+
+
+def _source_version() -> str:
+    """Return the version that stands in the source, for a program that runs without being installed."""
+    try:
+        text = (Path(__file__).resolve().parents[1] / "pyproject.toml").read_text(encoding="utf-8")
+        return f"{tomllib.loads(text)['project']['version']}, run from its source"
+    except (OSError, KeyError, tomllib.TOMLDecodeError):
+        return "of unknown version"
 
 
 @app.default

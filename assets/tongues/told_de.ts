@@ -1813,6 +1813,34 @@
         <translation type="unfinished">An der Brüstung geht der Druck entlang der Linie zwischen den Spitzen; eine Neigung ist dort nicht einzustellen.</translation>
     </message>
     <message>
+        <source>none yet (metal stands all along the way out)</source>
+        <translation type="unfinished">noch keine (auf dem ganzen Weg hinaus steht Metall)</translation>
+    </message>
+    <message>
+        <source>Width to bring the patient out by</source>
+        <translation type="unfinished">Breite, um den Patienten herauszubringen</translation>
+    </message>
+    <message>
+        <source>{rival}, just as near</source>
+        <translation type="unfinished">{rival}, ebenso nah</translation>
+    </message>
+    <message>
+        <source>The tip is {place}</source>
+        <translation type="unfinished">Die Spitze ist {place}</translation>
+    </message>
+    <message>
+        <source>The tip is on the {seat}</source>
+        <translation type="unfinished">Die Spitze ist auf {seat:dative}</translation>
+    </message>
+    <message>
+        <source>The tip is behind the inner bend</source>
+        <translation type="unfinished">Die Spitze ist hinter der inneren Biegung</translation>
+    </message>
+    <message>
+        <source>The tip is belt, {lip}</source>
+        <translation type="unfinished">Die Spitze ist an der Brüstung: {lip}</translation>
+    </message>
+    <message>
         <source>The {end} slipped with the ram {out} out and the {part} moved {more}</source>
         <translation type="unfinished">{end}: abgerutscht, der Zylinder {out} ausgefahren; {part:nominative} bewegte sich {more}</translation>
     </message>

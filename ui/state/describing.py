@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from sim.builds import labelled
 from sim.move_words import is_driven, title_of, words_of
+from sim.outcome import tip_stands
 from sim.record import Frame
 from sim.results import LIMITS_LINE
 from sim.units import Units, force_text, length_text
@@ -68,7 +69,7 @@ def _moment(session: Session) -> str:
         return "The door is being set out."
     if line.move < 0:
         return wreck_words(session) or AT_START
-    seat = f" The tip is on: {frame.seat.seat}." if frame.seat is not None else ""
+    seat = f" {tip_stands(frame.seat.seat)}" if frame.seat is not None else ""
     return f"Moment {line.position + 1} of {len(line)}: {_travel(session, frame, units)}.{seat}"
 
 

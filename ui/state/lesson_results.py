@@ -155,6 +155,13 @@ def _force(read_from: Callable[[Told], float | None]) -> Callable[[Told, Units],
     return text
 
 
+def _width(move: Told, units: Units) -> str:
+    """Return the width in words; where there is none, why."""
+    if move.exit_width_m is not None and move.exit_width_m <= 0.0:
+        return "none yet (metal stands all along the way out)"
+    return _length(lambda told: told.exit_width_m)(move, units)
+
+
 FIGURES: dict[str, tuple[str, Callable[[Told, Units], str]]] = {
     "first": ("what gave first", lambda move, _: _first_words(move)),
     "first_opening": ("how far the tips were open then", _length(lambda move: move.first_opening_m)),
@@ -171,7 +178,7 @@ FIGURES: dict[str, tuple[str, Callable[[Told, Units], str]]] = {
     "upper_inner": ("how far the upper inner panel went", _length(lambda move: abs(move.upper_inner_m))),
     "room": ("least room to the occupant", _length(lambda move: move.least_clearance_m)),
     "room_after": ("room to the occupant at the end", _length(lambda move: move.clearance_m)),
-    "width": ("width to bring the occupant out by at the end", _length(lambda move: move.exit_width_m)),
+    "width": ("width to bring the occupant out by at the end", _width),
     "effect": ("what it meant for the plan", lambda move, _: move.effect),
     "sentence": (
         "the sentence of the run",

@@ -19,6 +19,7 @@ from ui.state.sheet import (
     beside,
     boxed,
     bullets,
+    camera_of,
     fields,
     heading,
     image,
@@ -38,7 +39,13 @@ def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     """Return the sheet for the class: pictures before the push, the questions, the words, the points."""
     shown = [result for result in results.values() if result.kept is not None][:2]
     pictures = tuple(
-        Picture(result.called, result.called, moment="start", camera="latch", layers=open_doors(result.plan))
+        Picture(
+            result.called,
+            result.called,
+            moment="start",
+            camera=camera_of(result.plan),
+            layers=open_doors(result.plan),
+        )
         for result in shown
     )
     words = dict(results)

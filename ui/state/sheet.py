@@ -10,7 +10,7 @@ import html
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from sim.plan import Ease, Plan, Press
+from sim.plan import BeltPoint, Ease, EdgePoint, Plan, Press
 from sim.results import LIMITS_LINE, MODEL_VERSION
 from ui.state.tongue import tr
 
@@ -66,6 +66,17 @@ def open_doors(plan: Plan) -> tuple[tuple[str, str], ...]:
     """Return how the layers of a plan's pictures are drawn: without doors where a ram ends the plan."""
     pushes = [move for move in plan.moves if not isinstance(move, Ease)]
     return DOORS_OFF if pushes and isinstance(pushes[-1], Press) else ()
+
+
+def camera_of(plan: Plan) -> str:
+    """Return the view that shows what a plan's last push works on, and on a wrecked car the whole of it."""
+    pushes = [move for move in plan.moves if not isinstance(move, Ease)]
+    door = getattr(pushes[-1], "door", None) if pushes else None
+    if plan.wreck or plan.start or not isinstance(door, EdgePoint | BeltPoint):
+        return "three_quarter"
+    if isinstance(door, BeltPoint):
+        return "top"
+    return {"latch_edge": "latch", "hinge_edge": "hinge"}.get(door.edge, "three_quarter")
 
 
 @dataclass(frozen=True)

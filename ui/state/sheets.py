@@ -8,9 +8,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from sim.builds import car_words
+from sim.kept import Told
+from sim.move_words import title_of as title_of_move
+from sim.units import Units
 from ui.state.bank import key_of
 from ui.state.lesson import Lesson
-from ui.state.lesson_results import PlanResult, filled
+from ui.state.lesson_results import FIGURES, PlanResult, filled
 from ui.state.overlay import Overlay
 from ui.state.papers import handout, quiz_on_paper
 from ui.state.practice import items_of, reveal
@@ -27,6 +30,7 @@ from ui.state.sheet import (
     beside,
     boxed,
     bullets,
+    camera_of,
     fields,
     gap,
     heading,
@@ -59,7 +63,7 @@ def bridge(
         Picture(
             result.called,
             result.called,
-            camera="latch",
+            camera=camera_of(result.plan),
             layers=open_doors(result.plan),
             aim=True,
             moment="start",
@@ -112,7 +116,7 @@ def _shown_row(shown: Sequence[PlanResult]) -> str:
         assert move is not None
         text = image(result.called, wide if len(shown) > 1 else FULL_PX // 2)
         text += strong(result.plan.title, "11pt")
-        text += paragraph(told(move.sentence, move.effect), size="9pt")
+        text += paragraph(told(move.sentence, move.effect), size="9pt") + _moves_told(result)
         if not result.fresh:
             text += paragraph(result.why_stale, quiet=True, size="8pt")
         cells.append(text)
@@ -239,7 +243,7 @@ def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanR
     words = strong(f"{result.called}: {result.plan.title}", "11pt")
     if move is None:
         return words + paragraph(result.why_stale, size="9pt")
-    words += paragraph(told(move.sentence, move.effect), size="9pt")
+    words += paragraph(told(move.sentence, move.effect), size="9pt") + _moves_told(result)
     keys = [key_of(q, results) for q in lesson.questions if q.plan == result.called]
     loose = sum(not key.settled for key in keys)
     kept = result.kept
@@ -247,7 +251,7 @@ def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanR
     rows = [
         ("Car", car_words(result.plan.car)),
         ("First to give", filled(f"{{{result.called}.first}}", {result.called: result})),
-        ("Next nearest", f"{move.rival or 'nothing'}, {100 * move.margin_ratio:.0f} % away"),
+        ("Next nearest", rival_words(move)),
         ("Questions on it", f"{len(keys)}, of them not graded: {loose}"),
         ("Says so", f"this model, version {kept.model_version}; plan {kept.plan_sha256[:12]}"),
         ("Kept result", "fresh" if result.fresh else result.why_stale),
@@ -256,6 +260,30 @@ def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanR
     words += table(("", ""), [(f"<b>{said(a)}</b>", said(b)) for a, b in rows], (30, 70), size="8.5pt", pad=3)
     wide = FULL_PX // 2 - 8
     return beside([(50, image(result.called, wide)), (2, ""), (48, words)]) + gap(6)
+
+
+def rival_words(move: Told) -> str:
+    """Return what else was nearest to giving just before, and how far off it was."""
+    if not move.rival:
+        return "nothing"
+    away = f"{100 * move.margin_ratio:.0f}"
+    return f"{move.rival}, just as near" if away == "0" else f"{move.rival}, {away} % away"
+
+
+def _moves_told(result: PlanResult) -> str:
+    """Return what each move of a plan of several did, a line a move, and the room at the end."""
+    moves = result.kept.moves if result.kept else ()
+    if len(moves) < 2:
+        return ""
+    lines = []
+    for move, told_of in zip(result.plan.moves, moves, strict=False):
+        did = ", ".join(word for word in told_of.metal if word != "holding")
+        lines.append(f"{title_of_move(move)}: {did}" if did else title_of_move(move))
+    text = "<br/>".join(f"<b>{k}</b> {said(line)}" for k, line in enumerate(lines, 1))
+    if moves[-1].exit_width_m is not None:
+        way = FIGURES["width"][1](moves[-1], Units.METRIC)
+        text += f"<br/>{said('Width to bring the patient out by')}: {said(way)}"
+    return f'<p style="font-size:8pt; margin-top:2px; margin-bottom:4px;">{text}</p>'
 
 
 # the lesson itself --------------------------------------------------------------------------------------
