@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 Catalogue = Mapping[str, Mapping[str, str]]
 """Messages by context: "" the ordinary one, others forms of a word that a slot asks for by name."""
@@ -81,9 +81,14 @@ class _Template:
 
     key: str
     weight: int
-    pattern: re.Pattern[str]
+    text: str
     names: tuple[str, ...]
     said: str
+
+    @cached_property
+    def pattern(self) -> re.Pattern[str]:
+        """What a text must look like; made when one is first held to it."""
+        return re.compile(self.text, re.DOTALL)
 
 
 def _slot_pattern(name: str) -> str:
@@ -109,7 +114,7 @@ def _template(source: str, said: str) -> _Template:
         pattern = f"[{source[0].upper()}{source[0].lower()}]{pattern[1:]}"
     bounded = re.findall(r"(?<![\w}])[a-z]+(?![\w{])", source.lower())
     key = max((word for word in bounded if word in "\0".join(literals).lower()), key=len, default="")
-    return _Template(key, sum(map(len, literals)), re.compile(pattern, re.DOTALL), tuple(names), said)
+    return _Template(key, sum(map(len, literals)), pattern, tuple(names), said)
 
 
 class Phrases:

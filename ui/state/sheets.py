@@ -94,9 +94,9 @@ def bridge(
     body += _local(overlay)
     body += heading("What happened on the metal")
     body += fields(("Date", "Place", "Door: seam, metal, latch (no make)", "Tool"), (16, 22, 38, 24))
-    boxes = " &nbsp; ".join(f"{BOX}&nbsp;{word.replace(' ', '&nbsp;')}" for word in ON_METAL)
+    boxes = " &nbsp; ".join(f"{BOX}&nbsp;{said(word).replace(' ', '&nbsp;')}" for word in ON_METAL)
     style = "font-size:9pt; margin-top:6px; margin-bottom:0px;"
-    body += f'<p style="{style}"><b>First to give</b> &nbsp; {boxes}</p>'
+    body += f'<p style="{style}"><b>{said("First to give")}</b> &nbsp; {boxes}</p>'
     body += (
         rules(1)
         + gap(2)
@@ -191,7 +191,7 @@ def _evaluation_page(lesson: Lesson, seat: str, overlay: Overlay | None) -> str:
     body += _local(overlay)
     body += fields(("Evaluator's signature", "Signed by the one evaluated", "Date"), (40, 40, 20))
     words = f"{NOT_THE_ORDER} {LOCAL_FIRST} This sheet is kept by seat number, in your service's records."
-    return body + gap(4) + boxed(paragraph(words, size="9pt", below=0))
+    return body + gap(4) + boxed(paragraph(with_english(words), size="9pt", below=0))
 
 
 def record_csv(lesson: Lesson, seats: Sequence[str]) -> str:

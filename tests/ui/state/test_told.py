@@ -17,6 +17,7 @@ from sim.push import make_push
 from ui.state import tongue
 from ui.state.glossary import terms
 from ui.state.phrases import AS_IT_IS, SLOT, Phrases
+from ui.state.sheets import bridge
 from ui.state.signs import hazards, signs
 from ui.state.told_words import told
 from ui.state.wording import EFFECT_WORDS
@@ -127,6 +128,17 @@ def test_a_solved_plan_is_told_without_english(german, name):
         said += [f"{event['part']}: {event['kind']}" for event in result["events"]]
     assert len(said) > 3
     assert left(german, said) == []
+
+
+def test_a_bridge_sheet_is_german_with_its_cautions_in_both():
+    tongue.speak("de")
+    words = bridge([], "A door", more=KINDS).plain
+    assert "Zuerst gibt nach" in words
+    assert "Das Schloss gibt frei" in words
+    assert "First to give" not in words
+    assert "The latch lets go" not in words
+    assert "Before metal work: scene protected" in words
+    assert "Vor der Arbeit am Metall: Einsatzstelle gesichert" in words
 
 
 def test_word_order_and_articles_are_german(german):
