@@ -14,10 +14,15 @@ from pathlib import Path
 from xdist.scheduler import LoadGroupScheduling
 
 LONGEST = (
-    "tests/sim/trade/test_not_scripted.py",
     "tests/sim/verification/test_catalogue.py",
+    "tests/sim/trade/test_not_scripted.py",
     "tests/sim/regression/test_lattices.py",
     "tests/sim/trade/test_door_test.py",
+    "tests/sim/trade/test_push_back.py",
+    "tests/sim/runs/test_crush.py",
+    "tests/sim/trade/test_facts.py",
+    "tests/sim/trade/test_builds.py",
+    "tests/sim/regression/test_planted_faults.py",
     "tests/system/test_no_mouse.py",
     "tests/ui/test_many_runs.py",
 )

@@ -172,10 +172,13 @@ def unsupported_opens_less() -> Row:
 
 
 @lru_cache
-def _dished_out_m(in_m: float) -> float:
+def _dished_out_m(in_m: float, spacing_m: float) -> float:
     """Return how far out of a sound door's the skin's middle stands after a spread on a dished one [m]."""
     car = msgspec.structs.replace(
-        BUILDS["bonded steel"], latch_strength_ratio=2.25, hinge_strength_ratio=3.5, lattice_spacing_m=0.06
+        BUILDS["bonded steel"],
+        latch_strength_ratio=2.25,
+        hinge_strength_ratio=3.5,
+        lattice_spacing_m=spacing_m,
     )
     post = Crush(shape="pole", size_m=0.25, tall_m=0.42, height_m=0.14, along_m=0.5, travel_m=in_m)
     push = Spread(door=BeltPoint(along_m=0.51, lip="outer"), opening_m=0.045)
@@ -185,16 +188,16 @@ def _dished_out_m(in_m: float) -> float:
     return result.skin_mid_outboard_m
 
 
-def strong_dent_is_another_verdict() -> Row:
+def strong_dent_is_another_verdict(spacing_m: float = 0.06) -> Row:
     """Return where the skin's middle stands after the same push on a door that has been dished 180 mm."""
     return Row(
         "vertical spread, outer lip, door dished 180 mm before: skin's middle out of a sound door's",
         TRADE,
         0.0,
-        1e3 * _dished_out_m(0.18),
+        1e3 * _dished_out_m(0.18, spacing_m),
         "mm",
         relation="less than",
-        spacing=DOOR_60,
+        spacing=f"{1e3 * spacing_m:.0f} mm door",
     )
 
 

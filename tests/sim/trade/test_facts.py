@@ -13,6 +13,7 @@ from itertools import pairwise
 import numpy as np
 import pytest
 
+from sim.checks.side_facts import strong_dent_is_another_verdict
 from sim.push import make_push
 from tests.sim.runs.solved import CAR, DEEP_M, LETS_GO, LIP_M, belt, build_model, edge, solved, tool
 
@@ -122,3 +123,11 @@ def test_vertical_spread_on_both_lips_moves_both_sheets_out(along_m):
     answer = solved(CAR, belt(along_m, "both", 0.030))
     assert answer.result.skin_mid_outboard_m > 0.010
     assert answer.result.inner_mid_outboard_m > 0.010
+
+
+# On a door dished deep before, the same push is another verdict: the skin does not come out.
+# Common practice, no source; the installed check asks it of a 60 mm lattice.
+@pytest.mark.slow
+def test_vertical_spread_on_a_strongly_dished_door_does_not_bring_the_skin_out():
+    row = strong_dent_is_another_verdict(0.09)
+    assert row.passed, row

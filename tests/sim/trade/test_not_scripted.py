@@ -68,12 +68,11 @@ def test_first_event_changes_once_from_the_lip_to_behind_the_bend(spacing_m):
 
 @pytest.mark.slow
 @pytest.mark.timeout(1800)  # two dozen pushes
-@pytest.mark.parametrize("spacing_m", LATTICES_M)
-def test_the_change_moves_with_the_hem_where_tips_bite(spacing_m):
+def test_the_change_moves_with_the_hem_where_tips_bite():
     """With tips that slide it does not: a pad set deeper slides out onto the lip before the latch is free."""
     depths, bite = FINE_M[8:15], tool(friction_ratio=2.0)
     flips = {
-        hem: flip_m(kinds_by_depth(depths, hem, spacing_m, tool=bite), depths)
+        hem: flip_m(kinds_by_depth(depths, hem, CAR.lattice_spacing_m, tool=bite), depths)
         for hem in (0.008, CAR.hem_width_m, 0.014)
     }
     lows = [flips[hem][0] for hem in sorted(flips)]

@@ -22,6 +22,7 @@ ELSEWHERE = {
     "crease_goes_in": "trade/test_pinch.py, the same seats on a 60 mm lattice",
     "crown_goes_out": "trade/test_pinch.py, the same seats on a 60 mm lattice",
     "less_if_not_squeezed": "one of its seats is known to miss; what a squeeze does is in_at_the_end",
+    "strong_dent_is_another_verdict": "trade/test_facts.py, the same row on a 90 mm lattice",
     "sim.checks.runs": "runs/test_books.py, balance, books and mirror of the same pushes, taken further",
     "stopping_tears_less": "runs/test_cutting.py, going on against stopping",
     "going_on_opens_no_further": "runs/test_cutting.py, going on against stopping",
