@@ -38,9 +38,9 @@ from sim.model import DoorModel
 from sim.move_words import title_of
 from sim.network import Network, State
 from sim.push import Push
-from sim.record import Event, Frame, Rung
+from sim.record import LEFT_TEARING, Event, Frame, Rung
 from sim.regrip import Hold
-from sim.tearing import tear_on, torn_model
+from sim.tearing import due_part, tear_on, torn_model
 
 Ints = NDArray[np.int64]
 
@@ -111,6 +111,7 @@ class UnderWay:
         self._point: Point | None = None
         self._watch: Watch | None = None
         self._torn: dict[str, float] | None = None  # by part, at the start of the move
+        self._due: str | None = None  # the part that was about to tear at the start of the first move
         self._factor_s = self._assemble_s = 0.0
         self._tally_increments = self._tally_iterations = self._tally_failed = 0
 
@@ -220,10 +221,25 @@ class UnderWay:
             self._torn = torn.torn_parts(start.network, self.begin.state)
         before, limit = self._torn, outcome.limit("torn_m")
         return tuple(
-            Event("skin tearing", part, point.travel_m, force_n)
+            Event(self._tear_kind(point, part), part, point.travel_m, force_n)
             for part, length in torn.torn_parts(self._network, point.state).items()
-            if length - before.get(part, 0.0) >= limit and "skin tearing" + part not in seen
+            if length - before.get(part, 0.0) >= limit
+            and not {"skin tearing" + part, LEFT_TEARING + part} & seen
         )
+
+    def _tear_kind(self, point: Point, part: str) -> str:
+        """Return "skin tearing", or the other kind for what a wreck had left about to tear.
+
+        Nothing tears while a body is pressed in, so such a line runs when the metal next comes to rest: in
+        the first move after the wreck, with no tool at work.
+        """
+        found = self.begin.found
+        if found is None or point.travel_m > 0.0 or self.push is not None:
+            return "skin tearing"
+        if self._due is None:
+            start = self.first_model if self.begin.model is None else self.begin.model
+            self._due = due_part(start.network, self.begin.state)
+        return LEFT_TEARING if part == self._due else "skin tearing"
 
     def finish(self, point: Point) -> None:
         """Make ``point`` the move's end and take the solver's counts."""

@@ -9,6 +9,7 @@ KINDS = (
     "bar foot free",
     "spot popped",
     "skin tearing",
+    "left tearing",
     "tip shearing through",
     "tip slipping",
     "tip off",

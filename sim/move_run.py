@@ -15,7 +15,7 @@ from sim.increment import Stepper
 from sim.letoff import let_off as let_off
 from sim.moves import made_ready
 from sim.plan import Move
-from sim.record import Frame, MoveResult, Rung, SolverNote
+from sim.record import LEFT_TEARING, Frame, MoveResult, Rung, SolverNote
 from sim.spreading import STEP_M as STEP_M
 
 
@@ -92,6 +92,9 @@ class MoveRun(UnderWay):
         found = self.begin.found
         if found is not None:
             notes.append(f"As found: {found.sentence()}")
+        for event in self.events:
+            if event.kind == LEFT_TEARING:
+                notes.append(f"The {event.part} tore where the wreck had left it about to, no tool at work")
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
         return MoveResult(

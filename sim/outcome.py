@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from sim.record import BASE_GIVING, OFF, SLIPPING, Event, Frame, Rung
+from sim.record import BASE_GIVING, LEFT_TEARING, OFF, SLIPPING, Event, Frame, Rung
 
 if TYPE_CHECKING:
     from sim.push import Push
@@ -34,6 +34,7 @@ HAPPENS = {
     "hinge free": "the {part} lets go",
     "bar foot free": "the {part} lets go",
     "skin tearing": "the {part} tears",
+    "left tearing": "the {part} tears where the wreck had left it about to",
     "tip shearing through": "a tip cuts through the sheet",
     "tip slipping": "the tip slips along the metal",
     "tip off": "the tip comes off the metal",
@@ -284,6 +285,10 @@ def rung_words(part: str, event: str) -> str:
     """Return part and event in words that say nothing twice: "seam: parting", "upper hinge: free"."""
     if part.lower() == event.lower():
         return part
+    if event == "skin tearing" and "skin" not in part:
+        event = "sheet tearing"
+    if event == LEFT_TEARING:
+        event = "torn by the wreck"
     words = event.split()
     while len(words) > 1 and words[0].lower() in part.lower().split():
         words = words[1:]

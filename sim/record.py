@@ -21,6 +21,8 @@ Floats = NDArray[np.float64]
 SLIPPING, OFF = "tip slipping", "tip off"
 BASE_GIVING = "base giving"
 """Kinds of event of the tips themselves."""
+LEFT_TEARING = "left tearing"
+"""Kind of event of a sheet that a wreck had left about to tear, when the metal next comes to rest."""
 SEAT_SLIPPING, SEAT_OFF = "seat slipping", "seat off"
 """Kinds of event of a ram's head or foot."""
 

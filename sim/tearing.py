@@ -10,10 +10,11 @@ from numpy.typing import NDArray
 from sim.increment import Point, Stepper
 from sim.ledger import spent
 from sim.model import DoorModel
-from sim.network import Network
+from sim.network import Network, State
 from sim.newton import equilibrate
 from sim.split import carried_over, shared_load, split
 from sim.tear import Candidate, neck_law, worst_cut
+from sim.torn import part_word
 
 Ints = NDArray[np.int64]
 
@@ -121,6 +122,15 @@ def open_cut(stepper: Stepper, point: Point, found: Candidate) -> tuple[Stepper,
     lines["released in a jump"] = max(point.ledger.stored_j - ev.stored_j - sum(lines.values()), 0.0)
     start = replace(point, state=state)
     return trial, trial.accept(start, point.travel_m, ev, lines, 0.0)
+
+
+def due_part(network: Network, state: State) -> str:
+    """Return the part whose most pressed line is due to tear as it stands; empty when none is."""
+    load = Stepper(network, bool).load(0.0, state)
+    found = worst_cut(network, network.evaluate(state.points, state, load), np.zeros(0, dtype=np.int64))
+    if found is None or found.demand_ratio < 1.0:
+        return ""
+    return part_word(network, found.node)
 
 
 def splits(before: Network, after: Network) -> list[tuple[int, int]]:

@@ -1841,6 +1841,26 @@
         <translation type="unfinished">Die Spitze ist an der Brüstung: {lip}</translation>
     </message>
     <message>
+        <source>The {part} tore where the wreck had left it about to, no tool at work</source>
+        <translation type="unfinished">{part:nominative} riss dort, wo der Aufprall es beinahe schon getan hatte, ohne dass ein Werkzeug wirkte</translation>
+    </message>
+    <message>
+        <source>the {part} tears where the wreck had left it about to</source>
+        <translation type="unfinished">{part:nominative} reißt dort, wo der Aufprall es beinahe schon getan hatte</translation>
+    </message>
+    <message>
+        <source>left tearing</source>
+        <translation type="unfinished">vom Aufprall angerissen</translation>
+    </message>
+    <message>
+        <source>torn by the wreck</source>
+        <translation type="unfinished">vom Aufprall angerissen</translation>
+    </message>
+    <message>
+        <source>sheet tearing</source>
+        <translation type="unfinished">Blech reißt</translation>
+    </message>
+    <message>
         <source>The {end} slipped with the ram {out} out and the {part} moved {more}</source>
         <translation type="unfinished">{end}: abgerutscht, der Zylinder {out} ausgefahren; {part:nominative} bewegte sich {more}</translation>
     </message>

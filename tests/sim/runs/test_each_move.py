@@ -9,20 +9,26 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
+from types import SimpleNamespace
 
 import pytest
 
+from sim import course
 from sim.door_model import build_model
-from sim.outcome import limit, push_sentence
-from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.found import Found
+from sim.ledger import Ledger
+from sim.many import first_give
+from sim.outcome import limit, push_sentence, rung_words
+from sim.plan import Car, Ease, EdgePoint, Plan, Spread
 from sim.push import make_push
-from sim.record import Event
-from sim.run import solve_plan
+from sim.record import LEFT_TEARING, Event
+from sim.run import Begin, MoveRun, solve_plan
 from tests.once import once
 
 CAR = Car(lattice_spacing_m=0.09)
-LIP = Spread(EdgePoint("latch_edge", 0.36, 0.005), opening_m=0.025)
-BESIDE = Spread(EdgePoint("latch_edge", 0.55, 0.005), opening_m=0.025)
+LIP = Spread(EdgePoint("latch_edge", 0.36, 0.005), opening_m=0.02)
+BESIDE = Spread(EdgePoint("latch_edge", 0.55, 0.005), opening_m=0.02)
+GONE = {"inner panel": 0.04}
 PLAN = Plan(car=CAR, moves=(LIP, BESIDE))
 
 
@@ -61,3 +67,21 @@ def test_latch_and_seam_are_told_in_the_order_they_went(before_m, gone_m, seam_m
     sentence = push_sentence(first, last, 1.0, events, make_push(build_model(CAR), LIP))
     assert sentence.startswith("The latch let go at 90 mm")
     assert said in sentence
+
+
+@pytest.mark.parametrize(
+    ("found", "due", "kind"),
+    [(True, "inner panel", LEFT_TEARING), (True, "", "skin tearing"), (False, "inner panel", "skin tearing")],
+)
+def test_what_a_wreck_left_about_to_tear_is_not_the_first_moves_doing(monkeypatch, found, due, kind):
+    """The line runs when the metal next comes to rest; a strip does not tear a pillar."""
+    run = MoveRun(build_model(CAR), Ease(), Begin(build_model(CAR).start, Ledger()))
+    run.step(run.model.network)
+    if found:
+        run.begin = replace(run.begin, found=Found(0.0, 0.0, 0.0, 0.0, 0.0, 0, ()))
+    monkeypatch.setattr(course, "due_part", lambda *_: due)
+    monkeypatch.setattr(course.torn, "torn_parts", lambda _, state: {} if state is run.begin.state else GONE)
+    events = run.tear_events(SimpleNamespace(travel_m=0.0, state=None), 0.0, set())
+    assert [(event.kind, event.part) for event in events] == [(kind, "inner panel")]
+    assert (first_give(events) is None) == (kind == LEFT_TEARING)
+    assert rung_words("pillar", "skin tearing") == "pillar: sheet tearing"
