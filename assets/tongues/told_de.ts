@@ -9384,6 +9384,14 @@
         <source>occupant: {part}</source>
         <translation type="unfinished">Insasse: {part}</translation>
     </message>
+    <message>
+        <source>{energy} sprung</source>
+        <translation type="unfinished">{energy} gefedert</translation>
+    </message>
+    <message>
+        <source>{text} + {energy} sprung</source>
+        <translation type="unfinished">{text} + {energy} gefedert</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>

@@ -9,7 +9,9 @@ pytest.importorskip("PySide6")
 from PySide6.QtWidgets import QAbstractButton, QLabel
 
 from ui.app import App, prepare_application
+from ui.panels.plan import MoveCard
 from ui.state import tongue
+from ui.state.cards import Card
 from ui.state.phrases import Phrases
 
 
@@ -70,6 +72,18 @@ def test_a_kept_push_is_told_in_german_in_every_panel(german, qtbot, step):
     german.acting.act("end")
     german.showing.show_dirty()
     assert left_in_english(german.window) == []
+
+
+def test_a_card_s_outcome_is_told_before_it_is_cut(german):
+    """Half an English sentence is no template: what is too long for a card is cut in German."""
+    sentence = (
+        "The outer skin came away over 244 mm; the latch carried a third of what it can hold at most; "
+        "clearance unchanged. The tips were on the hem lip, so the push went into the outer skin and its seam."
+    )
+    card = next(iter(german.window.plan.findChildren(MoveCard)))
+    card.show_card(Card("Spread at the latch edge", "5 mm deep", sentence, "", selected=False), 60)
+    words = [part.text() for part in card.findChildren(QLabel) if part.text().endswith("\u2026")]
+    assert [text[:30] for text in words] == ["Die Außenhaut löste sich über 24"[:30]]
 
 
 def test_a_refusal_is_told_in_german(german):

@@ -81,7 +81,7 @@ class MoveCard(QFrame):
         set_flag(self, "selected", card.selected)
         self._title.setText(f"{self._index + 1}  {card.title}")
         self._place.setText(card.place)
-        outcome = card.outcome
+        outcome = tr(card.outcome)  # told whole, then cut
         if len(outcome) > most:
             outcome = outcome[:most].rsplit(" ", 1)[0] + " \u2026"
         self._outcome.setText(outcome or "Not run yet")
