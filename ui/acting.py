@@ -24,7 +24,7 @@ from ui.prompt_side import PromptSide
 from ui.state.chances import Chances, Wish, progress_words
 from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
-from ui.state.locks import MAP
+from ui.state.locks import ASK_FIRST, MAP
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
 from ui.teaching import Teaching
@@ -83,7 +83,7 @@ class Acting:
         self.lessons = LessonSide(
             session, window, filing, lambda: self.side, self.teaching.ask, self.player.play_from, self.beside
         )
-        self.lessons.show_map = self.maps.for_step
+        self.lessons.show_map, self.lessons.remind = self.maps.for_step, self.teaching.remind
         self.teaching.before_asking = lambda: (self.beside.away(), self.maps.away())
         self.teaching.lesson_path = lambda: self.lessons.walk.path
         self.lessons.walk.changed.connect(self.teaching.page_turned)
@@ -107,6 +107,9 @@ class Acting:
         self.window.notice.take_back(HOLD_ON)
         if name in TELLING and self.session.asking.open:
             self.teaching.remind()
+            return
+        if name in TELLING and self.session.asks_now():
+            self.window.notice.say(ASK_FIRST)
             return
         getattr(self, f"_do_{name}", lambda: self._do_named(name))()
 
@@ -194,14 +197,7 @@ class Acting:
         """Say what is known of the plan shown, or have it run many times."""
         plan = self.session.plan
         if self.session.hides(MAP):
-            self.window.notice.say(
-                "What may happen is kept shut"
-                + (
-                    " until prediction and outcome have been compared."
-                    if self.session.asking.unspoken
-                    else "; key T opens it."
-                )
-            )
+            self.window.notice.say(self._why_shut())
             return
         known = self.chances.answer(wish, plan)
         if known is not None:
@@ -209,6 +205,11 @@ class Acting:
         elif self.chances.can_ask(plan):
             self._asked_many = wish
             self.chances.ask(wish, plan)
+
+    def _why_shut(self) -> str:
+        if self.session.asking.unspoken:
+            return "What may happen is kept shut until prediction and outcome have been compared."
+        return ASK_FIRST if self.session.map_waits() else "What may happen is kept shut; key T opens it."
 
     def tell_many(self) -> None:
         """Say how far the many runs are, and what came out when they end."""

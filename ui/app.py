@@ -12,7 +12,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QSurfaceFormat
 from PySide6.QtWidgets import QApplication
 
-from ui.acting import Acting
+from ui.acting import WHILE_READING, Acting
 from ui.chance_jobs import ChanceWorker
 from ui.figures_side import figures_action
 from ui.filing import Filing
@@ -22,17 +22,20 @@ from ui.keeping import Keeping
 from ui.listening import listen
 from ui.machine import settings_folder
 from ui.main_window import MainWindow
+from ui.panels.early_keys import EarlyKeys
 from ui.panels.hold import HoldKey
 from ui.panels.room import fills
 from ui.showing import Showing
 from ui.singletons import keep_singletons
+from ui.stage_choice import draw_from_the_start, stage_view
 from ui.state.session import Session
 from ui.state.settings import load
 from ui.state.tongue import speak
 from ui.state.view_options import LAYER_WORDS
 
 LAYER_NAMES = tuple(LAYER_WORDS)
-FOCUS_MS = 200
+SEEN_MS = 100
+"""So long a window takes to be given the keys and to show what has them; loading the stage stops all drawing."""
 
 
 class App:
@@ -49,7 +52,9 @@ class App:
         speak(load(folder).language)  # before the first word is shown
         self.session, self.window, self.worker = Session(), MainWindow(), Worker(folder)
         self.hold_key = HoldKey(self.window)
+        self.early_keys = EarlyKeys(self.window, self._waits, lambda: not self.window.at_work, WHILE_READING)
         self.side = self.see = None
+        self._stage_stands = False
         self.first_frame_s = 0.0
         self._began = time.perf_counter()
         self._path = path
@@ -86,6 +91,7 @@ class App:
         session.document.changed.connect(lambda: later("plan", "moment"))
         session.document.filed.connect(lambda: later("plan"))
         session.changed.connect(lambda: later("plan", "moment"))
+        session.changed.connect(self.early_keys.look)
         session.queue.changed.connect(lambda: later("plan", "able"))
         session.timeline.changed.connect(lambda: later("moment"))
         session.timeline.moved.connect(lambda: later("moment"))
@@ -155,24 +161,24 @@ class App:
 
     def start(self) -> None:
         """Show the shell at once; what takes its time is loaded in the first idle moment."""
+        draw_from_the_start(self.window)
         self.window.show()
         QTimer.singleShot(0, self._load_plan)
 
     def _load_plan(self) -> None:
         self.session.prepare()
-        QTimer.singleShot(0, self._load_stage)
+        QTimer.singleShot(SEEN_MS, self.window, self._load_stage)
 
     def _load_stage(self) -> None:
         # Imported here: the drawing library alone takes longer than the shell may.
         from ui.see_side import SeeSide
-        from ui.stage_choice import stage_view
         from ui.stage_side import StageSide
 
         self.filing.open_first(self._path)
         view = stage_view(self.window)
         if view is None:
             self.keeping.begin(None, self._path)
-            self.showing.later("options", "layout", "plan", "moment")
+            self._stands()
             return
         self.side = StageSide(view, self.window, self.session)
         for part in (self.showing, self.acting, self.filing):
@@ -187,9 +193,16 @@ class App:
         self.acting.maps.stage_ready(self.side)
         self.keeping.begin(self.side, self._path)
         self.help.watch(view)
+        self._stands()
+
+    def _stands(self) -> None:
+        self._stage_stands = True
         self.showing.later("options", "layout", "plan", "moment")
-        # a stage in the window makes it a new one on some screens, which has the keys elsewhere at first
-        QTimer.singleShot(FOCUS_MS, self.window, self.window.focus_stage)
+        self.early_keys.look()
+
+    def _waits(self) -> bool:
+        """Tell whether keys at the work have to wait: for the stage, or for the first door."""
+        return not self._stage_stands or (self.session.model is None and self.session.queue.busy)
 
     def _drawn(self) -> None:
         if self.session.model is not None and not self.first_frame_s:
@@ -205,6 +218,7 @@ class App:
     def _close(self) -> None:
         self._player.stop()
         self._refresh.stop()
+        self.early_keys.stop()
         self.filing.keep_unsaved()
         self.keeping.close()
         self.session.stop()

@@ -11,7 +11,7 @@ from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.pair import PairPage
 from ui.state.beside import put_on, refusal, row_of, shared_moves, start_sha256
-from ui.state.locks import ANSWERS, LADDER
+from ui.state.locks import ANSWERS, ASK_FIRST, LADDER
 from ui.state.pair_words import PairWords, caption, pair_words
 from ui.state.reading import clearance_told
 from ui.state.session import Session
@@ -86,6 +86,9 @@ class BesideSide:
             return
         if self._side is None or self.session.model is None:
             return
+        if self.session.unasked(self.session.plan) is not None:
+            self.window.notice.say(ASK_FIRST)
+            return
         self._offers = self._others()
         if not self._offers:
             self.window.notice.say(NO_OTHER)
@@ -96,7 +99,8 @@ class BesideSide:
 
     def put_beside(self, plan: Plan) -> bool:
         """Put a given plan on the right; return whether it could be."""
-        if self.session.asking.unspoken or self._side is None or self.session.model is None:
+        session = self.session
+        if session.asking.unspoken or self._side is None or session.model is None:
             return False
         self._offers = [(plan.title, plan), *self._others()]
         self.session.asking.end()
@@ -122,13 +126,14 @@ class BesideSide:
         found: list[tuple[str, Plan]] = []
         for made in self._showing.ready.values():
             moved = put_on(made, plan)
-            if moved.moves != plan.moves:
+            if moved.moves != plan.moves and self.session.unasked(moved) is None:
                 found.append((made.title, moved))
         steps = self.session.document.steps
         for number in range(len(steps) - 1, -1, -1):
             other = steps[number].plan
             known = any(other.car == o.car and other.moves == o.moves for _, o in found)
-            if other.moves and (other.car, other.moves) != (plan.car, plan.moves) and not known:
+            may_be_seen = other.moves and not known and self.session.unasked(other) is None
+            if may_be_seen and (other.car, other.moves) != (plan.car, plan.moves):
                 found.append((f"Step {number + 1}: {steps[number].label}", other))
         return found
 
@@ -154,7 +159,8 @@ class BesideSide:
     def _put(self, plan: Plan) -> None:
         session = self.session
         first, second = self._start(session.plan, plan), self._start(plan, session.plan)
-        self._refused = refusal(session.plan, plan, first, second)
+        unasked = (session.unasked(session.plan), session.unasked(plan)) != (None, None)
+        self._refused = ASK_FIRST if unasked else refusal(session.plan, plan, first, second)
         session.beside.show(None if self._refused else plan, first)
         self.window.notice.say("")
         self._more_known()

@@ -121,7 +121,7 @@ class Keeping:
 
     def _keep_solved(self) -> None:
         session = self.session
-        records, plan, model = session.records(), session.plan, session.model
+        records, plan, model = session.worked_out(), session.plan, session.model
         if model is None or not records or session.queue.busy:
             return
         if plan.start:  # its name says nothing of what the file holds
@@ -176,12 +176,12 @@ class Keeping:
         if session.plan != sitting.plan:  # somebody went on working meanwhile: that counts
             self._come()
             return
-        wanted, known = sitting.moves_shown, len(session.records())
+        wanted, known = sitting.moves_shown, len(session.worked_out())
         if known < wanted:
             self._coming = None  # what is laid out here is told by the same signals
             session.know(session.plan, solved_before(self._folder, session.plan, wanted, session.model))
             self._coming = sitting
-        if len(session.records()) < wanted and not self._running:
+        if len(session.worked_out()) < wanted and not self._running:
             self._running = True
             session.run(wanted - 1)
             return

@@ -27,6 +27,7 @@ from ui.state.lesson_walk import LessonWalk
 from ui.state.session import Session
 from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, Shown
+from ui.state.yet_to_ask import YetToAsk
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -68,19 +69,19 @@ class LessonSide:
         self._shown_as: tuple[object, bool, bool] | None = None
         self.show_map: Callable[[str, Plan | None], object] = lambda _wanted, _other: None
         """Opens the outcome map a step asks for, or puts it away: what is wanted, and the plan beside."""
-        self._pushed: set[str] = set()
-        """Plans of the lesson of whose push something has been seen, as the lesson calls them."""
+        self.remind: Callable[[], object] = lambda: None
+        """Says that a prediction is open."""
         self._laying = False
-        session.arrow_waits = self._arrow_waits
+        self._asks = YetToAsk(session, self.walk)
         session.timeline.moved.connect(self._note_push)
         self.look_ahead: Callable[[Plan], object] = lambda _plan: None
         """Has the car of a plan set out before a step asks for it."""
         window.left_pages.addWidget(self.panel)
         filing.open_lesson = self.open
         panel = self.panel
-        panel.picked.connect(self.walk.go)
-        panel.back_wished.connect(self.walk.back)
-        panel.on_wished.connect(self.walk.on)
+        panel.picked.connect(self._pick)
+        panel.back_wished.connect(lambda: self._go(-1))
+        panel.on_wished.connect(lambda: self._go(1))
         panel.away_wished.connect(self.walk.close)
         panel.plan_wished.connect(lambda: self._turn_to(lesson=False))
         panel.notes_wished.connect(self._turn_notes)
@@ -128,7 +129,7 @@ class LessonSide:
             self.walk.units = view.options.units
             # before the first of its plans is shown
             self.session.starts.update(starts_of(load_lesson(path), path))
-            self._pushed.clear()
+            self._asks.pushed.clear()
             self.walk.open(path, position)
             view.set(dataclasses.replace(view.options, drawer="plan"))
         except PlanError as problem:
@@ -152,7 +153,14 @@ class LessonSide:
         if not self.walk.is_open:
             self.window.notice.say(NO_LESSON)
             return
-        self.walk.go(self.walk.position + way)
+        self._pick(self.walk.position + way)
+
+    def _pick(self, position: int) -> None:
+        """Go to a step; not on while a card is open, for its words tell what is asked."""
+        if position > self.walk.position and self.session.asking.open:
+            self.remind()
+            return
+        self.walk.go(position)
 
     def _turn_to(self, *, lesson: bool) -> None:
         pages = self.window.left_pages
@@ -313,8 +321,9 @@ class LessonSide:
         laid_out = session.timeline.last_of(index) is not None
         if step is None or step.moment != "start" or laid_out or session.asking.standing is not Standing.OFF:
             return False
-        if session.record(index) is None:
+        if index >= session.solved_count:
             return False
+        self._asks.push_begins()
         session.show_again(before=index)
         self._play_from(session.timeline.position)
         return True
@@ -326,16 +335,7 @@ class LessonSide:
             return  # while kept moments are laid out nobody sees them
         result = self._shown_result(step)
         if result is not None and result.plan == session.plan:
-            self._pushed.add(result.called)
-
-    def _arrow_waits(self) -> bool:
-        """Tell whether the class is yet to be asked about the push shown, and has seen nothing of it."""
-        step, session = self.walk.step, self.session
-        result = None if step is None else self.walk.result
-        if step is None or result is None or result.plan != session.plan or step.plan in self._pushed:
-            return False
-        to_come = self.walk.steps[self.walk.position :]
-        return any(later.question and later.plan == step.plan for later in to_come)
+            self._asks.pushed.add(result.called)
 
     # --- the panel ---------------------------------------------------------------------------------------
 

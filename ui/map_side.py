@@ -21,7 +21,7 @@ from ui.panels.map_card import MapCard, MapSheet
 from ui.panels.pieces import dress
 from ui.panels.told_sheet import ToldSheet
 from ui.state import steering
-from ui.state.locks import MAP
+from ui.state.locks import ASK_FIRST, MAP
 from ui.state.map_telling import MapWords, note, refused, text, told
 from ui.state.maps import Maps, MapTrouble
 from ui.state.session import Session
@@ -106,7 +106,9 @@ class MapSide:
         """Why the map may not be seen now, in a sentence; empty when it may."""
         if not self.session.hides(MAP):
             return ""
-        return SHUT_BY_PREDICTION if self.session.asking.unspoken else SHUT_BY_TEACHER
+        if self.session.asking.unspoken:
+            return SHUT_BY_PREDICTION
+        return ASK_FIRST if self.session.map_waits() else SHUT_BY_TEACHER
 
     def turn(self) -> None:
         """Open the map, or put it away."""

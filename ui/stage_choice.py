@@ -22,6 +22,20 @@ NONE = (
 )
 
 
+def draw_from_the_start(window: MainWindow) -> None:
+    """Have the window made as one that can draw in three dimensions; call it before the window is shown.
+
+    A moving stage in a window made otherwise has Qt make it anew, two seconds after it came up: it goes
+    black for a moment, and what is typed into the old one meanwhile is lost.
+    """
+    if window_gl()[0] >= GL_LEAST:
+        from PySide6.QtOpenGLWidgets import QOpenGLWidget
+
+        sign = QOpenGLWidget(window)  # never shown: that it is there is enough
+        sign.setObjectName("draws")
+        sign.hide()
+
+
 def stage_view(window: MainWindow) -> Any:
     """Return the view this machine can show, with a sentence said where it is not the moving one; or None."""
     version, _ = window_gl()

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from ui.app import App, prepare_application
 from ui.state.asking import Standing
+from ui.state.lesson_file import ready_path
 from ui.state.questions import FIRST, WAY, WHY
 
 pytestmark = [pytest.mark.gl, pytest.mark.timeout(240)]
@@ -169,6 +170,59 @@ def test_predict_lock_run_and_compare_by_keys_alone(app, qtbot, keys, tmp_path):
     assert asking.standing is Standing.OFF
     assert window.right_pages.currentWidget() is window.reading
     assert session.timeline.position == 3
+
+
+BY_HAND = {"run", "quit", "lock", "compare"}
+"""Runs the push on purpose, ends the program, or belongs to the card."""
+ASKS_THE_SYSTEM = {
+    "open", "save", "save_as", "picture", "mesh", "lesson_open", "bring_back", "language", "full",
+}  # fmt: skip
+"""Opens a dialog of the system, or changes what the next tests find."""
+LEAVES = {"edge", "contrast", "first_look", "undo", "lesson_on", "lesson_back", "event_on", "event_back"}
+"""Leaves the step, on purpose."""
+
+
+def told_anywhere(qapp):
+    """Return every word of every window there is."""
+    return " ".join(said for window in qapp.topLevelWidgets() for said in everything_said(window))
+
+
+def test_before_the_lock_no_action_tells_what_a_lesson_asks(app, qapp, qtbot, keys):
+    """A lesson carries what its plans came to; on the step that asks no key, menu or window tells it."""
+    session, lessons = app.session, app.acting.lessons
+    lessons.open(ready_path("01-first-bite"), 5)
+    qtbot.waitUntil(lambda: bool(session.worked_out()) and not session.queue.busy, timeout=60_000)
+    results = {name: session.worked_out(lessons.walk.results[name].plan) for name in ("bend", "lip")}
+    assert [len(records) for records in results.values()] == [1, 0]  # the lip's is not read yet
+    (happened,) = (record.result for record in results["bend"])
+    names = set(app.window.actions_by_name) - BY_HAND - ASKS_THE_SYSTEM - LEAVES
+    names = sorted(name for name in names if not name.startswith(("lesson_0", "add_")))
+    assert len(names) > 60
+    for opened in (False, True):
+        if opened:
+            keys("a")
+            assert session.asking.standing is Standing.OPEN
+        for name in (*names, "lesson_on") if opened else names:
+            if name in ("take_out", "form") or (name == "ask" and not opened):
+                continue
+            app.acting.act(name)
+            qapp.processEvents()
+            app.showing.show_dirty()
+            assert (len(session.timeline), session.timeline.marks) == (1, ()), name
+            assert session.beside.plan is None, name
+            assert not app.acting.maps.on, name
+            assert not app.acting.chances.busy, name
+            told = told_anywhere(qapp)
+            assert happened.sentence[:20] not in told, name
+            assert f"{happened.events[0].opening_m * 1e3:.1f}" not in told, name
+            for window in qapp.topLevelWidgets():
+                if window is not app.window and window.isWindow():
+                    window.hide()
+            app.window.show_page("work")
+            session.stop()
+        assert lessons.walk.position == 5
+        assert session.plan == lessons.walk.result.plan
+    keys("Escape")
 
 
 def test_what_the_teacher_shuts_stays_out_of_sight(app, qtbot, keys):

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QDialog,
     QFrame,
     QGridLayout,
@@ -124,8 +125,22 @@ class Finder(QDialog):
             self.hide()
             self.chosen.emit(name)
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Look out for words that are typed before the screen has given the keys to this window."""
+        super().showEvent(event)
+        QApplication.instance().installEventFilter(self)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Leave the window's keys to the window again."""
+        QApplication.instance().removeEventFilter(self)
+        super().hideEvent(event)
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let the arrows walk the list while words are typed."""
+        """Let the arrows walk the list while words are typed; take words typed too early for the field."""
+        if watched is self.parentWidget().window().windowHandle():
+            return isinstance(event, QKeyEvent) and not self.isActiveWindow() and self._take_early(event)
+        if watched is not self.field:
+            return False
         if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress and event.key() in LIST_KEYS:
             step = {LIST_KEYS[0]: -1, LIST_KEYS[1]: 1, LIST_KEYS[2]: -8, LIST_KEYS[3]: 8}[event.key()]
             row = self.list.currentRow() + step
@@ -133,6 +148,14 @@ class Finder(QDialog):
             self._tell()
             return True
         return super().eventFilter(watched, event)
+
+    def _take_early(self, event: QKeyEvent) -> bool:
+        kind = event.type()
+        if kind is QEvent.Type.KeyPress:
+            words = event.text(), event.isAutoRepeat(), event.count()
+            QApplication.sendEvent(self.field, QKeyEvent(kind, event.key(), event.modifiers(), *words))
+        event.accept()
+        return kind in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
 
 
 def _row(words: str, menu: str, right: str, *, able: bool) -> QWidget:

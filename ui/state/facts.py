@@ -12,7 +12,7 @@ from ui.state.asking import Asking
 from ui.state.beside import Beside
 from ui.state.document import Document
 from ui.state.known import FoundCar, Known
-from ui.state.locks import ARROW, Locks
+from ui.state.locks import ARROW, MAP, Locks
 from ui.state.selection import SelectionState
 from ui.state.solve_queue import Job, SolveQueue, Standing
 from ui.state.timeline import Timeline, cut_here
@@ -41,6 +41,14 @@ class Facts:
         self._known = Known()
         self.arrow_waits: Callable[[], bool] = lambda: False
         """Tells whether a lesson has yet to ask what the push shown will do: the arrow would tell."""
+        self.map_waits: Callable[[], bool] = lambda: False
+        """The same of the outcome map, which some lessons open themselves."""
+        self.asks_now: Callable[[], bool] = lambda: False
+        """Tells whether the step of the lesson shown is the one that asks, and nobody has answered yet."""
+        self.unasked: Callable[[Plan], int | None] = lambda _plan: None
+        """Tells the first move of a plan that a lesson has yet to ask about: nothing from it on is seen."""
+        self.before_push: Callable[[], object] = lambda: None
+        """Called when somebody has the plan shown run: what a lesson was to ask about it may be seen then."""
         self._let_go_early = (-1, 0.0, 0.0)
         """Of the move last held: its index, how far it came, how far it was to open [m]."""
 
@@ -109,12 +117,15 @@ class Facts:
         return self.plan.moves[index] if index < len(self.plan.moves) else None
 
     def record(self, index: int) -> MoveRecord | None:
-        """Return what was worked out for a move of the plan shown, None if nothing yet or it is foretold."""
-        return None if self.asking.hides(index) else self._known.record(self.plan, index)
+        """Return what was worked out for a move of the plan shown, None if nothing yet or not to be seen."""
+        withheld = self.unasked(self.plan)
+        if self.asking.hides(index) or (withheld is not None and index >= withheld):
+            return None
+        return self._known.record(self.plan, index)
 
     def hides(self, what: str) -> bool:
         """Tell whether answers, ladder, arrow or map are kept shut, by the teacher or by a prediction."""
-        if what == ARROW and self.arrow_waits():
+        if (what == ARROW and self.arrow_waits()) or (what == MAP and self.map_waits()):
             return True
         return what in self.locks.shut or self.asking.unspoken
 
@@ -133,13 +144,18 @@ class Facts:
         return self.beside if self.beside.rows is not None else self.timeline
 
     def records(self, plan: Plan | None = None) -> tuple[MoveRecord, ...]:
-        """Return the records of a plan's leading moves, up to the first that is not worked out."""
+        """Return the records of a plan's leading moves: up to the first unknown or yet to be asked."""
+        plan = self.plan if plan is None else plan
+        return self.worked_out(plan)[: self.unasked(plan)]
+
+    def worked_out(self, plan: Plan | None = None) -> tuple[MoveRecord, ...]:
+        """Return all that is known of a plan's leading moves, whether it may be seen or not."""
         return self._known.records(self.plan if plan is None else plan)
 
     @property
     def solved_count(self) -> int:
         """How many leading moves have been worked out."""
-        return len(self.records())
+        return len(self.worked_out())
 
     @property
     def result_here(self) -> MoveResult | None:

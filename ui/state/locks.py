@@ -17,6 +17,7 @@ LOCK_WORDS = {
 }
 """What can be shut, in the order of the menu."""
 SHUT = "Kept shut by the teacher: key T, or the menu Teach."
+ASK_FIRST = "Ask the class first (A), or run the push (Return): this would tell what it does."
 WAITS = "What will this push do? Ask the class (A), or run it (Return)."
 """Stands in the arrow's place while a lesson has yet to ask."""
 

@@ -79,6 +79,7 @@ class Session(Facts):
         first = self.solved_count
         if not self.can_run:
             return
+        self.before_push()
         if first > end:
             if self.timeline.last_of(end) is None:  # known, and not laid out yet
                 self._show_records(end + 1)
@@ -138,8 +139,8 @@ class Session(Facts):
             return
         if not self.can_open:
             return
-        index = self.selection.now.move
-        frame = self.timeline.frame
+        self.before_push()
+        index, frame = self.selection.now.move, self.timeline.frame
         inside = self.timeline.move == index and frame is not None
         seen = frame.opening_m if inside and frame is not None else 0.0
         self._show_records(index, self.timeline.position if inside else None)
@@ -393,8 +394,7 @@ class Session(Facts):
         self.timeline.show(self.start, moves if count is None else moves[:count])
 
     def _cut_timeline(self, position: int) -> None:
-        last = self.timeline.move
-        moves = [self.timeline.frames_of(index) for index in range(last + 1)]
+        moves = [self.timeline.frames_of(index) for index in range(self.timeline.move + 1)]
         before = 1 + sum(len(frames) for frames in moves[:-1])
         moves[-1] = moves[-1][: position - before + 1]
         self.timeline.show(self.start, moves)

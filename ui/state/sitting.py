@@ -241,7 +241,7 @@ def restore_document(session: Session, sitting: Sitting) -> None:
 
 def restore_moment(session: Session, sitting: Sitting) -> bool:
     """Lay out the moments that were shown and go to the one of then; False where some are not worked out."""
-    records = session.records()
+    records = session.worked_out()
     if session.start is None or len(records) < sitting.moves_shown:
         return False
     frames = [record.frames for record in records[: sitting.moves_shown]]

@@ -1,0 +1,94 @@
+"""Keys typed before what they are for is there: kept, in their order, and only those that have to wait."""
+
+import pytest
+
+pytest.importorskip("PySide6")
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLineEdit, QMainWindow
+
+from ui.panels.early_keys import EarlyKeys
+
+
+class Desk:
+    """A window with three actions and a field; what is done is written down."""
+
+    def __init__(self, qtbot):
+        self.window = QMainWindow()
+        qtbot.addWidget(self.window)
+        self.field = QLineEdit()
+        self.window.setCentralWidget(self.field)
+        self.done, self.unready, self.reads = [], True, False
+        self.window.actions_by_name = {}
+        for name, keys in (("run", "Return"), ("deeper", "D"), ("far", "}"), ("help", "F1")):
+            action = QAction(name, self.window)
+            action.setShortcut(QKeySequence(keys))
+            action.triggered.connect(lambda *_, name=name: self.done.append(name))
+            self.window.addAction(action)
+            self.window.actions_by_name[name] = action
+        self.early = EarlyKeys(self.window, lambda: self.unready, lambda: self.reads, ("help",))
+        self.window.show()
+        qtbot.waitExposed(self.window)
+        self.window.setFocus()
+
+    def press(self, key, modifiers=Qt.KeyboardModifier.NoModifier):
+        QTest.keyClick(self.window.windowHandle(), key, modifiers)
+
+
+@pytest.fixture
+def desk(qapp, qtbot):
+    made = Desk(qtbot)
+    yield made
+    made.early.stop()
+
+
+def test_keys_wait_and_come_in_their_order(desk, qtbot):
+    shift = Qt.KeyboardModifier.ShiftModifier
+    for key, held in (
+        (Qt.Key.Key_D, None), (Qt.Key.Key_BraceRight, shift), (Qt.Key.Key_D, None), (Qt.Key.Key_Return, None),
+    ):  # fmt: skip
+        desk.press(key, held or Qt.KeyboardModifier.NoModifier)
+    qtbot.wait(20)
+    desk.early.look()
+    assert desk.done == []
+    desk.unready = False
+    desk.early.look()
+    qtbot.waitUntil(lambda: len(desk.done) == 4, timeout=2000)
+    assert desk.done == ["deeper", "far", "deeper", "run"]
+    desk.press(Qt.Key.Key_D)  # from now on at once
+    assert desk.done[-1] == "deeper"
+    assert len(desk.done) == 5
+
+
+def test_help_and_a_text_in_front_have_their_keys_at_once(desk):
+    desk.press(Qt.Key.Key_F1)
+    assert desk.done == ["help"]
+    desk.reads = True
+    desk.press(Qt.Key.Key_D)
+    assert desk.done == ["help", "deeper"]
+
+
+def test_what_is_kept_is_not_overtaken_and_may_be_typed_into_a_field(desk, qtbot):
+    desk.field.setFocus()
+    desk.press(Qt.Key.Key_A)
+    desk.press(Qt.Key.Key_F1)
+    assert (desk.field.text(), desk.done) == ("", [])
+    desk.unready = False
+    desk.early.look()
+    qtbot.waitUntil(lambda: desk.done == ["help"], timeout=2000)
+    assert desk.field.text() == "a"
+
+
+def test_a_key_that_sets_out_another_door_lets_those_after_it_wait(desk, qtbot):
+    desk.window.actions_by_name["deeper"].triggered.connect(lambda: setattr(desk, "unready", True))
+    desk.press(Qt.Key.Key_D)
+    desk.press(Qt.Key.Key_Return)
+    desk.unready = False
+    desk.early.look()
+    qtbot.wait(30)
+    assert desk.done == ["deeper"]
+    desk.unready = False
+    desk.early.look()
+    qtbot.waitUntil(lambda: desk.done == ["deeper", "run"], timeout=2000)
