@@ -35,7 +35,7 @@ from ui.state.view_options import LAYER_WORDS
 
 LAYER_NAMES = tuple(LAYER_WORDS)
 SEEN_MS = 100
-"""So long a window takes to be given the keys and to show what has them; loading the stage stops all drawing."""
+"""A window takes so long to be given the keys and to show it; loading the stage stops all drawing."""
 
 
 class App:
@@ -127,6 +127,7 @@ class App:
         self.hold_key.pressed.connect(acting.hold)
         self.hold_key.released.connect(acting.let_go)
         self._refresh.timeout.connect(self.showing.show_dirty)
+        self._refresh.timeout.connect(self.early_keys.look)
         self._player.timeout.connect(acting.player.play_on)
 
     def _connect_panels(self) -> None:
@@ -202,7 +203,9 @@ class App:
 
     def _waits(self) -> bool:
         """Tell whether keys at the work have to wait: for the stage, or for the first door."""
-        return not self._stage_stands or (self.session.model is None and self.session.queue.busy)
+        # a door that is drawn for the first time turns the picture its own way: a key may turn it after that
+        unready = self.session.model is None and self.session.queue.busy
+        return not self._stage_stands or unready or self._refresh.isActive()
 
     def _drawn(self) -> None:
         if self.session.model is not None and not self.first_frame_s:

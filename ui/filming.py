@@ -16,10 +16,12 @@ if TYPE_CHECKING:
 
 
 def moments(records: Sequence[MoveRecord]) -> list[Frame]:
-    """Return the frames of a strip: of every move that took a way, or of all where none did."""
+    """Return the frames of a strip: of every move that took a way, and the end; or of all where none did."""
     frames = [frame for record in records for frame in record.frames]
     moving = [frame for frame in frames if frame.opening_m > 0.0]
-    return [frames[0], *moving] if moving else frames
+    if not moving:
+        return frames
+    return [frames[0], *moving, *([] if moving[-1] is frames[-1] else frames[-1:])]
 
 
 def head_of(frame: Frame, before: Sequence[Frame], units: Units = Units.METRIC) -> str:
@@ -27,7 +29,8 @@ def head_of(frame: Frame, before: Sequence[Frame], units: Units = Units.METRIC) 
     if frame.opening_m <= 0.0:
         return "Start" if frame.move_index == 0 else f"Move {frame.move_index + 1}"
     kinds = dict.fromkeys(event.kind for one in before for event in one.events)
-    words = f"{length_text(frame.opening_m, units)}, {force_text(frame.force_n, units)}"
+    move = f"Move {frame.move_index + 1}, " if frame.move_index else ""
+    words = f"{move}{length_text(frame.opening_m, units)}, {force_text(frame.force_n, units)}"
     return f"{words}: {', '.join(kinds)}" if kinds else words
 
 

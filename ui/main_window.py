@@ -54,6 +54,8 @@ READING_ALONE = 1.45
 """How much wider the reading is where the plan does not stand beside the stage too."""
 PAIR_PX = 1600
 """Below this width [px at scale 1] the plan gives its room to the second of two views."""
+SECTION_SHARE = 6 / 11
+"""How much of the left column's height is the section's, where its drawing has room there."""
 STEPS_LISTED = 30
 WRAPPED_FROM = 1.75
 """From this scale of type on the line on the limits takes two lines rather than be cut."""
@@ -146,7 +148,7 @@ class MainWindow(QMainWindow):
         column = QVBoxLayout(plan)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(self.plan, 5)
+        column.addWidget(self.plan, 5)  # SECTION_SHARE
         column.addWidget(self.section, 6)
         self.left_pages.addWidget(plan)
         self.left_pages.addWidget(self.form)
@@ -312,6 +314,7 @@ class MainWindow(QMainWindow):
         self._lower.setVisible(alone and bool(self._lower.text()))
         self._lower.fit()
         self.reading.set_room(self.height() / scale)
+        self.section.set_room(SECTION_SHARE * self.left_pages.height())
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
         drawers = not alone and not paired and not (left and right)
         for made in self._drawers.values():

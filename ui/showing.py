@@ -192,11 +192,11 @@ class Showing:
         """Return what is going on or what was worked out, the longest wording first."""
         session = self.session
         if session.busy_words:
-            return (f"{session.busy_words} \u2026",)
+            return f"{session.busy_words} \u2026", "\u2026"
         record = session.record(max(session.timeline.move, 0))
         if record is None or record.result is None:
             nodes = len(session.model.structure.points) if session.model is not None else 0
-            return (f"{nodes} nodes, ready" if nodes else "",)
+            return (f"{nodes} nodes, ready", "ready", "") if nodes else ("",)
         note = record.result.solver
         nodes, steps = f"{note.node_count} nodes", f"{note.increment_count} steps"
         told = (nodes, steps, note.name, f"{session.seconds:.1f} s")

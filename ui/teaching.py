@@ -132,6 +132,8 @@ class Teaching:
         known = asking.standing is Standing.LOCKED and session.record(asking.now.move) is not None
         if known and session.asking.about(session.plan):
             self._play_from(self._before())
+        elif session.stands_let_go:
+            session.run_selected_to(session.wanted_opening_m)
         else:
             session.run()
         self.window.focus_stage()

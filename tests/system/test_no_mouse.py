@@ -142,7 +142,7 @@ def was_heard_from_the_first_key_on(keys):
     """What was typed before there was a stage is done, in its order, in the window it was typed into."""
     app = keys.app
     assert int(app.window.winId()) == keys.where  # a stage that makes the window anew loses its keys
-    keys.qtbot.waitUntil(lambda: app.session.document.history.position == 1, timeout=20_000)
+    keys.qtbot.waitUntil(lambda: app.session.move.door.depth_m > 0.0085, timeout=20_000)
     keys.settle()
     assert app.window.at_work
     assert "First look" in app.window.notice.words.text()

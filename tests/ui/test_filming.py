@@ -29,6 +29,10 @@ def test_moments_done_at_once_are_left_out_where_something_moved():
     )
     assert [one.opening_m for one in moments([still, pushed])] == [0.0, 0.01, 0.02]
     assert len(moments([still])) == 2
+    swung = Record(make_frame(0.0, move=2))
+    shown = moments([still, pushed, swung])
+    assert shown[-1] is swung.frames[-1]  # how the plan ends
+    assert len(shown) == 4
 
 
 def test_the_line_over_a_picture_says_how_far_with_what_force_and_what_gave():
@@ -39,3 +43,4 @@ def test_the_line_over_a_picture_says_how_far_with_what_force_and_what_gave():
     parted = make_frame(0.03, force_n=2400.0, events=("seam parting", "skin tearing", "seam parting"))
     assert head_of(parted, [parted]).endswith(": seam parting, skin tearing")
     assert head_of(make_frame(0.0, move=2), []) == "Move 3"
+    assert head_of(make_frame(0.03, move=2, force_n=2400.0), []).startswith("Move 3, 30")

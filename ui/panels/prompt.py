@@ -37,7 +37,7 @@ class PromptCard(QWidget):
         self._at = 0
         self.title, self.words = label("", "", wrap=True), label("", "", wrap=True)
         self.next = IconButton("ahead", "Next card", size=14)
-        self.whole = IconButton("reading", "The list before metal work on a real car", size=14)
+        self.whole = IconButton("list", "The list before metal work on a real car", size=14)
         self._scale = 1.0
         self.cross = IconButton("close", "Put this away", size=14)
         head = QHBoxLayout()

@@ -153,6 +153,11 @@ class ScrubLine(Painted):
         return super().event(event)
 
 
+def _taken(part: QWidget) -> int:
+    """Return how much of the row a control takes [px]."""
+    return max(part.sizeHint().width(), part.minimumWidth()) + GRID
+
+
 class ScrubBar(QWidget):
     """The bar below the stage.
 
@@ -203,19 +208,22 @@ class ScrubBar(QWidget):
         self.opening.setKeyboardTracking(False)
         self.opening.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)
-        self._narrow = False
+        self._narrow = self._line_above = False
         self.now = label("", "")
         self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        row = QHBoxLayout()
+        row = self._row = QHBoxLayout()
         row.setSpacing(GRID)
         for part in (self.open, self.go, self.opening, self.halt, self.stop, self.back, self.play):
             row.addWidget(part)
         row.addWidget(self.pace)
         row.addWidget(self.loop)
         row.addWidget(self.line, 1)
+        self._gap = QWidget()
+        self._gap.hide()
+        row.addWidget(self._gap, 1)
         row.addWidget(self.now)
         row.addWidget(self.go_on)
-        column = QVBoxLayout(self)
+        column = self._column = QVBoxLayout(self)
         column.setContentsMargins(2 * GRID, GRID // 2, 2 * GRID, GRID // 2)
         column.addLayout(row)
         self._connect()
@@ -339,11 +347,30 @@ class ScrubBar(QWidget):
 
     def _fit(self) -> None:
         """Say where it stands only where buttons and line leave room for it: cut words say nothing."""
-        parts = (self.open, self.go, self.opening, self.halt, self.stop, self.back, self.play, self.pace,
-                 self.loop, self.go_on, self.now)  # fmt: skip
-        held = [part for part in parts if part is self.now or not part.isHidden()]
-        need = sum(part.sizeHint().width() + GRID for part in held) + LINE_LEAST_PX + 4 * GRID
-        self.now.setVisible(not self._narrow and need <= self.width())
+        least = (self.open, self.go, self.opening, self.stop, self.play, self.go_on)
+        by_key = (self.halt, self.pace, self.loop)  # J, W and Y, where there is no room for them
+        need = sum(_taken(part) for part in least if not part.isHidden()) + 4 * GRID
+        self.back.setVisible(need + _taken(self.back) <= self.width())  # else by Home alone
+        need += 0 if self.back.isHidden() else _taken(self.back)
+        more = sum(_taken(part) for part in by_key)
+        self._give_line_a_row(need + more + LINE_LEAST_PX > self.width())
+        for part in by_key:
+            part.setVisible(not self._line_above or need + more <= self.width())
+        need += (more if by_key[0].isVisibleTo(self) else 0) + (0 if self._line_above else LINE_LEAST_PX)
+        shown = self._line_above or not self._narrow
+        self.now.setVisible(shown and need + _taken(self.now) <= self.width())
+
+    def _give_line_a_row(self, above: bool) -> None:
+        """Put the line of moments over the buttons where they leave it too little to be pointed at."""
+        if above == self._line_above:
+            return
+        self._line_above = above
+        self._gap.setVisible(above)
+        self._row.removeWidget(self.line)
+        if above:
+            self._column.insertWidget(0, self.line)
+        else:
+            self._row.insertWidget(self._row.indexOf(self._gap), self.line, 1)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Look again what there is room for."""

@@ -13,6 +13,8 @@ from ui.panels.pieces import IconButton, label, line
 from ui.state.section_view import SectionView
 from ui.state.tongue import tr
 
+DRAWING_PX = 130
+"""A drawing lower than this shows nothing: then the words have its room."""
 LEFT_M, RIGHT_M, TOP_M, BOTTOM_M = -0.046, 0.150, 0.056, -0.128
 """What of the section is drawn [m]: the same for every depth, so that the eye sees the tip move."""
 
@@ -25,7 +27,7 @@ class SectionDrawing(Painted):
         self._view: SectionView | None = None
         self._outward = 0.0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(130)
+        self.setMinimumHeight(DRAWING_PX)
         self.setAccessibleName(tr("Section across the edge of the door"))
 
     def sizeHint(self) -> QSize:
@@ -182,7 +184,23 @@ class SectionPanel(QWidget):
         column.addWidget(self.drawing, 1)
         column.addWidget(self.share)
         column.addWidget(self._split)
-        column.addLayout(self._switches())
+        self._turns = self._switches()
+        column.addLayout(self._turns)
+        self._room_px = 10_000.0
+
+    def set_room(self, height_px: float) -> None:
+        """Leave the drawing out where this height holds no more than the words."""
+        self._room_px = height_px
+        self._fit()
+
+    def _fit(self) -> None:
+        width = max(1, self.width() - 2 * GRID)
+        words = sum(part.heightForWidth(width) for part in (self._seat, self._split))
+        need = words + self._turns.sizeHint().height() + DRAWING_PX + 8 + 4 * GRID
+        self.drawing.setVisible(need <= self._room_px)
+        # what it does not need is the plan's
+        upright = QSizePolicy.Policy.Preferred if need <= self._room_px else QSizePolicy.Policy.Maximum
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, upright)
 
     def _switches(self) -> QGridLayout:
         grid = QGridLayout()
@@ -219,3 +237,4 @@ class SectionPanel(QWidget):
         for part in self._tilt_row:  # a push without a tilt has none to show and none to turn
             part.setVisible(tilt != NONE)
         self.drawing.setAccessibleDescription(tr(f"{seat} {split}"))
+        self._fit()

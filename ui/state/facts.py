@@ -25,6 +25,9 @@ if TYPE_CHECKING:
     from sim.door_model import DoorModel
     from sim.record import Frame, MoveRecord, MoveResult
 
+MOST_ALIKE_M = 1e-6
+"""Openings that differ by less are one [m]."""
+
 
 class Facts:
     """The parts of a sitting, and what follows from them."""
@@ -137,6 +140,14 @@ class Facts:
             return 0.0
         held = index == self.selection.now.move and opening_of(move) == reached
         return max(wanted, reached) if held else opening_of(move)
+
+    @property
+    def stands_let_go(self) -> bool:
+        """Whether the moment shown is the end of a last move that was let go early."""
+        move, index = self.move, self.selection.now.move
+        if move is None or not is_driven(move) or index != len(self.plan.moves) - 1:
+            return False
+        return self.result_here is not None and self.wanted_opening_m > opening_of(move) + MOST_ALIKE_M
 
     @property
     def line(self) -> Timeline | Beside:

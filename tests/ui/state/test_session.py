@@ -85,6 +85,20 @@ def test_a_push_let_go_early_is_still_meant_to_go_as_far(sitting, record):
     assert session.wanted_opening_m == 0.03
 
 
+def test_what_stands_where_it_was_let_go_has_further_to_go(sitting, record):
+    session = sitting.session
+    push(sitting, record, 3)
+    assert session.stands_let_go
+    session.timeline.go(1)
+    assert not session.stands_let_go
+    session.run_selected_to(session.wanted_opening_m)
+    request = sitting.asked[-1]
+    whole = record([0.0, 0.1])
+    session.take([MoveReady(request.number, 0, session.plan, whole), Ended(request.number, 1.0)])
+    assert session.timeline.at_end
+    assert not session.stands_let_go
+
+
 def test_running_what_stands_at_its_end_says_so(sitting, record):
     session, said = sitting.session, []
     session.said.connect(lambda words, _: said.append(words))
