@@ -32,6 +32,8 @@ SETTLE_MS = 60
 """A closed dialog is off the screen by then."""
 NOTHING_YET = "Run the plan to its end, or open a lesson: a sheet is made from what came out."
 
+NOT_PRINTED = "Nothing was printed: the printer took no page. Save the sheet as PDF instead."
+
 
 class LessonPaper:
     """Asks which sheet, makes it, and brings it to paper.
@@ -122,5 +124,19 @@ class LessonPaper:
         set_up(printer, paper)
         dialog = QPrintDialog(printer, self.window)
         if dialog.exec() == QDialog.DialogCode.Accepted:
-            paint(made, printer, pictures_of(made, self.results, colour=colour))
             self.sheet.hide()
+            self.window.notice.say("Making the sheet \u2026")
+            QTimer.singleShot(SETTLE_MS, self.window, lambda: self.put_on(printer, made, colour=colour))
+
+    def put_on(self, printer: QPrinter, made: Sheet, *, colour: bool) -> None:
+        """Print a sheet and say where it went."""
+        QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+        try:
+            pages = paint(made, printer, pictures_of(made, self.results, colour=colour))
+        except OSError:
+            self.window.notice.say(NOT_PRINTED)
+            return
+        finally:
+            QGuiApplication.restoreOverrideCursor()
+        where = printer.outputFileName() or f"sent to {printer.printerName()}"
+        self.window.notice.say(f"{made.kind}, {pages} {'page' if pages == 1 else 'pages'}: {where}")

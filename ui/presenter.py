@@ -84,6 +84,8 @@ class Presenter:
         rects = [tuple(screen.geometry().getRect()) for screen in screens]
         for_class, for_notes = displays(rects, screens.index(QGuiApplication.primaryScreen()))
         # the display first: which one a window fills is settled before its new place has come back
+        if screens[for_class] is not self._came_from:
+            window.showNormal()  # one that fills a display cannot be moved to another
         window.setScreen(screens[for_class])
         window.setGeometry(screens[for_class].geometry())
         window.showFullScreen()
@@ -104,8 +106,11 @@ class Presenter:
         self._clock.stop()
         alone, state = self._before
         self._close_notes()
-        if self._came_from in QGuiApplication.screens():  # it may have been unplugged meanwhile
+        there = self._came_from in QGuiApplication.screens()  # it may have been unplugged meanwhile
+        if there and self._came_from is not self.window.screen():
+            self.window.showNormal()  # as on the way there
             self.window.setScreen(self._came_from)
+            self.window.setGeometry(self._place)
         self.window.setWindowState(state)
         if state is Qt.WindowState.WindowNoState:
             self.window.setGeometry(self._place)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -82,11 +83,13 @@ class _Paper:
 
 
 def paint(sheet: Sheet, device: QPagedPaintDevice, pictures: Mapping[str, QImage]) -> int:
-    """Paint a sheet's pages on a device; return how many there were."""
+    """Paint a sheet's pages on a device; return how many there were; OSError where it takes none."""
     paper = _Paper(device)
     fitted = [_fitted(sheet.page(k), device, paper, pictures) for k in range(len(sheet.pages))]
     total = sum(document.pageCount() for document, _ in fitted)
     painter = QPainter(device)
+    if not painter.isActive():
+        raise OSError(errno.EIO, "cannot be painted on")
     number = 0
     try:
         for document, scale in fitted:

@@ -142,7 +142,7 @@ def was_heard_from_the_first_key_on(keys):
     """What was typed before there was a stage is done, in its order, in the window it was typed into."""
     app = keys.app
     assert int(app.window.winId()) == keys.where  # a stage that makes the window anew loses its keys
-    keys.qtbot.waitUntil(lambda: app.session.move.door.depth_m > 0.0085, timeout=20_000)
+    keys.qtbot.waitUntil(lambda: not app.early_keys.keeps, timeout=30_000)
     keys.settle()
     assert app.window.at_work
     assert "First look" in app.window.notice.words.text()
@@ -156,7 +156,7 @@ def was_heard_from_the_first_key_on(keys):
 def reads_the_caution_again(keys):
     """Found by words that are typed in one go with the key that asks for them."""
     keys.xdotool("key", "ctrl+f", "c", "a", "u", "t", "i", "o", "n", "Return")
-    assert not keys.app.window.at_work
+    keys.qtbot.waitUntil(lambda: not keys.app.window.at_work, timeout=20_000)
     keys.to(keys.app.window)
     keys.seen()
     keys.press("Return")

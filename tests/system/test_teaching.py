@@ -195,6 +195,7 @@ def test_before_the_lock_no_action_tells_what_a_lesson_asks(app, qapp, qtbot, ke
     results = {name: session.worked_out(lessons.walk.results[name].plan) for name in ("bend", "lip")}
     assert [len(records) for records in results.values()] == [1, 0]  # the lip's is not read yet
     (happened,) = (record.result for record in results["bend"])
+    step = session.document.history.position
     names = set(app.window.actions_by_name) - BY_HAND - ASKS_THE_SYSTEM - LEAVES
     names = sorted(name for name in names if not name.startswith(("lesson_0", "add_")))
     assert len(names) > 60
@@ -220,6 +221,7 @@ def test_before_the_lock_no_action_tells_what_a_lesson_asks(app, qapp, qtbot, ke
                     window.hide()
             app.window.show_page("work")
             session.stop()
+            session.document.go(step)  # a tip moved makes it another push, which nobody asks about
         assert lessons.walk.position == 5
         assert session.plan == lessons.walk.result.plan
     keys("Escape")

@@ -13,6 +13,8 @@ PRESSES = (QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOve
 MOST_KEPT = 200
 """More keys than a hand types while a door is set out: a key that hangs does not fill the memory."""
 MENU_KEYS = (Qt.Key.Key_Alt, Qt.Key.Key_F10)
+HELD_KEYS = (Qt.Key.Key_Shift, Qt.Key.Key_Control, Qt.Key.Key_Meta, Qt.Key.Key_AltGr)
+"""Do nothing by themselves: each key knows what is held with it."""
 
 
 class EarlyKeys(QObject):
@@ -49,6 +51,11 @@ class EarlyKeys(QObject):
         assert application is not None
         application.installEventFilter(self)
 
+    @property
+    def keeps(self) -> bool:
+        """Whether keys are still being kept, or given back."""
+        return self._watching
+
     def look(self) -> None:
         """Give the keys back if nothing is waited for any more."""
         if self._watching and not self._waits():
@@ -76,6 +83,8 @@ class EarlyKeys(QObject):
         return True
 
     def _is_kept(self, event: QKeyEvent) -> bool:
+        if event.key() in HELD_KEYS:
+            return False
         if self._kept:
             return True  # none overtakes another
         if self._elsewhere() or not self._waits():
@@ -99,7 +108,7 @@ class EarlyKeys(QObject):
 def send(window: QWidget, event: QKeyEvent) -> None:
     """Do what a key does in a window: of the control that has the keys first, else an action's."""
     target = QApplication.focusWidget() or window
-    if event.type() is QEvent.Type.KeyPress:
+    if event.type() is QEvent.Type.KeyPress and target.window() is window:
         first = _as(QEvent.Type.ShortcutOverride, event)
         first.ignore()
         QApplication.sendEvent(target, first)

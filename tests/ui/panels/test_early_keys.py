@@ -70,6 +70,28 @@ def test_help_and_a_text_in_front_have_their_keys_at_once(desk):
     assert desk.done == ["help", "deeper"]
 
 
+def test_a_held_key_alone_is_not_waited_for(desk):
+    desk.press(Qt.Key.Key_Control, Qt.KeyboardModifier.ControlModifier)
+    desk.press(Qt.Key.Key_F1)
+    assert desk.done == ["help"]
+
+
+def test_what_another_window_has_the_keys_for_is_no_action(desk, qtbot):
+    other = QLineEdit()
+    qtbot.addWidget(other)
+    other.returnPressed.connect(lambda: desk.done.append("returned"))
+    desk.press(Qt.Key.Key_A)
+    desk.press(Qt.Key.Key_Return)
+    other.show()
+    other.activateWindow()
+    other.setFocus()
+    qtbot.waitUntil(other.hasFocus, timeout=2000)
+    desk.unready = False
+    desk.early.look()
+    qtbot.waitUntil(lambda: desk.done == ["returned"], timeout=2000)
+    assert other.text() == "a"
+
+
 def test_what_is_kept_is_not_overtaken_and_may_be_typed_into_a_field(desk, qtbot):
     desk.field.setFocus()
     desk.press(Qt.Key.Key_A)
