@@ -2452,5 +2452,25 @@
         <source>trim</source>
         <translation type="unfinished">Verkleidung</translation>
     </message>
+    <message>
+        <source>Ask the class first (A), or run the push (Return): this would tell what it does.</source>
+        <translation type="unfinished">Erst die Klasse fragen (A) oder rechnen lassen (Eingabe): dies würde verraten, was der Druck tut.</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer took no page. Save the sheet as PDF instead.</source>
+        <translation type="unfinished">Nichts wurde gedruckt: der Drucker nahm keine Seite an. Das Blatt stattdessen als PDF sichern.</translation>
+    </message>
+    <message>
+        <source>Making the sheet …</source>
+        <translation type="unfinished">Das Blatt wird gemacht …</translation>
+    </message>
+    <message>
+        <source>What may happen is kept shut until prediction and outcome have been compared.</source>
+        <translation type="unfinished">Was geschehen kann, bleibt verschlossen, bis Vorhersage und Ergebnis verglichen sind.</translation>
+    </message>
+    <message>
+        <source>What may happen is kept shut; key T opens it.</source>
+        <translation type="unfinished">Was geschehen kann, ist verschlossen; Taste T öffnet es.</translation>
+    </message>
 </context>
 </TS>
