@@ -51,6 +51,7 @@ class Finder(QDialog):
     def __init__(self, parent: QWidget, entries: Sequence[Entry], able: Callable[[str], bool]) -> None:
         super().__init__(parent)
         self._entries, self._able = tuple(entries), able
+        self._awaits_keys = False
         self.setWindowTitle(tr("Find an action"))
         self.field, self.list = QLineEdit(), QListWidget()
         self.field.setPlaceholderText(tr("Type words: cut, print, larger, answers \u2026"))
@@ -128,6 +129,7 @@ class Finder(QDialog):
     def showEvent(self, event: QShowEvent) -> None:
         """Look out for words that are typed before the screen has given the keys to this window."""
         super().showEvent(event)
+        self._awaits_keys = True
         QApplication.instance().installEventFilter(self)
 
     def hideEvent(self, event: QHideEvent) -> None:
@@ -138,7 +140,9 @@ class Finder(QDialog):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Let the arrows walk the list while words are typed; take words typed too early for the field."""
         if watched is self.parentWidget().window().windowHandle():
-            return isinstance(event, QKeyEvent) and not self.isActiveWindow() and self._take_early(event)
+            return self._seen_in_the_window(event)
+        if watched is self.windowHandle() and isinstance(event, QKeyEvent):
+            self._awaits_keys = False
         if watched is not self.field:
             return False
         if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress and event.key() in LIST_KEYS:
@@ -149,8 +153,13 @@ class Finder(QDialog):
             return True
         return super().eventFilter(watched, event)
 
-    def _take_early(self, event: QKeyEvent) -> bool:
+    def _seen_in_the_window(self, event: QEvent) -> bool:
+        """Take a key that still comes to the window below; whoever clicks there means that window."""
         kind = event.type()
+        if kind is QEvent.Type.MouseButtonPress:
+            self._awaits_keys = False
+        if not self._awaits_keys or not isinstance(event, QKeyEvent):
+            return False
         if kind is QEvent.Type.KeyPress:
             words = event.text(), event.isAutoRepeat(), event.count()
             QApplication.sendEvent(self.field, QKeyEvent(kind, event.key(), event.modifiers(), *words))

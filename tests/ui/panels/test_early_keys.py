@@ -10,6 +10,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLineEdit, QMainWindow
 
 from ui.panels.early_keys import EarlyKeys
+from ui.panels.finder import Finder
+from ui.state.finder import entries
 
 
 class Desk:
@@ -114,3 +116,27 @@ def test_a_key_that_sets_out_another_door_lets_those_after_it_wait(desk, qtbot):
     desk.unready = False
     desk.early.look()
     qtbot.waitUntil(lambda: desk.done == ["deeper", "run"], timeout=2000)
+
+
+def test_words_typed_before_the_finder_has_the_keys_are_its_words(desk, qtbot):
+    """A screen gives a new window the keys a moment late; a click below takes them back."""
+    desk.early.stop()
+    finder = Finder(desk.window, entries(), lambda _: True)
+    chosen = []
+    finder.chosen.connect(chosen.append)
+    finder.ask()
+    desk.press(Qt.Key.Key_D)
+    for key in (Qt.Key.Key_Backspace, Qt.Key.Key_U, Qt.Key.Key_N, Qt.Key.Key_D, Qt.Key.Key_O):
+        desk.press(key)
+    assert (finder.field.text(), desk.done) == ("undo", [])
+    desk.press(Qt.Key.Key_Return)
+    assert chosen == ["undo"]
+    assert not finder.isVisible()
+    finder.ask()
+    QTest.mouseClick(desk.window.windowHandle(), Qt.MouseButton.LeftButton)
+    desk.window.activateWindow()
+    qtbot.waitUntil(desk.window.isActiveWindow, timeout=2000)
+    desk.window.setFocus()
+    desk.press(Qt.Key.Key_D)
+    assert desk.done == ["deeper"]
+    finder.hide()
