@@ -11,7 +11,7 @@ from ui.scene.cast import Cast
 from ui.scene.colours import SEAM, Theme, rgb
 from ui.scene.door_scene import DoorScene
 from ui.scene.hem_fold import folds
-from ui.scene.label import Label, plate_size
+from ui.scene.label import Label
 from ui.scene.layers import Mode
 from ui.scene.naming import on_picture
 from ui.scene.pick import Solid
@@ -25,9 +25,8 @@ Floats = NDArray[np.float64]
 LINE_WIDTH, HALO_WIDTH = 2.4, 6.0
 """Least width of a cut sheet on the screen, for at arm's length a sheet is thinner than a pixel; and of the
 light line behind it, which lifts it off dark metal."""
-NAMES_MOST, ROOM_RATIO, ROOMY = 10, 1.3, 2.5
-"""Most names at a cut; how far apart their middles stand at the least, by the size of the two plates; and
-from where on a place is no better for being further away."""
+NAMES_MOST, NAME_SIZE = 10, np.array([0.26, 0.085])
+"""Most names at a cut, and how much of the picture (2 across, 2 up) a name needs for itself."""
 IN_VIEW = 0.92
 LIFT_M = 0.0003
 """Faces stand this far behind the plane, on the side that is shown."""
@@ -147,7 +146,7 @@ class Cutting:
     def _name(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
         """Put the names of the largest faces beside them, where they are seen and none covers another."""
         assert self.plane is not None
-        placed, sizes = np.zeros((0, 2)), np.zeros((0, 2))
+        placed = np.zeros((0, 2))
         for word, segments in _named_segments(solids, self.plane):
             middle = segments.mean(axis=1)
             seen = self._on_picture(middle)
@@ -155,14 +154,13 @@ class Cutting:
             middle, seen = middle[inside], seen[inside]
             if not len(seen):
                 continue
-            size = plate_size(self.cast.renderer, word, self.scale)
-            apart = (np.abs(seen[:, None] - placed[None]) / (0.5 * (size + sizes))).max(axis=2)
+            apart = (np.abs(seen[:, None] - placed[None]) / NAME_SIZE).max(axis=2)
             room = apart.min(axis=1) if len(placed) else -np.linalg.norm(seen - seen.mean(axis=0), axis=1)
-            best = int(np.argmax(np.minimum(room, ROOMY)))
-            if len(placed) and room[best] < ROOM_RATIO:
+            best = int(np.argmax(np.minimum(room, 2.0)))
+            if len(placed) and room[best] < 1.0:
                 continue
             self._say(len(placed), word, self._lifted(middle[best], -6.0), theme)
-            placed, sizes = np.vstack((placed, seen[best])), np.vstack((sizes, size))
+            placed = np.vstack((placed, seen[best]))
             if len(placed) == NAMES_MOST:
                 break
 

@@ -37,13 +37,6 @@ def typeface(*, strong: bool) -> str:
     return next((str(file) for file in files if file.is_file()), "")
 
 
-def plate_size(renderer, words: str, scale: float) -> Floats:
-    """Return how much of the picture (2 across, 2 up) a name beside what it names takes, shape (2,)."""
-    size = BESIDE_PX * scale * renderer.GetRenderWindow().GetDPI() / 72.0
-    taken = np.array([2.0 * WIDE_RATIO * len(words) * size, 2.0 * HIGH_RATIO * size])
-    return 2.0 * (taken + EDGE_PX) / np.maximum(renderer.GetSize(), 1)
-
-
 class Label:
     """One word or number at a place, or beside it; hidden until it has something to say."""
 
