@@ -1,7 +1,8 @@
 """Likelihood words: how often something came out of many runs, and whether that many runs can tell.
 
 The words and their bands are fixed.  A word is given only when the whole interval in which the true share
-lies with 95 % confidence stays inside the word's band; anything else is "not settled".
+lies with 95 % confidence stays inside the word's band; anything else is "not settled", and "too few runs"
+where no count could have given a word.
 
 The interval is the exact one of Clopper and Pearson [clopper-pearson-1934], as scipy computes it: it covers
 the true share at least as often as it says for independent runs; the runs here are spread more evenly than
@@ -25,6 +26,9 @@ BANDS = (
     ("hardly ever", 0.0),
 )
 NOT_SETTLED = "not settled"
+TOO_FEW = "too few runs"
+TELLS = 36
+"""With fewer runs, even all alike, the interval is wider than the band of any word."""
 
 
 @dataclass(frozen=True)
@@ -68,7 +72,7 @@ def likelihood(what: str, count: int, total: int, unsure: int = 0) -> Likelihood
     if min(count, unsure) < 0 or total < 1 or count + unsure > total:
         raise ValueError(f"{count} and {unsure} unsure of {total} runs cannot be")
     low, high = interval(count, total)[0], interval(count + unsure, total)[1]
-    word = band(low) if band(low) == band(high) else NOT_SETTLED
+    word = band(low) if band(low) == band(high) else NOT_SETTLED if total >= TELLS else TOO_FEW
     return Likelihood(what, count, unsure, total, low, high, word)
 
 

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from meshes.part import MeshError
-from sim.likely import NOT_SETTLED, Likelihood, tally
+from sim.likely import NOT_SETTLED, TOO_FEW, Likelihood, tally
 from sim.move_words import is_driven
 from sim.plan import Plan
 from sim.problems import PlanError
@@ -341,20 +341,22 @@ def sentence(answer: Answer) -> str:
     top, effect = answer.first[0], answer.effect[0]
     begin = "On a coarse lattice, as a preview only: w" if answer.preview else "W"
     begin += "ith what is not known well varied, "
-    if top.word == NOT_SETTLED:
+    if top.word in (NOT_SETTLED, TOO_FEW):
         rivals = [GIVE_WORDS.get(item.what, "nothing") for item in answer.first if item.count]
         what = f"what gives first is {NOT_SETTLED}"
-        if top.count == top.total:
-            what = f"the runs are too few to say what gives first (so far {rivals[0]} each time)"
-        elif rivals:
-            what += f" ({' or '.join(rivals)})"
+        so_far = ""
+        if top.word == TOO_FEW:
+            what, so_far = "the runs are too few to say what gives first", "so far "
+        each = " each time" if so_far and top.count == top.total else ""
+        if rivals:
+            what += f" ({so_far}{' or '.join(rivals)}{each})"
     elif top.what == NOTHING_GAVE:
         what = f"nothing gives, {top.word}"
     else:
         what = f"{GIVE_WORDS[top.what]} gives first, {top.word}"
     rest = f"for the plan: {effect.what}, {effect.word}"
-    if effect.word == NOT_SETTLED:
-        rest = f"for the plan: {NOT_SETTLED}"
+    if effect.word in (NOT_SETTLED, TOO_FEW):
+        rest = f"for the plan: {effect.word}"
     if answer.short:
         rest = "the runs ended there"
     count = len(answer.uncertain)

@@ -14,6 +14,7 @@ import msgspec
 
 from sim.answers import Answer
 from sim.asks import DROPS, Reading
+from sim.likely import TELLS
 from sim.planfile import plan_sha256
 from sim.results import LIMITS_LINE, MODEL_VERSION
 from sim.traces import RunTrace
@@ -21,8 +22,6 @@ from sim.traces import RunTrace
 if TYPE_CHECKING:
     from sim.scenario import Asked  # draws need statistics, and who reads what came out does not
 
-TELLS = 36
-"""With fewer runs, even all alike, the interval is wider than the band of any word."""
 HEADINGS = ("asked", "runs", "true share", "word")
 
 
@@ -123,7 +122,7 @@ def lines(came: Came) -> list[str]:
         between = f"({share}) " if answer.ask == "apart" else between
         out.append(f"{words}: {runs}{between}: {word}".replace(" : ", ": "))
     if came.run_count < TELLS:
-        out.append(f"With fewer than {TELLS} runs no word but 'not settled' can be said: the counts tell.")
+        out.append(f"With fewer than {TELLS} runs no word can be said: the counts tell.")
     for name, plan in came.plans.items():
         if plan.unsure:
             why = f" ({plan.whys[0]})" if plan.whys else ""

@@ -36,7 +36,7 @@ def test_interval_covers_the_true_share_at_least_as_often_as_it_says(share):
 @pytest.mark.parametrize("total", [16, 64, 256])
 @pytest.mark.parametrize("share", [0.05, 0.2, 0.5, 0.75, 0.95])
 def test_a_wrong_word_is_said_in_one_of_twenty_at_most(share, total):
-    right = {likely.band(share), likely.NOT_SETTLED}
+    right = {likely.band(share), likely.NOT_SETTLED, likely.TOO_FEW}
     wrong = sum(
         binomial(k, total, share)
         for k in range(total + 1)
@@ -79,7 +79,7 @@ def test_fewer_than_36_runs_never_give_a_word():
     """0.025^(1/35) is just below 0.9, and the narrower bands need more still."""
     for total in range(1, 36):
         for count in range(total + 1):
-            assert likely.likelihood("it", count, total).word == "not settled", (count, total)
+            assert likely.likelihood("it", count, total).word == "too few runs", (count, total)
     assert likely.likelihood("it", 36, 36).word == "nearly always"
 
 

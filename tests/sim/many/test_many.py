@@ -173,7 +173,9 @@ class TestSentence:
     def test_nothing_gives(self):
         nothing = made(SETTLED, many.NOTHING_GAVE)
         assert "nothing gives, nearly always" in self.sentence([nothing] * 64)
-        assert "not settled (the seam or nothing)" in self.sentence([made(SETTLED), nothing])
+        few = self.sentence([made(SETTLED), nothing])
+        assert "too few to say what gives first (so far the seam or nothing)" in few
+        assert "for the plan: too few runs" in few
 
     def test_preview_says_so(self):
         assert self.sentence([made(SETTLED)] * 64, coarse=True).startswith(

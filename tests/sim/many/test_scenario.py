@@ -8,7 +8,7 @@ import pytest
 
 from sim import scenario_told, workers
 from sim.answers import Answer, answer
-from sim.likely import likelihood
+from sim.likely import TELLS, likelihood
 from sim.plan import Car, EdgePoint, Plan, Spread
 from sim.planfile import save_plan
 from sim.problems import PlanError
@@ -195,8 +195,8 @@ class TestTold:
         assert scenario_told.number_words(value, unit) == words
 
     def test_so_many_runs_are_needed_for_a_word(self):
-        fewer, enough = (likelihood("w", n, n) for n in (scenario_told.TELLS - 1, scenario_told.TELLS))
-        assert (fewer.word, enough.word) == ("not settled", "nearly always")
+        fewer, enough = (likelihood("w", n, n) for n in (TELLS - 1, TELLS))
+        assert (fewer.word, enough.word) == ("too few runs", "nearly always")
 
     def test_a_share_is_told_with_its_interval_and_a_difference_without_a_word(self):
         share = Answer("w", "happens", count=3, unsure=1, total=8, low=0.1, high=0.9, word="not settled")
