@@ -235,6 +235,7 @@ def _rules() -> Iterator[Check]:
     yield from _each(family, crush.known_curve, product(crush.STAGES))
     for function in (crush.door_least, crush.door_most):
         yield from _each(family, function, product(crush.STAGES), fast=False)
+    yield from _each(family, crush.without_bar, product(crush.STAGES), fast=False)
 
 
 def _tools() -> Iterator[Check]:
@@ -272,10 +273,16 @@ def _trade() -> Iterator[Check]:
     )
     for function in rest:
         yield Check(family, function, fast=False)
-    yield from _each(family, side_facts.inner_lip_is_another_verdict, product(facts.BELT_SEATS), fast=False)
+    cases = product(facts.BELT_SEATS, ("skin", "inner panel"))
+    yield from _each(family, side_facts.inner_lip_is_another_verdict, cases, fast=False)
     yield from _each(family, side_facts.tips_in_a_cut, ((1, "slip"), (2, "hold")), fast=False)
     yield from _each(family, side_facts.hinge_first, (("upper hinge",), ("lower hinge",)), fast=False)
+    yield Check(family, side_facts.strong_dent_stays_inboard, fast=False)
     yield Check(family, side_facts.strong_dent_is_another_verdict, fast=False)
+    lost = (("spread", "more than"), ("pushed back", "at most"))
+    yield from _each(family, side_facts.intruded_room_lost, lost, fast=False)
+    yield Check(family, side_facts.intruded_room_gained, fast=False)
+    yield from _each(family, side_facts.high_striker_draws, side_facts.DRAWN)
     for function in (side_facts.unsupported_moves_more, side_facts.unsupported_opens_less):
         yield Check(family, function, fast=False)
     yield from _each(family, heads.head_on_wall, heads.ON_WALLS)

@@ -14,10 +14,12 @@ import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
+from sim import card_many
 from sim.builds import BUILDS
 from sim.checks.facts import SPACING as DOOR
 from sim.checks.facts import STEEL, done
 from sim.checks.row import TRADE, Row
+from sim.checks.specimens import NotSolvedError
 from sim.cut_plan import Cut, PillarCut
 from sim.door_model import DoorModel, build_model
 from sim.fall import settle
@@ -27,8 +29,21 @@ from sim.increment import Point, Stepper
 from sim.ledger import Ledger
 from sim.network import Network
 from sim.outcome import limit
-from sim.plan import BeltPoint, BodyPoint, Car, Crush, CutSpread, EdgePoint, Plan, Spread, Support
-from sim.record import OFF, SLIPPING
+from sim.plan import (
+    BeltPoint,
+    BodyPoint,
+    Car,
+    Crush,
+    CutSpread,
+    Ease,
+    EdgePoint,
+    FacePoint,
+    Plan,
+    Press,
+    Spread,
+    Support,
+)
+from sim.record import OFF, SLIPPING, Frame
 from sim.run import Begin, MoveRun, solve_plan
 from sim.standing import door_among
 from sim.whole_side import WholeSide
@@ -172,8 +187,8 @@ def unsupported_opens_less() -> Row:
 
 
 @lru_cache
-def _dished_out_m(in_m: float, spacing_m: float) -> float:
-    """Return how far out of a sound door's the skin's middle stands after a spread on a dished one [m]."""
+def _dished_ends(in_m: float, spacing_m: float) -> tuple[Frame, Frame]:
+    """Return the first and the last moment of a vertical spread on a door that was dished before."""
     car = msgspec.structs.replace(
         BUILDS["bonded steel"],
         latch_strength_ratio=2.25,
@@ -183,34 +198,141 @@ def _dished_out_m(in_m: float, spacing_m: float) -> float:
     post = Crush(shape="pole", size_m=0.25, tall_m=0.42, height_m=0.14, along_m=0.5, travel_m=in_m)
     push = Spread(door=BeltPoint(along_m=0.51, lip="outer"), opening_m=0.045)
     _, records = solve_plan(Plan(car=car, wreck=(post,), moves=(push,)))
-    result = records[-1].result
-    assert result is not None
-    return result.skin_mid_outboard_m
+    frames = records[-1].frames
+    return frames[0], frames[-1]
 
 
-def strong_dent_is_another_verdict(spacing_m: float = 0.06) -> Row:
+def strong_dent_stays_inboard(spacing_m: float = 0.06) -> Row:
     """Return where the skin's middle stands after the same push on a door that has been dished 180 mm."""
+    # a tenth of the dent counts: a door that came out whole would stand further out
     return Row(
         "vertical spread, outer lip, door dished 180 mm before: skin's middle out of a sound door's",
         TRADE,
-        0.0,
-        1e3 * _dished_out_m(0.18, spacing_m),
+        -18.0,
+        1e3 * _dished_ends(0.18, spacing_m)[1].skin_mid_outboard_m,
         "mm",
         relation="less than",
         spacing=f"{1e3 * spacing_m:.0f} mm door",
     )
 
 
-def inner_lip_is_another_verdict(along_m: float) -> Row:
-    """Return how far the inner panel's middle goes out under a vertical spread on the belt's inner lip."""
-    push = done(STEEL, Spread(door=BeltPoint(along_m=along_m, lip="inner"), opening_m=0.045))
-    # 10 mm counts as moved: on the outer lip the skin goes out by more, here the door is to do something else
+def strong_dent_is_another_verdict(spacing_m: float = 0.06) -> Row:
+    """Return how far the skin's middle goes out in the same push on a door that has been dished 180 mm."""
+    before, after = _dished_ends(0.18, spacing_m)
     return Row(
-        f"vertical spread on the belt's inner lip, {along_m:.2f} m back: inner panel's middle out",
+        "the same: skin's middle out in the push itself",
         TRADE,
         1e3 * limit("moved_m"),
-        1e3 * push.result.inner_mid_outboard_m,
+        1e3 * (after.skin_mid_outboard_m - before.skin_mid_outboard_m),
         "mm",
         relation="at most",
+        spacing=f"{1e3 * spacing_m:.0f} mm door",
+        known="a dished skin is drawn outward as a straight one is: it comes out of its dent by a third",
+    )
+
+
+def inner_lip_is_another_verdict(along_m: float, part: Literal["skin", "inner panel"]) -> Row:
+    """Return where a vertical spread on the belt's inner lip takes the middle of skin or inner panel."""
+    push = done(STEEL, Spread(door=BeltPoint(along_m=along_m, lip="inner"), opening_m=0.045)).result
+    # on the outer lip the skin goes out by more than what counts as moved and the inner panel stays
+    skin = part == "skin"
+    moved_mm = 1e3 * limit("moved_m")
+    return Row(
+        f"vertical spread on the belt's inner lip, {along_m:.2f} m back: {part}'s middle out",
+        TRADE,
+        moved_mm if skin else -moved_mm,
+        1e3 * (push.skin_mid_outboard_m if skin else push.inner_mid_outboard_m),
+        "mm",
+        relation="less than",
         spacing=DOOR,
     )
+
+
+# An intruded door: another car's corner at the height of the hip, after which the latch still holds.
+INTRUDED = Car(lattice_spacing_m=0.075, latch_strength_ratio=2.5, hinge_strength_ratio=3.0)
+CORNER = Crush(shape="face", size_m=0.3, tall_m=0.3, height_m=0.2, along_m=0.55, travel_m=0.15)
+FIRST: dict[str, Spread | Press] = {
+    "spread": Spread(door=EdgePoint(depth_m=0.05), tilt_rad=0.0, opening_m=0.015),
+    "pushed back": Press(head=FacePoint(side="inner", along_m=0.8, height_m=0.25), extension_m=0.05),
+}
+
+
+@lru_cache
+def _intruded() -> Moved:
+    """Return a door pressed in to the person, with nothing pressing any more."""
+    made = moved(INTRUDED, [CORNER, Ease()])
+    names = [tie.name for tie in made.model.structure.ties]
+    if not made.runs[-1].end.state.holding[names.index("latch")]:
+        raise NotSolvedError("the intruded door's latch let go in the wreck: it is no intruded door then")
+    return made
+
+
+@lru_cache
+def _room_m(first: str) -> tuple[float, ...]:
+    """Return the room to the person at every moment of the first move on an intruded door [m]."""
+    made = _intruded()
+    run = MoveRun(made.model, FIRST[first], made.runs[-1].end, len(made.runs))
+    room = tuple(frame.clearance.distance_m for frame in run)
+    if run.result(with_residual=False).solver.failed_count:
+        raise NotSolvedError(f"{first} first: increments did not settle")
+    return room
+
+
+def intruded_room_lost(first: str, wanted: Literal["more than", "at most"]) -> Row:
+    """Return the most room that is lost on the way when an intruded door is spread or pushed back first."""
+    room = _room_m(first)
+    # 3 mm is seen beyond rounding; pushed back a tenth of a millimetre counts as none
+    return Row(
+        f"door intruded to the person, {first} first: room lost on the way",
+        TRADE,
+        3.0 if wanted == "more than" else 0.1,
+        1e3 * (room[0] - min(room)),
+        "mm",
+        relation=wanted,
+        spacing="75 mm door",
+    )
+
+
+def intruded_room_gained() -> Row:
+    """Return the room gained at the end of a push back from inside."""
+    room = _room_m("pushed back")
+    return Row(
+        "door intruded to the person, pushed back first: room gained at the end",
+        TRADE,
+        5.0,
+        1e3 * (room[-1] - room[0]),
+        "mm",
+        relation="more than",
+        spacing="75 mm door",
+    )
+
+
+HIGH_STRIKER = "High striker: three ways from one start"
+STANDS_STILL = (
+    "foot, rocker and rail of this car pull at nothing and stand still, and its wrecked door is a stretched "
+    "skin that slackens when its edge is pressed forward"
+)
+
+
+def high_striker_draws(words: str, relation: Literal["at least", "at most"], known: str = "") -> Row:
+    """Return in how many kept draws of the high striker something was so: most of them, or next to none."""
+    came = next(one for one in card_many.kept() if one.title == HIGH_STRIKER)
+    answer = next(one for one in came.answers if one.words == words)
+    share = 0.9 if relation == "at least" else 0.1  # as the words "nearly always" and "hardly ever" begin
+    return Row(
+        f"high striker, drawn {answer.total} times: {words[0].lower()}{words[1:]}",
+        TRADE,
+        share * answer.total,
+        answer.count,
+        "draws",
+        relation=relation,
+        spacing=f"{SIDE}, kept draws of model {came.model_version}",
+        known=known,
+    )
+
+
+DRAWN = (
+    ("Folded: the patient's room is never more than 2 mm below its start", "at least"),
+    ("Forward: the room is 15 mm less within the first third of the way", "at least", STANDS_STILL),
+    ("Ripped: the room dips by 2 mm or more", "at least", STANDS_STILL),
+)
