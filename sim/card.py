@@ -72,7 +72,7 @@ class Card:
 
 
 def value_at(place: str) -> Any:
-    """Return what stands at "module:name" or "module:Name.field" (a field's default, or an entry of a table).
+    """Return what stands at "module:name" or "module:Name.field": a default, an entry of a table, its field.
 
     Raises
     ------
@@ -83,11 +83,12 @@ def value_at(place: str) -> Any:
     name, _, field = path.partition(".")
     try:
         found = getattr(importlib.import_module(module), name)
+        if isinstance(found, Mapping) and field:
+            key, _, field = field.partition(".")
+            found = found[key]
+            found = found[0] if isinstance(found, tuple) else found
         if not field:
             return found
-        if isinstance(found, Mapping):
-            entry = found[field]
-            return entry[0] if isinstance(entry, tuple) else entry
         return getattr(found() if isinstance(found, type) else found, field)
     except (ImportError, AttributeError, KeyError) as error:
         raise LookupError(f"{place}: nothing stands there") from error
