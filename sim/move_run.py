@@ -18,6 +18,9 @@ from sim.plan import Move
 from sim.record import LEFT_TEARING, Frame, MoveResult, Rung, SolverNote
 from sim.spreading import STEP_M as STEP_M
 
+DRAG_SHARE = 0.05  # of the work: more of it is told
+DRAG_LEAST_J = 1.0  # below this the tips have hardly worked
+
 
 class MoveRun(UnderWay):
     """One move under way: iterate for frames, `stop` to let go, then `result`.
@@ -97,6 +100,8 @@ class MoveRun(UnderWay):
                 notes.append(f"The {event.part} tore where the wreck had left it about to, no tool at work")
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
+        if books["viscous"] > DRAG_SHARE * max(work, DRAG_LEAST_J):
+            notes.append(f"drag took {books['viscous'] / work:.0%} of the work: forces are that much too high")
         return MoveResult(
             seats=self._set.seats if self._set else (),
             events=tuple(self.events),
