@@ -142,7 +142,7 @@ METAL_MARKS = {
     "folding out": Mark(OKABE_ITO["blue"], Pattern.FALLING),
     "folding in": Mark(OKABE_ITO["orange"], Pattern.SOLID),
     "latch free": Mark(OKABE_ITO["bluish green"], Pattern.FALLING),
-    "hinge free": Mark(OKABE_ITO["bluish green"], Pattern.UPRIGHT),
+    "hinge free": Mark(OKABE_ITO["sky blue"], Pattern.UPRIGHT),
     "bar foot free": Mark(OKABE_ITO["bluish green"], Pattern.DOTS),
     "tip slipping": Mark(OKABE_ITO["yellow"], Pattern.RISING),
     "tip off": Mark(OKABE_ITO["yellow"], Pattern.CROSSED),

@@ -245,3 +245,14 @@ def test_a_pattern_s_ink_is_seen_on_its_hue(word):
     colour = colours.MAP_MARKS[word].colour
     if colour != OKABE_ITO["black"]:
         assert contrast("#1B1C1E", colour) >= 3.0
+
+
+MAIN = ("holding", "seam parting", "skin tearing", "latch free", "hinge free", "not settled")
+"""What a map of a door mostly says: these stand beside one another in areas, so hue alone has to do."""
+
+
+@pytest.mark.parametrize("vision", VISIONS)
+@pytest.mark.parametrize(("first", "second"), list(itertools.combinations(MAIN, 2)))
+def test_the_main_words_of_a_map_are_told_apart_by_hue_alone(first, second, vision):
+    marks = [colours.MAP_MARKS[word].colour for word in (first, second)]
+    assert apart(*marks, vision) >= 10.0
