@@ -101,7 +101,8 @@ class MoveRun(UnderWay):
         if self._tally_failed:
             notes.append("some increments did not converge: the words below are not settled")
         if books["viscous"] > DRAG_SHARE * max(work, DRAG_LEAST_J):
-            notes.append(f"drag took {books['viscous'] / work:.0%} of the work: forces are that much too high")
+            share = books["viscous"] / work
+            notes.append(f"drag took {100 * share:.0f} % of the work: forces are that much too high")
         return MoveResult(
             seats=self._set.seats if self._set else (),
             events=tuple(self.events),
