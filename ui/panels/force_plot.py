@@ -69,14 +69,23 @@ class ForcePlot(pg.PlotWidget):
             axis.setTickDensity(0.6 if look.scale == 1.0 else 0.35)
             axis.setStyle(maxTickLevel=0)
         self.getAxis("left").setWidth(round(3.9 * look.px("small")))
+        self._fit()
         self._titles()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Leave out the upright axis' words where they would be cut; the unit stands in the heading."""
+        """Leave out words and numbers that a low plot has no room for; the heading has the units."""
         super().resizeEvent(event)
-        look = getattr(self, "_look", None)
-        if look is not None:  # the library resizes while it is being made
-            self.getAxis("left").showLabel(self.height() >= LABELLED_PX * look.scale)
+        if getattr(self, "_look", None) is not None:  # the library resizes while it is being made
+            self._fit()
+
+    def _fit(self) -> None:
+        room = self.height() >= LABELLED_PX * self._look.scale
+        axis = self.getAxis("left")
+        axis.showLabel(room)
+        self.getAxis("bottom").showLabel(room)
+        # two numbers or three where more would stand into each other
+        axis.setTickDensity((0.6 if self._look.scale == 1.0 else 0.35) if room else 0.2)
+        axis.setStyle(hideOverlappingLabels=True)
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the curve, its events and the cursor of a moment."""

@@ -417,3 +417,15 @@ def test_a_tool_is_chosen_from_the_crews_list_and_kept_under_a_name_typed(qtbot)
     form.tool_fields.name.setText("grip tips")
     form.tool_fields.keep.click()
     assert kept == [Tool(name="grip tips", tip_width_m=0.02, friction_ratio=0.55)]
+
+
+def test_numbers_beside_a_low_plot_stand_clear_of_each_other(qtbot):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    panel.show_reading(dataclasses.replace(READING, curve=((0.0, 0.0), (0.08, 5600.0))), Units.METRIC)
+    panel.plot.resize(240, 80)
+    panel.plot.plotItem.layout.activate()
+    axis = panel.plot.getAxis("left")
+    low, high = axis.range
+    apart = axis.tickSpacing(low, high, axis.height())[0][0] / (high - low) * axis.height()
+    assert apart > panel._look.px("small")
