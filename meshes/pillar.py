@@ -2,15 +2,15 @@
 
 At the foot the outer and the inner wall run on straight down, over the rocker's outer face and over the
 flange that stands up in its middle; front and rear walls turn outward onto its top. At the head outer and
-inner wall lap the roof rail and the other two turn outward under it: a T-joint. Real feet flare over a longer
-stretch of rocker; this one has its flanges round the section and no flare.
+inner wall lap the roof rail and the other two turn outward under it: a T-joint. A plain foot has its flanges
+round the section and one row of spots; real feet flare over 200 to 300 mm of rocker, with two rows of spots
+(from memory).
 
 Section sizes: lower 90-140 x 60-100 mm, upper 60-90 x 40-60 mm, from memory.
 """
 
 from __future__ import annotations
 
-import dataclasses
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -25,12 +25,10 @@ from meshes.box import (
     cut_rows,
     edge_chains,
     ring_sets,
-    row_shares,
     section,
-    strip,
 )
-from meshes.nearest import nearest_on_triangles
-from meshes.part import FloatArray, Frozen, IntArray, MeshError, Surface, frozen_floats, frozen_ids
+from meshes.flanges import Reach, WeldPoints, make_flanges, weld_points
+from meshes.part import FloatArray, Frozen, IntArray, MeshError, Surface, frozen_floats
 
 PARTS = (
     *WALLS[2],
@@ -40,10 +38,6 @@ PARTS = (
     "foot_flange",
     "head_flange",
 )
-FLANGE_ROWS = 2
-"""Rows of triangles over a flange: one flat beside the fold, one beside the free edge."""
-WELD_INSET = 0.5
-"""Where on the flange the spots sit: half-way between fold and edge."""
 LEAST_ROWS = 8
 """Fewest rings over the pillar: fewer cannot show a fold beside straight metal."""
 MAX_NODES = 4000
@@ -62,6 +56,8 @@ _RANGES: dict[str, tuple[float, float]] = {
     "upper_inboard_m": (-0.1, 0.4),
     "flange_m": (0.012, 0.06),
     "weld_pitch_m": (0.015, 0.12),
+    "foot_flare_m": (0.0, 0.45),
+    "foot_lap_m": (0.03, 0.12),
     "striker_height_m": (0.05, 1.1),
     "striker_patch_m": (0.03, 0.3),
     "lower_hinge_height_m": (0.03, 1.1),
@@ -90,6 +86,13 @@ class PillarShape:
         Width of the flanges at foot and head.
     weld_pitch_m
         Distance between spot welds: 30-60 mm, common practice, no source.
+    foot_flare_m
+        Length along the rocker that the foot's flanges reach over; 0 is a plain foot. 200-300 mm, from
+        memory.
+    foot_lap_m
+        How far down the laps of a flared foot go over the rocker, assumed.
+    foot_rows
+        Rows of spots on the flanges of a flared foot: two, from memory.
     striker_height_m, striker_patch_m
         Middle and height of the stiffened patch of the front wall that carries the front door's striker.
     lower_hinge_height_m, upper_hinge_height_m, hinge_patch_m
@@ -111,6 +114,9 @@ class PillarShape:
     upper_inboard_m: float = 0.120
     flange_m: float = 0.028
     weld_pitch_m: float = 0.035
+    foot_flare_m: float = 0.0
+    foot_lap_m: float = 0.08
+    foot_rows: int = 2
     striker_height_m: float = 0.366
     striker_patch_m: float = 0.12
     lower_hinge_height_m: float = 0.166
@@ -120,9 +126,8 @@ class PillarShape:
 
     def check(self) -> None:
         """Raise MeshError with parameter, allowed range and remedy if the pillar cannot be meshed."""
-        for item in dataclasses.fields(self):
-            low, high = _RANGES[item.name]
-            _require(item.name, getattr(self, item.name), low, high, "choose a value in that range")
+        for name, (low, high) in _RANGES.items():
+            _require(name, getattr(self, name), low, high, "choose a value in that range")
         for upper, lower in (("belt", "foot"), ("head", "belt")):
             for side in ("width_m", "depth_m"):
                 name, under = f"{upper}_{side}", f"{lower}_{side}"
@@ -134,6 +139,7 @@ class PillarShape:
                     f"a pillar does not grow upwards: make it smaller or raise {under}",
                 )
         self._check_heights()
+        self._check_foot()
         if 2 * self.weld_pitch_m > self.head_width_m:
             raise MeshError(
                 "weld_pitch_m",
@@ -169,6 +175,21 @@ class PillarShape:
             "keep the hinge patches apart: raise this one or lower lower_hinge_height_m",
         )
 
+    def _check_foot(self) -> None:
+        if self.foot_rows not in (1, 2, 3):
+            raise MeshError("foot_rows", f"is {self.foot_rows}; use 1, 2 or 3 rows of spots")
+        if self.foot_flare_m:
+            least = self.foot_width_m + 2.0 * self.flange_m
+            remedy = "a flare reaches beyond the plain flanges: make it longer, or 0 for none"
+            _require("foot_flare_m", self.foot_flare_m, least, _RANGES["foot_flare_m"][1], remedy)
+
+    def flange_reach(self) -> dict[str, Reach]:
+        """Return how far the flanges of foot and head go, and their rows of spots."""
+        plain = Reach(self.flange_m, self.flange_m)
+        wider = 0.5 * (self.foot_flare_m - self.foot_width_m)
+        flared = Reach(self.foot_lap_m, wider, wider, self.foot_rows)
+        return {"foot": flared if self.foot_flare_m else plain, "head": plain}
+
     @property
     def height_m(self) -> float:
         """Foot to head [m]."""
@@ -192,39 +213,6 @@ class PillarShape:
             "lower_hinge_patch": ("rear", self.lower_hinge_height_m - leaf, self.lower_hinge_height_m + leaf),
             "upper_hinge_patch": ("rear", self.upper_hinge_height_m - leaf, self.upper_hinge_height_m + leaf),
         }
-
-
-@dataclass(frozen=True, eq=False)
-class WeldPoints(Frozen):
-    """Places of spot welds on a flange; every array is read-only.
-
-    Parameters
-    ----------
-    points
-        Positions [m], shape (k, 3).
-    nodes, weights
-        Corners of the flange's triangles they lie on, shape (k, 3), and their shares, summing to one.
-    away
-        Unit vectors from the rigid member's face towards the flange, along which a weld peels, shape (k, 3).
-    """
-
-    points: FloatArray
-    nodes: IntArray
-    weights: FloatArray
-    away: FloatArray
-
-    def __post_init__(self) -> None:
-        """Check and freeze every field."""
-        count = len(self.points)
-        for name in ("points", "weights", "away"):
-            object.__setattr__(self, name, frozen_floats(getattr(self, name), (count, 3), name))
-        ids = np.asarray(self.nodes)
-        object.__setattr__(self, "nodes", frozen_ids(ids, (count, 3), "nodes", int(ids.max(initial=-1)) + 1))
-
-    def mirrored(self) -> WeldPoints:
-        """Return the mirror image in y = 0."""
-        flip = np.array([1.0, -1.0, 1.0])
-        return WeldPoints(self.points * flip, self.nodes, self.weights, self.away * flip)
 
 
 @dataclass(frozen=True, eq=False)
@@ -285,7 +273,8 @@ def build_pillar(shape: PillarShape | None = None) -> PillarMesh:
     made = box_walls(cuts, 2, shape.spacing_m, stops)
     if len(made.levels) - 1 < LEAST_ROWS:
         raise MeshError("spacing_m", f"{shape.spacing_m} m gives too few rows; use a smaller spacing")
-    flanges = _flanges(made, shape)
+    reach = shape.flange_reach()
+    flanges = make_flanges(made, reach, shape.spacing_m)
     points = np.concatenate((made.points, *(item.points for item in flanges.values())))
     if len(points) > MAX_NODES:
         raise MeshError(
@@ -301,77 +290,11 @@ def build_pillar(shape: PillarShape | None = None) -> PillarMesh:
     sets.update({name: np.unique(item.triangles) for name, item in flanges.items()})
     chains = {**edge_chains(made, 2), **{f"{name}_edge": item.edge for name, item in flanges.items()}}
     surface = Surface(points, triangles, np.concatenate(part), PARTS, sets, chains)
-    welds = {name: _welds(surface.points, item, shape.weld_pitch_m) for name, item in flanges.items()}
-    return PillarMesh(surface, shape, welds, cuts)
-
-
-@dataclass(frozen=True)
-class _Flange:
-    """One flange: its own nodes, its triangles, the fold's ends, its free edge, and the way it peels."""
-
-    points: FloatArray
-    triangles: IntArray
-    fold: FloatArray
-    run: FloatArray
-    edge: IntArray
-    away: FloatArray
-
-
-def _flanges(made: Walls, shape: PillarShape) -> dict[str, _Flange]:
-    """Return the eight flanges, "foot_inner" to "head_front"."""
-    found: dict[str, _Flange] = {}
-    first = len(made.points)
-    outward = {
-        "inner": [0.0, -1.0, 0.0],
-        "outer": [0.0, 1.0, 0.0],
-        "front": [-1.0, 0, 0],
-        "rear": [1.0, 0, 0],
+    welds = {
+        name: weld_points(surface.points, item, shape.weld_pitch_m, reach[name[:4]].spot_rows)
+        for name, item in flanges.items()
     }
-    for end, at, down in (("foot", 0, -1.0), ("head", -1, 1.0)):
-        odd = at == -1 and len(made.levels) % 2 == 0
-        for wall, name in enumerate(WALLS[2]):
-            side, onward = np.array(outward[name]), np.array([0.0, 0.0, down])
-            laps = name in ("inner", "outer")
-            run, away = (onward, side) if laps else (side, -onward)
-            item = _flange(made, made.rows[wall][at], odd, run * shape.flange_m, away, first, down < 0.0)
-            found[f"{end}_{name}"] = item
-            first += len(item.points)
-    return found
-
-
-def _flange(
-    made: Walls, chain: IntArray, odd: bool, run: FloatArray, away: FloatArray, first: int, below: bool
-) -> _Flange:
-    start, end = made.points[chain[0]], made.points[chain[-1]]
-    columns = len(chain) - (2 if odd else 1)
-    rows, points = [chain], []
-    for row in range(1, FLANGE_ROWS + 1):
-        share = row_shares(columns, odd != (row % 2 == 1))[:, None]
-        points.append(start + share * (end - start) + run * row / FLANGE_ROWS)
-        rows.append(first + np.arange(len(share)))
-        first += len(share)
-    triangles = []
-    for row in range(FLANGE_ROWS):
-        even = odd == (row % 2 == 1)
-        found = strip(rows[row], rows[row + 1], even_below=even)
-        triangles.append(found[:, ::-1] if below else found)  # below the wall its rows run the other way up
-    return _Flange(
-        np.concatenate(points),
-        np.concatenate(triangles),
-        np.array([start, end]),
-        run,
-        rows[-1],
-        away,
-    )
-
-
-def _welds(points: FloatArray, flange: _Flange, pitch_m: float) -> WeldPoints:
-    start, end = flange.fold
-    count = max(2, round(float(np.linalg.norm(end - start)) / pitch_m))
-    share = (np.arange(count)[:, None] + 0.5) / count
-    places = start + share * (end - start) + WELD_INSET * flange.run
-    triangle, weights, _ = nearest_on_triangles(places, points, flange.triangles)
-    return WeldPoints(places, flange.triangles[triangle], weights, np.tile(flange.away, (count, 1)))
+    return PillarMesh(surface, shape, welds, cuts)
 
 
 def _wall_parts(made: Walls, patches: Mapping[str, tuple[str, float, float]]) -> IntArray:

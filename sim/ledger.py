@@ -38,7 +38,7 @@ SPENT = (
     "drop",
     "released in a jump",
 )
-SEAM_KINDS = ("seam", "weld", "pillar weld")
+SEAM_KINDS = ("seam", "weld", "pillar weld", "rocker weld")
 
 
 @dataclass(frozen=True)

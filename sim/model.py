@@ -57,7 +57,7 @@ class DoorModel:
 
     ``start`` is the untouched state; node ids are those of ``mesh.surface`` throughout, and then the rail's.
 
-    rail : the roof rail where it gives
+    rail, rocker : the roof rail and the rocker where they give
     """
 
     car: Car
@@ -68,6 +68,7 @@ class DoorModel:
     network: Network
     start: State
     rail: Rail | None = field(default=None, kw_only=True)
+    rocker: Rail | None = field(default=None, kw_only=True)
 
     @property
     def outboard_sign(self) -> float:
@@ -146,14 +147,16 @@ class DoorModel:
         return self.outboard_sign * float(np.mean(points[nodes, 1] - self.start.points[nodes, 1]))
 
 
-def with_rail(points: Floats, triangles: Ints, part: Ints, names: tuple[str, ...], rail: Rail) -> Surface:
-    """Return sheets at rest with the rail's walls after them, named "rail lower" and so on."""
+def with_rail(
+    points: Floats, triangles: Ints, part: Ints, names: tuple[str, ...], rail: Rail, word: str = "rail"
+) -> Surface:
+    """Return sheets at rest with a member's walls after them, named "rail lower" and so on."""
     own = rail.mesh.surface
     return Surface(
         points,
         np.concatenate([triangles, rail.triangles]),
         np.concatenate([part, own.triangle_part + len(names)]),
-        (*names, *(f"rail {name}" for name in own.part_names)),
+        (*names, *(f"{word} {name}" for name in own.part_names)),
     )
 
 

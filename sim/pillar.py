@@ -45,6 +45,8 @@ class PillarBuild:
     pressed, closing : metal of front, rear and outer wall; of the inner wall
     pressed_m, closing_m : their thickness [m]
     soft, soft_m : metal of the foot and how high it reaches [m]; 0 is a pillar of one grade
+    stiffener_m : thickness of a stiffener on the pressed walls of the foot and their flanges [m]; 0 is none
+    stiffener_reach_m : how high it reaches [m]
     thin_m : thinnest sheet under a spot, which sets its strength [m]
     held : the ends whose flanges are welded on
     """
@@ -55,6 +57,8 @@ class PillarBuild:
     closing_m: float = 0.0012
     soft: Metal = field(default_factory=lambda: materials.PATCH_STEEL)
     soft_m: float = 0.0
+    stiffener_m: float = 0.0
+    stiffener_reach_m: float = 0.1
     thin_m: float = 0.0012
     held: tuple[End, ...] = ("foot", "head")
 
@@ -65,6 +69,8 @@ class PillarBuild:
             ("closing_m", 0.0006, 0.006, "1.0 to 1.5 mm is usual"),
             ("thin_m", 0.0006, 0.004, "1.0 to 1.5 mm is usual"),
             ("soft_m", 0.0, 1.0, "0 is a pillar of one grade"),
+            ("stiffener_m", 0.0, 0.004, "0 is none, 1.0 to 2.0 mm is assumed to be usual"),
+            ("stiffener_reach_m", 0.0, 0.4, "0.05 to 0.15 m is assumed to be usual"),
         ):
             value = float(getattr(self, name))
             if not (math.isfinite(value) and low <= value <= high):
@@ -138,11 +144,14 @@ class _Frame:
 
 def _sections(build: PillarBuild) -> tuple[Section, ...]:
     thick = PATCH_M + build.pressed_m
+    foot = build.soft if build.soft_m > 0.0 else build.pressed
+    stiff = Section("pillar, stiffened foot", build.pressed_m + build.stiffener_m, foot, GROUP)
     return (
         Section("pillar, pressed part", build.pressed_m, build.pressed, GROUP),
         Section("pillar, closing part", build.closing_m, build.closing, GROUP),
         Section("pillar, soft foot", build.pressed_m, build.soft, GROUP),
         Section("pillar, striker and hinge patches", thick, build.closing, GROUP),
+        *((stiff,) if build.stiffener_m > 0.0 else ()),
     )
 
 
@@ -151,12 +160,14 @@ def _triangle_sections(mesh: PillarMesh, build: PillarBuild) -> Ints:
     surface = mesh.surface
     out = np.zeros(len(surface.triangles), dtype=np.int64)
     names = np.array(surface.part_names)[surface.triangle_part]
-    low = surface.points[surface.triangles].mean(axis=1)[:, 2] < build.soft_m
+    height = surface.points[surface.triangles].mean(axis=1)[:, 2]
     inner = names == "inner"
     for end in ("foot", "head"):
         mine = surface.nodes[f"{end}_inner"]
         inner |= (names == f"{end}_flange") & np.isin(surface.triangles, mine).all(axis=1)
-    out[low] = 2
+    out[height < build.soft_m] = 2
+    if build.stiffener_m > 0.0:
+        out[height < build.stiffener_reach_m] = 4
     out[inner] = 1
     out[np.char.endswith(names, "_patch")] = 3
     return out

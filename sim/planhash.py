@@ -18,7 +18,19 @@ LATER: dict[type, tuple[str, ...]] = {
     BeltPoint: ("panel",),
     FacePoint: ("panel",),
     Squeeze: ("on",),
-    WholeSide: ("pillar_bow_m", "occupant_gap_m", "occupant_inboard_rad"),
+    WholeSide: (
+        "pillar_bow_m",
+        "occupant_gap_m",
+        "occupant_inboard_rad",
+        "foot_flare_m",
+        "foot_lap_m",
+        "foot_rows",
+        "foot_stiffener_m",
+        "foot_stiffener_reach_m",
+        "rocker_wall_m",
+        "rocker_yield_pa",
+        "rocker_bulkheads",
+    ),
 }
 """Fields that came after the first plans: at their default they do not enter the hash, so it stays."""
 

@@ -7,20 +7,23 @@ same spots, here from flange to wall; the flanges press on the walls and never p
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import ClassVar
 
 import numpy as np
 from numpy.typing import NDArray
 
 from meshes.box import BoxMesh
+from meshes.flanges import WeldPoints
 from meshes.nearest import nearest_on_triangles
-from meshes.pillar import PillarMesh, WeldPoints
+from meshes.pillar import PillarMesh
 from meshes.rail import FRONT_END, REAR_END
 from sim import materials
 from sim.bond import OFFSET, touch_law
 from sim.car import Car
 from sim.materials import Metal
-from sim.pillar import FACE_N_PER_M, SLID_OFF_M, TOUCH_KIND, WELD_KIND, PillarBuild, spot_law
+from sim.pillar import FACE_N_PER_M, SLID_OFF_M, TOUCH_KIND, WELD_KIND, End, PillarBuild, spot_law
 from sim.structure import Bonds, Section, Structure
 
 Floats = NDArray[np.float64]
@@ -37,11 +40,13 @@ class Rail:
     """The rail of a model.
 
     mesh : its box, in the front door's axes;  first, first_triangle : where its nodes and its triangles begin
+    bears : its wall that a tip stands on
     """
 
     mesh: BoxMesh
     first: int
     first_triangle: int
+    bears: ClassVar[str] = "lower"
 
     @property
     def count(self) -> int:
@@ -60,7 +65,7 @@ class Rail:
         return triangles
 
     def seat(self, points: Floats, point: Floats, tip_m: tuple[float, float]) -> tuple[Ints, Floats]:
-        """Return nodes and weights, summing to one, of a tip under the rail.
+        """Return nodes and weights, summing to one, of a tip on the wall that bears it.
 
         Parameters
         ----------
@@ -71,7 +76,7 @@ class Rail:
         spots = np.tile(np.asarray(point, dtype=float), (SEAT_SAMPLES, SEAT_SAMPLES, 1))
         spots[:, :, 0] += tip_m[0] * share[:, None]
         spots[:, :, 1] += tip_m[1] * share[None, :]
-        under = self.mesh.surface.triangles_of("lower") + self.first
+        under = self.mesh.surface.triangles_of(self.bears) + self.first
         triangle, weights, _ = nearest_on_triangles(spots.reshape(-1, 3), points, under)
         nodes, slot = np.unique(under[triangle], return_inverse=True)
         total = np.bincount(slot.ravel(), weights.ravel())
@@ -114,26 +119,40 @@ def rail_structure(car: Car, mesh: BoxMesh, outboard_sign: float) -> Structure:
 def head_on_rail(
     points: Floats, pillar: tuple[PillarMesh, int], rail: tuple[BoxMesh, int], build: PillarBuild
 ) -> Bonds:
-    """Return the spots and the pressure between the pillar's head and the rail.
+    """Return the spots and the pressure between the pillar's head and the rail; as `end_on_member`."""
+    return end_on_member(points, pillar, rail, build, ("head", WALL_OF))
+
+
+def end_on_member(
+    points: Floats,
+    pillar: tuple[PillarMesh, int],
+    member: tuple[BoxMesh, int],
+    build: PillarBuild,
+    lies: tuple[End, Mapping[str, str]],
+) -> Bonds:
+    """Return the spots and the pressure between an end of the pillar and a member of sheet.
 
     Parameters
     ----------
-    points : all nodes, shape (n, 3) [m];  pillar, rail : mesh and first node of each;  build : of the pillar
+    points : all nodes, shape (n, 3) [m];  pillar, member : mesh and first node;  build : of the pillar
+    lies : which end, and the member's wall that each flange lies on
     """
     mesh, first = pillar
     parts = []
     for name, spots in mesh.welds.items():
         end, wall = name.split("_")
-        if end != "head":
+        if end != lies[0]:
             continue
-        under = rail[0].surface.triangles_of(WALL_OF[wall]) + rail[1]
-        parts.append(_spots(points, spots, first, under, spot_law(build)))
+        under = member[0].surface.triangles_of(lies[1][wall]) + member[1]
+        parts.append(spots_on(points, spots, first, under, spot_law(build)))
         parts.append(_touches(points, mesh.surface.nodes[name] + first, spots.away[0], under))
     return Bonds.join(parts)
 
 
-def _spots(points: Floats, spots: WeldPoints, first: int, under: Ints, law: Floats) -> Bonds:
-    """Return one bond per spot, from its flange's triangle to the rail's that lies under it."""
+def spots_on(
+    points: Floats, spots: WeldPoints, first: int, under: Ints, law: Floats, kind: str = WELD_KIND
+) -> Bonds:
+    """Return one bond per spot, from its flange's triangle to the member's that lies under it."""
     own = spots.nodes + first
     places = np.einsum("kc,kci->ki", spots.weights, points[own])
     triangle, weights, _ = nearest_on_triangles(places, points, under)
@@ -144,7 +163,7 @@ def _spots(points: Floats, spots: WeldPoints, first: int, under: Ints, law: Floa
     coefficients[:, 0, 3:] = -_reordered(under[triangle], corners, weights)
     coefficients[:, 1, 4], coefficients[:, 1, 3] = 1.0, -1.0
     coefficients[:, 2, 5], coefficients[:, 2, 3] = 1.0, -1.0
-    return _on_faces(nodes, coefficients, law, WELD_KIND)
+    return _on_faces(nodes, coefficients, law, kind)
 
 
 def _touches(points: Floats, own: Ints, away: Floats, under: Ints) -> Bonds:

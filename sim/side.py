@@ -20,6 +20,7 @@ from meshes.nearest import nearest_on_triangles
 from meshes.occupant import side_occupant
 from meshes.part import MeshError, Surface
 from meshes.rail import rail_of_side
+from meshes.rocker import rocker_of_side
 from meshes.side import MAX_SHEET_NODES, SideMesh, build_side
 from meshes.side_shape import SIDES, SideShape
 from sim.model import INNER_PARTS, DoorModel, Panel, Seat, with_rail
@@ -29,6 +30,8 @@ from sim.pillar import PillarBuild
 from sim.plan import Car
 from sim.problems import PlanError
 from sim.rail import Rail, steel, yields
+from sim.rocker import Rocker
+from sim.rocker import yields as rocker_yields
 from sim.side_model import side_structure
 from sim.standing import side_among
 from sim.structure import Structure
@@ -69,8 +72,13 @@ class SideModel(DoorModel):
     @property
     def whole_count(self) -> int:
         """How many nodes the model has before any sheet has torn."""
-        rail = 0 if self.rail is None else self.rail.count
-        return self.first["pillar"] + self.side.pillar.surface.node_count + rail + self.rigid_count
+        giving = sum(member.count for member in self.giving)
+        return self.first["pillar"] + self.side.pillar.surface.node_count + giving + self.rigid_count
+
+    @property
+    def giving(self) -> tuple[Rail, ...]:
+        """Rail and rocker where they give, in the order of their nodes."""
+        return tuple(member for member in (self.rail, self.rocker) if member is not None)
 
     @property
     def rigid_count(self) -> int:
@@ -80,7 +88,7 @@ class SideModel(DoorModel):
         if fixed is None:
             return body
         aside = len(self.structure.names.get(TAKEN, ()))
-        held = 0 if self.rail is None else int(fixed[self.rail.nodes].all(axis=1).sum())
+        held = sum(int(fixed[member.nodes].all(axis=1).sum()) for member in self.giving)
         return body + int(fixed.all(axis=1).sum()) - aside - held
 
     @cached_property
@@ -93,9 +101,12 @@ class SideModel(DoorModel):
             parts.append(own.triangle_part + len(names))
             names += [f"{word}{name}" for name in own.part_names]
         sheets = np.concatenate(triangles), np.concatenate(parts), tuple(names)
-        if self.rail is not None:
-            return with_rail(self.start.points, *sheets, self.rail)
-        return Surface(self.start.points, *sheets)
+        out = Surface(self.start.points, *sheets)
+        for member, word in ((self.rail, "rail"), (self.rocker, "rocker")):
+            if member is not None:
+                sheets = out.triangles, out.triangle_part, out.part_names
+                out = with_rail(self.start.points, *sheets, member, word)
+        return out
 
     @property
     def hem_length_m(self) -> float:
@@ -105,8 +116,8 @@ class SideModel(DoorModel):
     @property
     def rigid(self) -> Mapping[str, Surface]:
         """Surfaces of the car's body that cannot yield, by name."""
-        gone = "" if self.rail is None else "roof_rail"
-        return {name: member.surface for name, member in self.side.members.items() if name != gone}
+        gone = [name for name, one in (("roof_rail", self.rail), ("rocker", self.rocker)) if one is not None]
+        return {name: member.surface for name, member in self.side.members.items() if name not in gone}
 
     @property
     def inner_nodes(self) -> Ints:
@@ -139,6 +150,8 @@ class SideModel(DoorModel):
 
     def yielding(self, seat: str, panel: str, point: Floats, tip_m: tuple[float, float]) -> Seat | None:
         """Return nodes and weights of a tip on pillar or rail where they give; None on what stands still."""
+        if seat == "rocker" and self.rocker is not None:
+            return self.rocker.seat(self.start.points, point, tip_m)
         walls = ON_PILLAR.get((seat, panel))
         if walls is None:
             return super().yielding(seat, panel, point, tip_m)
@@ -174,6 +187,9 @@ def side_shape(car: Car) -> SideShape:
             shape.pillar,
             spacing_m=min(PILLAR_OVER_DOOR * spacing, COARSEST_PILLAR_M),
             weld_pitch_m=whole.spot_pitch_m,
+            foot_flare_m=whole.foot_flare_m,
+            foot_lap_m=whole.foot_lap_m,
+            foot_rows=whole.foot_rows,
         ),
     )
 
@@ -188,6 +204,8 @@ def pillar_build(car: Car) -> PillarBuild:
         closing_m=whole.pillar_closing_m,
         soft=steel(whole.soft_foot_yield_pa),
         soft_m=whole.soft_foot_m,
+        stiffener_m=whole.foot_stiffener_m,
+        stiffener_reach_m=whole.foot_stiffener_reach_m,
         thin_m=whole.spot_sheet_m,
         held=("foot", "head") if whole.head_held else ("foot",),
     )
@@ -229,7 +247,14 @@ def build_side_model(car: Car) -> SideModel:
             hip_gap_m=whole.occupant_gap_m,
             inboard_rad=whole.occupant_inboard_rad,
         )
-        left = MAX_SHEET_NODES - mesh.sheet_node_count - RIGID_NODES
+        spots = sum(len(item.points) for item in mesh.pillar.welds.values())
+        # a plain foot's and head's spots are in the room left; a flare has more, where the rocker stands still
+        more = spots if whole.foot_flare_m and not rocker_yields(car) else 0
+        left = MAX_SHEET_NODES - mesh.sheet_node_count - RIGID_NODES - more
+        rocker_mesh = (
+            rocker_of_side(shape, left, bulkheads=whole.rocker_bulkheads) if rocker_yields(car) else None
+        )
+        left -= 0 if rocker_mesh is None else rocker_mesh.surface.node_count
         rail_mesh = rail_of_side(shape, left) if yields(car) else None
     except MeshError as error:
         raise PlanError(*_in_plan_words(error)) from error
@@ -238,7 +263,8 @@ def build_side_model(car: Car) -> SideModel:
         mesh, body, rear_body = mesh.mirrored(), body.mirrored(), rear_body.mirrored()
         occupant = tuple(part.mirrored() for part in occupant)
         rail_mesh = None if rail_mesh is None else rail_mesh.mirrored()
-    made = side_structure(car, mesh, pillar_build(car), rail_mesh)
+        rocker_mesh = None if rocker_mesh is None else rocker_mesh.mirrored()
+    made = side_structure(car, mesh, pillar_build(car), rail_mesh, rocker_mesh)
     structure = side_among(
         as_front(made.structure),
         made.first,
@@ -254,15 +280,20 @@ def build_side_model(car: Car) -> SideModel:
     parts = (mesh.front, mesh.rear, mesh.pillar)
     before = sum(len(part.surface.triangles) for part in parts)
     rail = None if rail_mesh is None else Rail(rail_mesh, made.first["rail"], before)
-    return SideModel(
-        car, mesh.front, structure, body, occupant, network, start, mesh, made.first, rear_body, rail=rail
-    )
+    before += 0 if rail is None else len(rail.triangles)
+    rocker = None if rocker_mesh is None else Rocker(rocker_mesh, made.first["rocker"], before)
+    parts_of_it = car, mesh.front, structure, body, occupant, network, start
+    return SideModel(*parts_of_it, mesh, made.first, rear_body, rail=rail, rocker=rocker)
 
 
 def _in_plan_words(error: MeshError) -> tuple[str, str]:
     """Return field and message of a side that cannot be meshed, as a plan calls them."""
     name = error.parameter.rpartition(".")[2]
     if name == "spacing_m":
-        return "car.lattice_spacing_m", "does not suit a whole side; use 0.045 to 0.09 m"
+        words = "0.045 to 0.09 m, and 0.05 or more where rail and rocker both give"
+        return "car.lattice_spacing_m", f"does not suit a whole side; use {words}"
+    if name == "rocker":
+        return "car.whole_side.rocker_wall_m", f"{error.message}; use a larger car.lattice_spacing_m"
     fields = {"weld_pitch_m": "whole_side.spot_pitch_m", "hem_width_m": "hem_width_m"}
+    fields |= {name: f"whole_side.{name}" for name in ("foot_flare_m", "foot_lap_m", "foot_rows")}
     return f"car.{fields.get(name, name)}", f"does not fit this side: {error.parameter} {error.message}"

@@ -2,8 +2,8 @@
 
 The front latch holds the striker on the pillar, the rear hinges hang on its rear wall, and where the doors'
 inner bends rested on a rigid rim they rest on the pillar. All else is as it is for one door: the front
-hinges, the rear latch, rocker, rail and the other pillars stand still. The ties' own offset between door and
-pillar (some 20 mm across the gap) does not turn with the pillar.
+hinges, the rear latch and the other pillars stand still, and rocker and rail where a car gives them no wall.
+The ties' own offset between door and pillar (some 20 mm across the gap) does not turn with the pillar.
 """
 
 from __future__ import annotations
@@ -27,6 +27,7 @@ from sim.joined import Part, first_nodes, joined
 from sim.pillar import PillarBuild, pillar_structure
 from sim.plan import Car
 from sim.rail import head_on_rail, rail_structure
+from sim.rocker import foot_on_rocker, rocker_structure
 from sim.structure import Bonds, Slider, Structure, Tie
 
 Held = TypeVar("Held", Tie, Slider)
@@ -55,16 +56,23 @@ class SideStructure:
 
 
 def side_structure(
-    car: Car, mesh: SideMesh, build: PillarBuild | None = None, rail: BoxMesh | None = None
+    car: Car,
+    mesh: SideMesh,
+    build: PillarBuild | None = None,
+    rail: BoxMesh | None = None,
+    rocker: BoxMesh | None = None,
 ) -> SideStructure:
     """Return both doors and the pillar as one structure; gaps in the bead are the front door's alone.
 
-    ``rail`` is the roof rail where it gives: the pillar's head then hangs on it, else on what stands still.
+    ``rail`` and ``rocker`` are those that give: the pillar's head and foot then hang on them, else on what
+    stands still.
     """
     plain = rear_car(car)
     build = PillarBuild() if build is None else build
     on_rail = rail is not None and "head" in build.held
-    still = replace(build, held=tuple(end for end in build.held if end != "head")) if on_rail else build
+    on_rocker = rocker is not None and "foot" in build.held
+    gone = ("head",) * on_rail + ("foot",) * on_rocker
+    still = replace(build, held=tuple(end for end in build.held if end not in gone)) if gone else build
     parts = [
         Part("front", door_structure(car, mesh.front), mesh.shifts["front"]),
         Part("rear", door_structure(plain, mesh.rear), mesh.shifts["rear"]),
@@ -72,6 +80,8 @@ def side_structure(
     ]
     if rail is not None:
         parts.append(Part("rail", rail_structure(car, rail, mesh.front.outboard_sign), np.zeros(3)))
+    if rocker is not None:
+        parts.append(Part("rocker", rocker_structure(car, rocker, mesh.front.outboard_sign), np.zeros(3)))
     first = first_nodes(parts)
     whole = joined(parts)
     ties = tuple(_hung(tie, whole, mesh.pillar, first["pillar"]) for tie in whole.ties)
@@ -88,6 +98,10 @@ def side_structure(
         assert rail is not None
         ends = (mesh.pillar, first["pillar"]), (rail, first["rail"])
         rests.append(head_on_rail(whole.points, *ends, build))
+    if on_rocker:
+        assert rocker is not None
+        ends = (mesh.pillar, first["pillar"]), (rocker, first["rocker"])
+        rests.append(foot_on_rocker(whole.points, *ends, build))
     keep = ~np.isin(whole.rim, np.concatenate(beside))
     structure = replace(
         whole,

@@ -56,8 +56,8 @@ BLOCKS_M = (0.10, 1.90)  # of the hinge edge, under the rockers, invented
 BAR_N = 1.0e8  # E A of the bars that hold the body's nodes rigid: numerical
 
 RIGID_FROM = 10
-"""Parts 0 front door, 1 rear door, 2 pillar, 3 a rail that gives; rigid members from here on, in order."""
-FRONT, REAR, PILLAR, RAIL = 0, 1, 2, 3
+"""Parts 0 front door, 1 rear door, 2 pillar, 3 and 4 rail and rocker that give; rigid members from here."""
+FRONT, REAR, PILLAR, RAIL, ROCKER = 0, 1, 2, 3, 4
 
 
 def carried_by_door(
@@ -106,9 +106,10 @@ def rigid_of_side(mesh: SideMesh) -> dict[str, Rigid]:
 
 
 def _stands_still(mesh: SideMesh, first: Mapping[str, int]) -> dict[str, Rigid]:
-    """Return the members of a side that stand still: a rail that is sheet is none of them."""
+    """Return the members of a side that stand still: a rail or rocker that is sheet is none of them."""
     members = rigid_of_side(mesh)
-    return {name: one for name, one in members.items() if not ("rail" in first and name == "roof_rail")}
+    gone = {name for word, name in (("rail", "roof_rail"), ("rocker", "rocker")) if word in first}
+    return {name: one for name, one in members.items() if name not in gone}
 
 
 def _hull(axis: int, cuts: Sequence[Cut], sign: float) -> Rigid:
@@ -328,7 +329,7 @@ def _check(mesh: DoorMesh, first: int, word: str) -> Check:
 
 def _row_parts(structure: Structure, first: Mapping[str, int]) -> Ints:
     """Return whose each triangle is, by where its nodes begin, shape (m,)."""
-    parts = {"front": FRONT, "rear": REAR, "pillar": PILLAR, "rail": RAIL}
+    parts = {"front": FRONT, "rear": REAR, "pillar": PILLAR, "rail": RAIL, "rocker": ROCKER}
     starts = sorted((first[word], part) for word, part in parts.items() if word in first)
     slot = np.searchsorted([start for start, _ in starts], structure.triangles[:, 0], side="right") - 1
     out: Ints = np.array([part for _, part in starts], dtype=np.int64)[slot]

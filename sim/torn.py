@@ -19,6 +19,7 @@ PART_WORD = {
     "folding inner": "inner panel",
     "folding pillar": "pillar",
     "folding rail": "roof rail",
+    "folding rocker": "rocker",
 }
 
 

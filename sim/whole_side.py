@@ -24,6 +24,11 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     pillar_pressed_m, pillar_closing_m : thickness of the pillar's pressed part and of its inner wall [m]
     pillar_pressed_yield_pa, pillar_closing_yield_pa : their yield stress [Pa]
     soft_foot_m : how high a softer foot reaches [m], 0 is a pillar of one grade;  soft_foot_yield_pa : of it
+    foot_flare_m : length of rocker the pillar's foot flares over [m], 0 is a foot with no flare
+    foot_lap_m, foot_rows : how far a flared foot laps down over the rocker [m], rows of spots on its flanges
+    foot_stiffener_m, foot_stiffener_reach_m : thickness of a stiffener in the foot [m], 0 is none; its height
+    rocker_wall_m : wall of the rocker, which then gives [m]; 0 is a rocker that stands still
+    rocker_yield_pa : its yield stress [Pa];  rocker_bulkheads : whether it has them under the pillar
     spot_pitch_m : distance between the spots at foot and head [m]
     spot_sheet_m : thinnest sheet under a spot, which sets its strength [m]
     pillar_bow_m : how far the middle of the pillar's inner wall stands inboard of its edges [m]
@@ -61,6 +66,14 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     lies: Lying = "on its wheels"
     stands_on: Support = "wheels"
     car_kg: float = 1400.0  # 1200-1800 kg, from memory
+    foot_flare_m: float = 0.0
+    foot_lap_m: float = 0.08  # assumed
+    foot_rows: int = 2  # from memory
+    foot_stiffener_m: float = 0.0
+    foot_stiffener_reach_m: float = 0.1  # assumed
+    rocker_wall_m: float = 0.0
+    rocker_bulkheads: bool = True
+    rocker_yield_pa: float = 350.0e6  # as the rail's, assumed: press-hardened rockers are 1.0e9
 
 
 SIDE_RANGES: dict[str, tuple[float, float, str]] = {
@@ -73,6 +86,13 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
     "spot_pitch_m": (0.02, 0.12, "spots sit 0.03 to 0.06 m apart"),
     "spot_sheet_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
     "pillar_bow_m": (0.0, 0.04, "0 is flat, 0.01 to 0.02 m a pressed wall"),
+    "foot_flare_m": (0.0, 0.45, "0 is a foot with no flare, 0.2 to 0.3 m is usual"),
+    "foot_lap_m": (0.03, 0.12, "0.06 to 0.1 m, assumed"),
+    "foot_rows": (1, 3, "two rows of spots are usual"),
+    "foot_stiffener_m": (0.0, 0.004, "0 is none, 0.001 to 0.002 m a usual one"),
+    "foot_stiffener_reach_m": (0.0, 0.4, "0.05 to 0.15 m, assumed"),
+    "rocker_wall_m": (0.0, 0.006, "0 is a rocker that stands still, 0.001 to 0.002 m a usual one"),
+    "rocker_yield_pa": (150.0e6, 1.6e9, "350e6 is usual, 1.0e9 press-hardened"),
     "car_kg": (800.0, 3000.0, "1200 to 1800 kg is usual"),
     "occupant_gap_m": (
         0.0,
@@ -84,6 +104,8 @@ SIDE_RANGES: dict[str, tuple[float, float, str]] = {
 }
 """Lowest and highest value of each number of a side, and a word on what is usual."""
 
+THINNEST_ROCKER_M = 0.0005
+
 
 def check_side(side: WholeSide) -> None:
     """Say the first thing that is wrong with a side, if any.
@@ -93,6 +115,11 @@ def check_side(side: WholeSide) -> None:
     PlanError
         Naming the field below ``car.whole_side``, its value and the remedy.
     """
+    if 0.0 < side.rocker_wall_m < THINNEST_ROCKER_M:
+        raise PlanError(
+            "car.whole_side.rocker_wall_m",
+            f"is {side.rocker_wall_m}; use 0, a rocker that stands still, or {THINNEST_ROCKER_M} m and more",
+        )
     for name, (low, high, remedy) in SIDE_RANGES.items():
         value = float(getattr(side, name))
         if math.isfinite(value) and low <= value <= high:

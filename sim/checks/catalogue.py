@@ -28,6 +28,7 @@ from sim.checks import (
     plastic,
     plates,
     rails,
+    rockers,
     runs,
     sections,
     shells,
@@ -185,6 +186,16 @@ def _rails() -> Iterator[Check]:
     yield from _each(family, rails.cut_at_front, ((0.03,), (0.02,)))
 
 
+def _rockers() -> Iterator[Check]:
+    family = "rocker"
+    yield from _each(family, rockers.deflection, ((rockers.CAR_M,), (rockers.FINE_M,)))
+    yield Check(family, rockers.deflection_settles)
+    yield from _each(family, rockers.twist, ((rockers.CAR_M,),))
+    yield from _each(family, rockers.collapse, ((rockers.CAR_M,),))
+    yield from _each(family, rockers.plastic_torque, ((rockers.CAR_M,),))
+    yield from _each(family, rockers.thin_collapse, ((rockers.CAR_M,), (rockers.FINE_M,)))
+
+
 def _seams() -> Iterator[Check]:
     family = "seams"
     function: Callable[..., Row]
@@ -328,6 +339,7 @@ def catalogue() -> tuple[Check, ...]:
         _yielding,
         _pillars,
         _rails,
+        _rockers,
         _seams,
         _tears,
         _rules,

@@ -198,7 +198,7 @@ def part_word(name: str) -> str:
 
 def _thickness(car, layer: str) -> float:
     if layer == "body":
-        return float(car.rail_wall_m)
+        return float(car.rail_wall_m or car.whole_side.rocker_wall_m)
     return float(car.skin_thickness_m if layer == "skin" else car.inner_thickness_m)
 
 

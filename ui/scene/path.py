@@ -139,6 +139,8 @@ def _sheet_of(model) -> Ints:
         sheet[model.first["pillar"] :] = 2 * len(doors)
     if model.rail is not None:
         sheet[model.rail.nodes] = 2 * len(doors) + 1
+    if model.rocker is not None:
+        sheet[model.rocker.nodes] = 2 * len(doors) + 2
     return sheet
 
 

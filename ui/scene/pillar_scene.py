@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -27,6 +29,20 @@ POPPED_RATIO = 1.7
 """A spot that has gone is drawn so much larger, to be told with no colour."""
 
 
+@dataclass(frozen=True)
+class Hung:
+    """Spots on a member that gives: which, nodes and weights under each, their start [m]."""
+
+    spots: Ints
+    nodes: Ints
+    weights: Floats
+    start: Floats
+
+    def places(self, points: Floats) -> Floats:
+        """Return where the member's metal under each spot is [m], shape (k, 3)."""
+        return np.asarray(np.einsum("kc,kci->ki", self.weights, points[self.nodes]))
+
+
 class PillarScene(Walls):
     """All that is drawn of the pillar; ``layers`` maps "pillar" to the drawn things."""
 
@@ -34,7 +50,9 @@ class PillarScene(Walls):
         super().__init__(NAME, "pillar", model, np.asarray(mesh.surface.triangles) + first, rows)
         self.mesh, self.first = mesh, first
         self._make_spots()
-        self._hang_on(model.rail)
+        self.hung = [
+            self._hang_on(end, member) for end, member in (("head", model.rail), ("foot", model.rocker))
+        ]
         self.layers = {self.layer: [self.metal, self.lines, self.spots]}
         self.move(self.start)
 
@@ -60,24 +78,20 @@ class PillarScene(Walls):
     def popped(self) -> NDArray[np.bool_]:
         """Which spots have let go of their flange at the moment shown, shape (spots,)."""
         away = self._spot_places(self.points) - self.spot_start
-        if self.rail is not None:
-            away[self.on_rail] -= self._under(self.points) - self.under_start
+        for hung in self.hung:
+            if hung is not None:
+                away[hung.spots] -= hung.places(self.points) - hung.start
         return np.asarray(np.linalg.norm(away, axis=1) > POPPED_M)
 
-    def _hang_on(self, rail: Rail | None) -> None:
-        """Take over where the head's spots lie on a rail that gives: they go along with it."""
-        self.rail = rail
-        if rail is None:
-            return
+    def _hang_on(self, end: str, member: Rail | None) -> Hung | None:
+        """Return where an end's spots lie on a rail or rocker that gives: they go along with it."""
+        if member is None:
+            return None
         names = [name for name, spots in self.mesh.welds.items() for _ in spots.points]
-        self.on_rail = np.flatnonzero([name.startswith("head") for name in names])
-        places = self.spot_start[self.on_rail]
-        row, self.under_weights, _ = nearest_on_triangles(places, self.start, rail.triangles)
-        self.under_nodes = rail.triangles[row]
-        self.under_start = self._under(self.start)
-
-    def _under(self, points: Floats) -> Floats:
-        return np.asarray(np.einsum("kc,kci->ki", self.under_weights, points[self.under_nodes]))
+        spots = np.flatnonzero([name.startswith(end) for name in names])
+        row, weights, _ = nearest_on_triangles(self.spot_start[spots], self.start, member.triangles)
+        nodes = member.triangles[row]
+        return Hung(spots, nodes, weights, np.einsum("kc,kci->ki", weights, self.start[nodes]))
 
     def move(self, points: Floats, load: Floats | None = None) -> None:
         """Put the pillar where its nodes are [m], shape (n, 3), with its sheets' load."""

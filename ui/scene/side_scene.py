@@ -15,7 +15,7 @@ from ui.scene.inside import Inside
 from ui.scene.metal import Sheet
 from ui.scene.pick import Solid
 from ui.scene.pillar_scene import PillarScene
-from ui.scene.rail_scene import RailScene
+from ui.scene.rail_scene import ROCKER, RailScene
 from ui.scene.seam import COARSE_ROWS, COARSE_SIDES
 
 Floats = NDArray[np.float64]
@@ -33,7 +33,7 @@ HANGS_ON = {
 class SideScene:
     """All that is drawn of a side; what takes a `DoorScene` takes it in its place.
 
-    ``layers`` maps every layer but "occupant" to the drawn things of each; of "body" only a rail that gives.
+    ``layers`` maps every layer but "occupant" to the drawn things of each; of "body" what gives.
     """
 
     def __init__(self, model) -> None:
@@ -63,6 +63,7 @@ class SideScene:
         self.pillar = PillarScene(model, side.pillar, first["pillar"], rows["pillar"])
         self.inside = Inside(model, side)
         rail = () if model.rail is None else (RailScene(model),)
+        rail += () if model.rocker is None else (RailScene(model, ROCKER),)
         self.metal = (*self.doors.values(), self.pillar, *rail)
         self.members = (self.pillar, *rail)
         self.parts = (*self.metal, self.inside)

@@ -17,7 +17,7 @@ Ints = NDArray[np.int64]
 
 
 def metal_now(model: DoorModel, frame: Frame) -> Metal:
-    """Return the metal of a model at a moment: each sheet of a door, pillar and rail are its parts."""
+    """Return the metal of a model at a moment: each sheet of a door, pillar, rail, rocker."""
     whole = np.asarray(model.structure.triangles)
     triangles = whole if frame.triangles is None else np.asarray(frame.triangles)
     return Metal(
@@ -38,4 +38,6 @@ def _parts(model: DoorModel) -> Ints:
         parts.append(np.full(len(side.pillar.surface.triangles), 2 * len(meshes), dtype=np.int64))
     if model.rail is not None:
         parts.append(np.full(len(model.rail.triangles), 2 * len(meshes) + 1, dtype=np.int64))
+    if model.rocker is not None:
+        parts.append(np.full(len(model.rocker.triangles), 2 * len(meshes) + 2, dtype=np.int64))
     return np.concatenate(parts)

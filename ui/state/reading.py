@@ -30,6 +30,7 @@ LEDGER_WORDS = {
     "folding bar": "folding the bar",
     "folding pillar": "folding the pillar",
     "folding rail": "folding the roof rail",
+    "folding rocker": "folding the rocker",
     "seam peel": "peeling the seam",
     "seam slip": "shearing the seam",
     "pads": "pads and seals",
