@@ -248,7 +248,7 @@ def build_side_model(car: Car) -> SideModel:
             inboard_rad=whole.occupant_inboard_rad,
         )
         spots = sum(len(item.points) for item in mesh.pillar.welds.values())
-        # a plain foot's and head's spots are in the room left; a flare has more, where the rocker stands still
+        # a plain foot's and head's spots are in the room left; a flare has more
         more = spots if whole.foot_flare_m and not rocker_yields(car) else 0
         left = MAX_SHEET_NODES - mesh.sheet_node_count - RIGID_NODES - more
         rocker_mesh = (
