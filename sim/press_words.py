@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from sim import outcome
 from sim.record import BASE_GIVING, SEAT_OFF, SEAT_SLIPPING, RamNow
+from sim.stood import base_words
 
 if TYPE_CHECKING:
     from sim.pressing import PressCourse
@@ -30,11 +31,7 @@ def press_sentence(course: PressCourse) -> str:
         why = "The line stood too far off square to what it pressed on"
         why += f"{off}; ease, set it squarer or give it a better grip, press again."
     elif BASE_GIVING in kinds:
-        sink = last.ram.sink_m * 1e3 if last.ram is not None else 0.0
-        why = (
-            f"The base gave before the part did and stands {sink:.0f} mm deep: "
-            "spread the foot or find a stiffer base."
-        )
+        why = base_words(course.run.events, last.ram.sink_m if last.ram is not None else 0.0)
     elif "stalled" in kinds:
         why = "The ram has no more force at this stage."
     elif last.ram is not None:

@@ -36,6 +36,7 @@ from sim.ram import (
 from sim.ram_hold import RamHold, Slipped
 from sim.record import BASE_GIVING, SEAT_OFF, SEAT_SLIPPING, Event, Frame, RamNow, Rung
 from sim.rigid import Barrier
+from sim.stood import ROCKER, foot_gives
 from sim.struts import DENT, FORCE, dent_m, undented
 
 Floats = NDArray[np.float64]
@@ -240,6 +241,11 @@ class PressCourse:
         moved = hold.moved_m(point.state.points, now.line)
         if BASE_GIVING + self.set.foot.word not in seen and hold.base_gives(now, moved):
             events += (self._event(BASE_GIVING, self.set.foot.word, point),)
+        feet = (run.begin.state.points, point.state.points)
+        if BASE_GIVING + ROCKER not in seen and foot_gives(
+            run.model, feet, hold.head_before(), now.line, moved
+        ):
+            events += (self._event(BASE_GIVING, ROCKER, point),)
         if hold.presses(force) and hold.punches(now, force):
             return self._gone_through(point, events)
         if hold.presses(force) and now.foot_margin_rad < 0.0:

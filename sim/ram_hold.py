@@ -200,6 +200,11 @@ class RamHold:
         """Return which stage moves after some travel, from 1."""
         return stage_of(self.ready.move.ram, self.out_m + travel_m) + 1
 
+    def head_before(self) -> Floats:
+        """Return where the head was set, shape (3,) [m]."""
+        place: Floats = self._first_spot.shares @ self._start
+        return place
+
     def base_gives(self, now: RamNow, moved_m: float) -> bool:
         """Tell whether what the ram stands on has moved more than what it pushes, and visibly."""
         foot = self.ready.foot

@@ -27,6 +27,7 @@ MODULES = (
     "tear",
     "builds",
     "pillar",
+    "rocker",
     "surround",
     "standing",
     "side_model",
@@ -40,11 +41,13 @@ MODULES = (
 # the same number under another module's name, or not a number of the metal
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
+    "sim.rocker:WELD_RISE_M", "sim.rocker:FACE_N_PER_M", "sim.rocker:PULL_OUT_M",  # of sim.carcheck, sim.pillar
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
     "sim.ram:LINE_POINTS",  # a grid
     "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
     "sim.standing:RIGID_FROM", "sim.standing:FRONT", "sim.standing:REAR", "sim.standing:PILLAR",
-    "sim.standing:RAIL",  # counts
+    "sim.standing:RAIL", "sim.standing:ROCKER",  # counts
+    "sim.rocker:PRESSURE",  # a column of a bond's law
     # grids of places and looks
     *(f"sim.exposed:{name}" for name in ("GRAIN_M", "ALONG_PIN", "LOOKS_DEG", "LEANS", "ROUND", "ROLLS")),
 }  # fmt: skip

@@ -2,18 +2,23 @@
 
 Sources
 -------
-A smooth head wants a flat spot, which squeezing makes; a ram goes on where the pillar has been cut free:
-common practice, no source.
+A hard foot asks 2.5 times the ram's force of a soft one, or its base gives; a smooth head wants a flat spot,
+which squeezing makes; a ram goes on where the pillar has been cut free: common practice, no source.
 """
+
+from pathlib import Path
 
 import msgspec
 import pytest
 
+import assets
 from sim.plan import BaseSpot, Car, Cut, Ease, PillarSpot, Plan, Press, Ram, Squeeze
+from sim.planfile import load_plan
 from sim.problems import PlanError
 from sim.run import solve_plan
 from sim.whole_side import WholeSide
 
+PLANS = Path(assets.__file__).parent / "plans"
 SOFT = WholeSide(
     pillar_pressed_m=0.0012,
     pillar_closing_m=0.001,
@@ -73,3 +78,38 @@ def test_a_squeeze_on_a_pillar_needs_a_car_with_one():
     with pytest.raises(PlanError) as told:
         solve_plan(Plan(car=Car(lattice_spacing_m=0.09), moves=(Squeeze(on=SPOT),)))
     assert told.value.field == "moves[0].on"
+
+
+@pytest.fixture(scope="module")
+def bases():
+    """Return soft and hard foot, flared over a rocker that gives, pressed at 0.6 m until they yield."""
+    out = {}
+    for name, out_m in (("soft-base", 0.025), ("hard-base", 0.04)):
+        plan = load_plan(PLANS / f"{name}.toml")
+        short = msgspec.structs.replace(plan.moves[-1], extension_m=out_m)
+        out[name] = solved(plan.car, *plan.moves[1:-1], short)[-1]
+    return out
+
+
+def parts(record, kind):
+    return [event.part for frame in record.frames for event in frame.events if event.kind == kind]
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(600)
+def test_a_hard_foot_asks_two_and_a_half_times_as_much_and_its_base_gives(bases):
+    soft, hard = (max(f.force_n for f in bases[name].frames) for name in ("soft-base", "hard-base"))
+    assert hard > 2.5 * soft
+    assert parts(bases["hard-base"], "base giving") == ["rocker"]
+    assert parts(bases["soft-base"], "base giving") == []
+    assert "rocker under the pillar" in bases["hard-base"].result.sentence
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(600)
+def test_on_a_flared_foot_metal_yields_and_spots_hold(bases):
+    for name, folds in (("soft-base", "folding pillar"), ("hard-base", "folding rocker")):
+        books = bases[name].frames[-1].ledger_j
+        folding = {key: value for key, value in books.items() if key.startswith("folding")}
+        assert max(folding, key=folding.get) == folds
+        assert parts(bases[name], "spot popped") == []

@@ -4,6 +4,8 @@ Sections are reckoned here anew: outer walls 150 by 130 mm, a web at 95 mm from 
 between front and rear pillar, loaded at the foot. Formulas from memory; they stand in every handbook.
 """
 
+import dataclasses
+
 import msgspec
 import numpy as np
 import pytest
@@ -16,6 +18,7 @@ from sim.network import Load
 from sim.plan import Car, Plan
 from sim.planhash import plan_sha256
 from sim.problems import PlanError
+from sim.stood import FOOT_RING, foot_gives, foot_way_m
 from sim.whole_side import WholeSide
 
 E_PA, G_PA, YIELD_PA = 210.0e9, 210.0e9 / 2.6, 350.0e6
@@ -186,3 +189,30 @@ def test_bad_numbers_are_named_with_their_remedy(fields, word):
 def test_a_flare_too_short_for_the_foot_is_refused_by_its_field():
     with pytest.raises(PlanError, match=r"car.whole_side.foot_flare_m"):
         build_model(Car(extent="side", lattice_spacing_m=0.08, whole_side=WholeSide(foot_flare_m=0.1)))
+
+
+def test_a_foot_that_turns_takes_a_head_along_by_its_height():
+    """Turned by 0.1 rad about the car's length and shifted 2 mm: 0.6 m up, sin(0.1) 0.6 + 0.002 m."""
+    ring = np.array([[x, y, 0.0] for x in (0.0, 0.1) for y in (0.0, -0.1)])
+    turn = np.array([[1, 0, 0], [0, np.cos(0.1), np.sin(0.1)], [0, -np.sin(0.1), np.cos(0.1)]])
+    middle, out = ring.mean(axis=0), np.array([0.0, 1.0, 0.0])
+    after = (ring - middle) @ turn.T + middle + 0.002 * out
+    head = middle + np.array([0.0, 0.0, 0.6])
+    assert foot_way_m((ring, after), head, out) == pytest.approx(0.6 * np.sin(0.1) + 0.002)
+
+
+def test_a_base_under_the_pillar_gives_when_most_of_the_head_s_way_is_its(side):
+    """What turns the whole side about the foot gives; what moves the head alone does not."""
+    start, out = side.start.points, np.array([0.0, side.outboard_sign, 0.0])
+    ring = side.structure.names[FOOT_RING]
+    middle = start[ring].mean(axis=0)
+    head = middle + np.array([0.0, 0.0, 0.6])
+    turned = start.copy()
+    turned[ring] += 0.05 * (start[ring] - middle)[:, [1]] * [0.0, 0.0, -side.outboard_sign]
+    way = foot_way_m((start[ring], turned[ring]), head, out)
+    assert way == pytest.approx(0.03, rel=0.03)  # 0.05 rad at 0.6 m
+    assert foot_gives(side, (start, turned), head, out, 0.05)
+    assert not foot_gives(side, (start, turned), head, out, 0.07)
+    assert not foot_gives(side, (start, start), head, out, 0.05)
+    rigid = dataclasses.replace(side, rocker=None)
+    assert not foot_gives(rigid, (start, turned), head, out, 0.05)
