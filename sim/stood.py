@@ -3,8 +3,8 @@
 How far what each tip stands on has moved is read along the line of action. The side that is meant to stand is
 the one under the other tip. It is *giving* when it has moved more than the door under the tip that is meant
 to move it, and so far that it can be seen; what a pillar stands on, when more of the head's way comes from
-the foot's moving and turning than from the pillar above. No law and no seat's name comes into it: all are read
-from the metal.
+the foot's moving and turning than from the pillar above. No law and no seat's name comes into it: all are
+read from the metal.
 """
 
 from __future__ import annotations

@@ -41,7 +41,7 @@ MODULES = (
 # the same number under another module's name, or not a number of the metal
 ELSEWHERE = {
     "sim.seam:SEAM_RISE_M", "sim.seam:WELD_RISE_M", "sim.pillar:WELD_RISE_M",  # of sim.carcheck
-    "sim.rocker:WELD_RISE_M", "sim.rocker:FACE_N_PER_M", "sim.rocker:PULL_OUT_M",  # of sim.carcheck, sim.pillar
+    "sim.rocker:WELD_RISE_M", "sim.rocker:FACE_N_PER_M", "sim.rocker:PULL_OUT_M",  # of sim.pillar
     "sim.seam:FIELD_STEP_M", "sim.side_model:SEAT_SPOTS",  # grids
     "sim.ram:LINE_POINTS",  # a grid
     "sim.standing:GRAVITY_M_S2", "sim.standing:BODY_ARM_M",  # of sim.surround
