@@ -58,6 +58,7 @@ _RANGES: dict[str, tuple[float, float]] = {
     "weld_pitch_m": (0.015, 0.12),
     "foot_flare_m": (0.0, 0.45),
     "foot_lap_m": (0.03, 0.12),
+    "foot_rows": (1, 3),
     "striker_height_m": (0.05, 1.1),
     "striker_patch_m": (0.03, 0.3),
     "lower_hinge_height_m": (0.03, 1.1),
@@ -176,7 +177,7 @@ class PillarShape:
         )
 
     def _check_foot(self) -> None:
-        if self.foot_rows not in (1, 2, 3):
+        if self.foot_rows != round(self.foot_rows):
             raise MeshError("foot_rows", f"is {self.foot_rows}; use 1, 2 or 3 rows of spots")
         if self.foot_flare_m:
             least = self.foot_width_m + 2.0 * self.flange_m
@@ -317,5 +318,6 @@ def _patch_sets(made: Walls, patches: Mapping[str, tuple[str, float, float]]) ->
 
 def _require(name: str, value: float, low: float, high: float, remedy: str) -> None:
     """Raise MeshError unless low <= value <= high."""
+    unit = " m" if name.endswith("_m") else ""
     if not (math.isfinite(value) and low - 1e-12 <= value <= high + 1e-12):
-        raise MeshError(name, f"is {value} m, allowed are {low:.4g} to {high:.4g} m; {remedy}")
+        raise MeshError(name, f"is {value}{unit}, allowed are {low:.4g} to {high:.4g}{unit}; {remedy}")

@@ -1905,6 +1905,10 @@
         <translation type="unfinished">Falten der Säule</translation>
     </message>
     <message>
+        <source>folding the rocker</source>
+        <translation type="unfinished">Falten des Schwellers</translation>
+    </message>
+    <message>
         <source>folding the roof rail</source>
         <translation type="unfinished">Falten des Dachholms</translation>
     </message>

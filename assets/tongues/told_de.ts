@@ -1905,6 +1905,14 @@
         <translation type="unfinished">Der Zylinder drückte nie auf etwas</translation>
     </message>
     <message>
+        <source>The rocker under the pillar gave before the pillar folded</source>
+        <translation type="unfinished">Der Schweller unter der Säule gab nach, bevor die Säule sich faltete</translation>
+    </message>
+    <message>
+        <source>cut the foot for relief, or go elsewhere</source>
+        <translation type="unfinished">entlasten Sie den Fuß mit einem Schnitt oder setzen Sie anderswo an</translation>
+    </message>
+    <message>
         <source>The base gave before the part did and stands {length} deep</source>
         <translation type="unfinished">Die Unterlage gab vor dem Teil nach und steht {length} tief</translation>
     </message>

@@ -189,7 +189,7 @@ def _rails() -> Iterator[Check]:
 def _rockers() -> Iterator[Check]:
     family = "rocker"
     yield from _each(family, rockers.deflection, ((rockers.CAR_M,), (rockers.FINE_M,)))
-    yield Check(family, rockers.deflection_settles)
+    yield Check(family, rockers.rocker_bending_settles)
     yield from _each(family, rockers.twist, ((rockers.CAR_M,),))
     yield from _each(family, rockers.collapse, ((rockers.CAR_M,),))
     yield from _each(family, rockers.plastic_torque, ((rockers.CAR_M,),))

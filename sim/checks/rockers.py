@@ -264,7 +264,7 @@ def plastic_torque(spacing_m: float) -> Row:
     )
 
 
-def deflection_settles() -> Row:
+def rocker_bending_settles() -> Row:
     """Return whether the deflection comes nearer on a finer lattice."""
     return settling("rocker held at both ends: deflection at the foot", deflection(CAR_M), deflection(FINE_M))
 
