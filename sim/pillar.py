@@ -69,8 +69,8 @@ class PillarBuild:
             ("closing_m", 0.0006, 0.006, "1.0 to 1.5 mm is usual"),
             ("thin_m", 0.0006, 0.004, "1.0 to 1.5 mm is usual"),
             ("soft_m", 0.0, 1.0, "0 is a pillar of one grade"),
-            ("stiffener_m", 0.0, 0.004, "0 is none, 1.0 to 2.0 mm is assumed to be usual"),
-            ("stiffener_reach_m", 0.0, 0.4, "0.05 to 0.15 m is assumed to be usual"),
+            ("stiffener_m", 0.0, 0.004, "0 is none, 0.001 to 0.002 m a usual one"),
+            ("stiffener_reach_m", 0.0, 0.4, "0.05 to 0.15 m, assumed"),
         ):
             value = float(getattr(self, name))
             if not (math.isfinite(value) and low <= value <= high):

@@ -290,10 +290,12 @@ def _in_plan_words(error: MeshError) -> tuple[str, str]:
     """Return field and message of a side that cannot be meshed, as a plan calls them."""
     name = error.parameter.rpartition(".")[2]
     if name == "spacing_m":
-        words = "0.045 to 0.09 m, and 0.05 or more where rail and rocker both give"
-        return "car.lattice_spacing_m", f"does not suit a whole side; use {words}"
+        return (
+            "car.lattice_spacing_m",
+            "does not suit a whole side; use 0.045 to 0.09 m, and 0.05 or more where rail and rocker both give",
+        )
     if name == "rocker":
-        return "car.whole_side.rocker_wall_m", f"{error.message}; use a larger car.lattice_spacing_m"
+        return "car.whole_side.rocker_wall_m", "leaves it no nodes; use a larger car.lattice_spacing_m"
     fields = {"weld_pitch_m": "whole_side.spot_pitch_m", "hem_width_m": "hem_width_m"}
     fields |= {name: f"whole_side.{name}" for name in ("foot_flare_m", "foot_lap_m", "foot_rows")}
     return f"car.{fields.get(name, name)}", f"does not fit this side: {error.parameter} {error.message}"

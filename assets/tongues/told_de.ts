@@ -3965,6 +3965,58 @@
         <translation type="unfinished">ist {n}; eine ganze Zahl ab 0 verwenden</translation>
     </message>
     <message>
+        <source>rocker weld</source>
+        <translation type="unfinished">Schweißpunkte des Schwellers</translation>
+    </message>
+    <message>
+        <source>pillar, stiffened foot</source>
+        <translation type="unfinished">Säule, versteifter Fuß</translation>
+    </message>
+    <message>
+        <source>folding rocker</source>
+        <translation type="unfinished">Falten des Schwellers</translation>
+    </message>
+    <message>
+        <source>does not suit a whole side; use 0.045 to 0.09 m, and 0.05 or more where rail and rocker both give</source>
+        <translation type="unfinished">passt nicht zu einer ganzen Seite; 0.045 bis 0.09 m verwenden, und 0.05 oder mehr, wo Holm und Schweller beide nachgeben</translation>
+    </message>
+    <message>
+        <source>leaves it no nodes; use a larger car.lattice_spacing_m</source>
+        <translation type="unfinished">lässt ihm keine Knoten; größeres car.lattice_spacing_m verwenden</translation>
+    </message>
+    <message>
+        <source>0 is a foot with no flare, 0.2 to 0.3 m is usual</source>
+        <translation type="unfinished">0 ist ein Fuß, der sich nicht weitet, 0.2 bis 0.3 m ist üblich</translation>
+    </message>
+    <message>
+        <source>two rows of spots are usual</source>
+        <translation type="unfinished">zwei Reihen Schweißpunkte sind üblich</translation>
+    </message>
+    <message>
+        <source>0 is none, 0.001 to 0.002 m a usual one</source>
+        <translation type="unfinished">0 ist keine, 0.001 bis 0.002 m eine übliche</translation>
+    </message>
+    <message>
+        <source>0 is a rocker that stands still, 0.001 to 0.002 m a usual one</source>
+        <translation type="unfinished">0 ist ein Schweller, der stillsteht, 0.001 bis 0.002 m ein üblicher</translation>
+    </message>
+    <message>
+        <source>350e6 is usual, 1.0e9 press-hardened</source>
+        <translation type="unfinished">350e6 ist üblich, 1.0e9 pressgehärtet</translation>
+    </message>
+    <message>
+        <source>is {n}; use 0, a rocker that stands still, or {n2} m and more</source>
+        <translation type="unfinished">ist {n}; 0 verwenden, einen Schweller, der stillsteht, oder {n2} m und mehr</translation>
+    </message>
+    <message>
+        <source>0.05 to 0.15 m, assumed</source>
+        <translation type="unfinished">0.05 bis 0.15 m, angenommen</translation>
+    </message>
+    <message>
+        <source>0.06 to 0.1 m, assumed</source>
+        <translation type="unfinished">0.06 bis 0.1 m, angenommen</translation>
+    </message>
+    <message>
         <source>is {n}; use 0, a rail that stands still, or {n2} m and more</source>
         <translation type="unfinished">ist {n}; 0 verwenden, einen Holm, der stillsteht, oder {n2} m und mehr</translation>
     </message>
@@ -4111,10 +4163,6 @@
     <message>
         <source>does not fit this side: {text}</source>
         <translation type="unfinished">passt nicht zu dieser Seite: {text}</translation>
-    </message>
-    <message>
-        <source>does not suit a whole side; use 0.045 to 0.09 m</source>
-        <translation type="unfinished">passt nicht zu einer ganzen Seite; 0.045 bis 0.09 m verwenden</translation>
     </message>
     <message>
         <source>count is {n}; ask for one run or more</source>
