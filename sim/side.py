@@ -292,7 +292,7 @@ def _in_plan_words(error: MeshError) -> tuple[str, str]:
     if name == "spacing_m":
         return (
             "car.lattice_spacing_m",
-            "does not suit a whole side; use 0.045 to 0.09 m, and 0.05 or more where rail and rocker both give",
+            "does not suit a whole side; use 0.045 to 0.09 m, or 0.05 or more where rail and rocker give",
         )
     if name == "rocker":
         return "car.whole_side.rocker_wall_m", "leaves it no nodes; use a larger car.lattice_spacing_m"

@@ -3977,7 +3977,7 @@
         <translation type="unfinished">Falten des Schwellers</translation>
     </message>
     <message>
-        <source>does not suit a whole side; use 0.045 to 0.09 m, and 0.05 or more where rail and rocker both give</source>
+        <source>does not suit a whole side; use 0.045 to 0.09 m, or 0.05 or more where rail and rocker give</source>
         <translation type="unfinished">passt nicht zu einer ganzen Seite; 0.045 bis 0.09 m verwenden, und 0.05 oder mehr, wo Holm und Schweller beide nachgeben</translation>
     </message>
     <message>
