@@ -64,9 +64,12 @@ def test_hands_swing_the_door_as_far_as_they_are_asked_and_hold_it_there(model, 
     run, result = series[2]
     assert turned(model, run) == pytest.approx(0.8, abs=0.03)
     assert "turned by" in result.sentence
-    # its hinge line leans and a door alone has no check: it falls open, and the hands hold it back by what
-    # it sinks less what drag takes
-    assert result.ledger_j["weight"] < result.ledger_j["work of the tips"] < 0.0
+    # its hinge line leans and a door alone has no check: it falls open, and but for the drag, which grows with
+    # the number of nodes, the hands would only hold it back
+    books = result.ledger_j
+    assert books["weight"] < books["work of the tips"]
+    assert books["work of the tips"] - books["viscous"] == pytest.approx(books["weight"], rel=0.02)
+    assert books["weight"] < -1.0
     assert len(run.frames) > 8  # a swing to be seen
     assert turned(model, series[3][0]) == pytest.approx(0.8, abs=0.03)
 
