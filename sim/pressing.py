@@ -299,13 +299,15 @@ class PressCourse:
 
     def _emit(self, point: Point, grid: int, events: tuple[Event, ...]) -> Frame:
         run, hold = self.run, self.hold
+        went = tuple(Rung(e.part, e.kind, 1.0) for e in events if e.kind == SEAT_SLIPPING)
         if hold.off:
             run.push = None
-            went = tuple(Rung(e.part, e.kind, 1.0) for e in events if e.kind == SEAT_SLIPPING)
             return run.emit(point, None, grid, events, rungs=went)
         now = hold.now(point)
         run.push = RamStands(hold, self.seats, now.line)
-        return run.emit(point, run.push, grid, events, rungs=self._rungs(point, now), ram=now)
+        slipped = {rung.part for rung in went}
+        own = tuple(rung for rung in self._rungs(point, now) if rung.part not in slipped)
+        return run.emit(point, run.push, grid, events, rungs=went + own, ram=now)
 
     def _rungs(self, point: Point, now: RamNow) -> tuple[Rung, ...]:
         """Return the ram's own competitors: slip of head and foot, the base, the ram's force."""

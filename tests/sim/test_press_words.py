@@ -1,12 +1,14 @@
 """What is said of a ram that slipped: first that it slipped, then how far off square it stood."""
 
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
 
 from sim.press_words import off_square_words
-from sim.record import RamNow
+from sim.pressing import PressCourse
+from sim.record import Event, RamNow, Rung
 
 
 def ram(angle_deg, holds_deg, *, rolled=False):
@@ -28,3 +30,16 @@ def ram(angle_deg, holds_deg, *, rolled=False):
 )
 def test_the_angle_is_said_so_that_it_makes_sense(at, said):
     assert off_square_words(at) == said
+
+
+@pytest.mark.parametrize("off", [True, False])
+def test_the_ladder_names_the_head_in_the_moment_it_slips(off):
+    """After the slip nothing presses, so without its own rung the ladder would not know of it."""
+    told = {}
+    run = SimpleNamespace(push=None, emit=lambda *_, **k: told.update(k))
+    hold = SimpleNamespace(off=off, now=lambda _: ram(25.6, 16.7))
+    point = SimpleNamespace(force_n=np.zeros(0))
+    course = SimpleNamespace(run=run, hold=hold, seats=("head", "foot"))
+    course._rungs = lambda at, now: PressCourse._rungs(course, at, now)
+    PressCourse._emit(course, point, 1, (Event("seat slipping", "head", 0.0025, 900.0),))
+    assert told["rungs"] == (Rung("head", "seat slipping", 1.0),)
