@@ -343,13 +343,12 @@ def sentence(answer: Answer) -> str:
     begin += "ith what is not known well varied, "
     if top.word in (NOT_SETTLED, TOO_FEW):
         rivals = [GIVE_WORDS.get(item.what, "nothing") for item in answer.first if item.count]
-        what = f"what gives first is {NOT_SETTLED}"
-        so_far = ""
-        if top.word == TOO_FEW:
-            what, so_far = "the runs are too few to say what gives first", "so far "
-        each = " each time" if so_far and top.count == top.total else ""
-        if rivals:
-            what += f" ({so_far}{' or '.join(rivals)}{each})"
+        named = " or ".join(rivals) or "nothing yet"
+        what = f"what gives first is {NOT_SETTLED}" + (f" ({named})" if rivals else "")
+        if top.word == TOO_FEW and top.count == top.total:
+            what = f"the runs are too few to say what gives first (so far {named} each time)"
+        elif top.word == TOO_FEW:
+            what = f"the runs are too few to say what gives first (so far {named})"
     elif top.what == NOTHING_GAVE:
         what = f"nothing gives, {top.word}"
     else:

@@ -2417,6 +2417,62 @@
         <translation type="unfinished">enthalten keinen Druck, es gibt also nichts zu sagen; ein Spreizen oder Quetschen anfügen</translation>
     </message>
     <message>
+        <source>too few runs</source>
+        <translation type="unfinished">zu wenige Rechnungen</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation type="unfinished">noch nichts</translation>
+    </message>
+    <message>
+        <source>the runs are too few to say what gives first (so far {what})</source>
+        <translation type="unfinished">die Rechnungen sind zu wenige, um zu sagen, was zuerst nachgibt (bisher {what})</translation>
+    </message>
+    <message>
+        <source>drag took {share} of the work: forces are that much too high</source>
+        <translation type="unfinished">die Dämpfung nahm {share} der Arbeit: um so viel sind die Kräfte zu hoch</translation>
+    </message>
+    <message>
+        <source>sent to {printer}</source>
+        <translation type="unfinished">gesendet an {printer}</translation>
+    </message>
+    <message>
+        <source>The pillar between the doors as a box of sheet on its foot and head, weld by weld; the roof rail as one, where a car is told to have it give</source>
+        <translation type="unfinished">Die Säule zwischen den Türen als Blechkasten auf Fuß und Kopf, Punkt für Punkt geschweißt; der Dachholm ebenso, wo ein Auto ihn nachgeben lässt</translation>
+    </message>
+    <message>
+        <source>Rams with heads, feet and stages: the line between their ends, friction, bases that dent; bars of hand tools as levers</source>
+        <translation type="unfinished">Rettungszylinder mit Köpfen, Füßen und Stufen: die Linie zwischen ihren Enden, Reibung, Auflager, die sich eindrücken; Stangen von Handwerkzeug als Hebel</translation>
+    </message>
+    <message>
+        <source>Cuts that part sheet and leave raw edges; what blades can reach, and what is seen</source>
+        <translation type="unfinished">Schnitte, die Blech trennen und rohe Kanten lassen; was Klingen erreichen und was man sieht</translation>
+    </message>
+    <message>
+        <source>Weight, ground, wheels and blocks: a freed door drops, swings on its check, and carries load where it touches</source>
+        <translation type="unfinished">Gewicht, Boden, Räder und Klötze: eine befreite Tür sackt ab, schwingt gegen ihren Türfeststeller und trägt, wo sie aufliegt</translation>
+    </message>
+    <message>
+        <source>Room from metal to a seated person of three sizes, and the width left to bring them out by: distances, nothing else</source>
+        <translation type="unfinished">Der Abstand vom Metall zu einem sitzenden Menschen in drei Größen und die Breite, durch die man ihn herausbringt: Abstände, sonst nichts</translation>
+    </message>
+    <message>
+        <source>Trim, seals, panes and restraint parts as things that are there or gone and hide what is behind; they carry nothing</source>
+        <translation type="unfinished">Verkleidung, Dichtungen, Scheiben und Rückhalteteile als Dinge, die da sind oder nicht und verdecken, was dahinter liegt; sie tragen nichts</translation>
+    </message>
+    <message>
+        <source>Rust, the strength of trim, glass and seals, and what a restraint part does when it fires</source>
+        <translation type="unfinished">Rost, die Festigkeit von Verkleidung, Glas und Dichtungen, und was ein Rückhalteteil tut, wenn es auslöst</translation>
+    </message>
+    <message>
+        <source>Front and rear pillar, roof panel and floor as metal that yields: they stand still; so do rail and rocker, unless a car says that they give</source>
+        <translation type="unfinished">Vordere und hintere Säule, Dach und Boden als Metall, das fließt: sie stehen still; ebenso Dachholm und Schweller, wenn ein Auto nicht sagt, dass sie nachgeben</translation>
+    </message>
+    <message>
+        <source>Hands, weight and noise of a tool, and the team: hands-on practice teaches them</source>
+        <translation type="unfinished">Hände, Gewicht und Lärm eines Geräts, und die Mannschaft: das lehrt die praktische Übung</translation>
+    </message>
+    <message>
         <source>the runs are too few to say what gives first (so far {what} each time)</source>
         <translation type="unfinished">die Rechnungen sind zu wenige, um zu sagen, was zuerst nachgibt (bisher jedes Mal {what})</translation>
     </message>
@@ -9025,8 +9081,8 @@
         <translation type="unfinished">Was Szenarien ergaben</translation>
     </message>
     <message>
-        <source>A teaching model of one invented door. It shows order and direction: which part gives first, and which way the metal goes. It is not a real car, and forces of whole doors are estimates. Local procedure and hands-on practice with a licensed instructor come first</source>
-        <translation type="unfinished">Ein Lehrmodell einer erfundenen Tür. Es zeigt Reihenfolge und Richtung: welches Teil zuerst nachgibt, und wohin das Metall geht. Es ist kein echtes Auto, und Kräfte ganzer Türen sind Schätzungen. Örtliche Vorschrift und praktische Übung mit zugelassener Lehrkraft gehen vor</translation>
+        <source>A teaching model of the side of one invented car: two doors on three pillars, and a person inside. It shows order and direction: which part gives first, and which way the metal goes. It is not a real car, and forces of whole doors are estimates. Local procedure and hands-on practice with a licensed instructor come first</source>
+        <translation type="unfinished">Ein Lehrmodell der Seite eines erfundenen Autos: zwei Türen an drei Säulen und ein Mensch darin. Es zeigt Reihenfolge und Richtung: welches Teil zuerst nachgibt, und wohin das Metall geht. Es ist kein echtes Auto, und Kräfte ganzer Türen sind Schätzungen. Örtliche Vorschrift und praktische Übung mit zugelassener Lehrkraft gehen vor</translation>
     </message>
     <message>
         <source>Outer skin, inner panel and shut face as sheets of metal that stretch, bend, yield and keep their creases</source>

@@ -64,7 +64,7 @@ def test_hands_swing_the_door_as_far_as_they_are_asked_and_hold_it_there(model, 
     run, result = series[2]
     assert turned(model, run) == pytest.approx(0.8, abs=0.03)
     assert "turned by" in result.sentence
-    # its hinge line leans and a door alone has no check: it falls open, and but for the drag, which grows with
+    # its hinge line leans and a door alone has no check: it falls open, and but for drag, which grows with
     # the number of nodes, the hands would only hold it back
     books = result.ledger_j
     assert books["weight"] < books["work of the tips"]
