@@ -25,6 +25,7 @@ from ui.state.chances import Chances, Wish, progress_words
 from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
 from ui.state.locks import ASK_FIRST, MAP
+from ui.state.ready_plans import ACTION as READY
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS
 from ui.teaching import Teaching
@@ -142,6 +143,8 @@ class Acting:
         if self.see is not None:
             plain |= self.see.actions()
         plain |= self.more
+        if name.startswith(READY):
+            plain[name] = lambda: self.filing.show_ready_file(name.removeprefix(READY))
         if name in plain:
             plain[name]()
         elif side is not None:

@@ -17,6 +17,7 @@ from ui.panels.sheets import PictureSheet
 from ui.refusal import one_sentence, told_in_window
 from ui.showing import Showing, alike
 from ui.state import settings as remembered
+from ui.state.ready_plans import ready_path, told
 from ui.state.session import Session
 from ui.state.tongue import TONGUES, tr
 
@@ -145,6 +146,16 @@ class Filing:
         self.session.selection.select_move(0)
         self.session.document.commit(wanted, words[name])
         self._showing.later("plan")
+
+    def show_ready_file(self, name: str) -> None:
+        """Show one of all ready plans, by its file's name: a step of the history, so that no work is lost."""
+        from ui import files
+
+        plan, _ = files.read(ready_path(name))
+        self.session.selection.select_move(0)
+        self.session.document.commit(plan, f"Ready plan: {plan.title}")
+        self._showing.later("plan")
+        self.window.notice.say(told(name))
 
     def open(self, path: Path) -> bool:
         """Show the plan in a file; return False, having said why, where it cannot be."""

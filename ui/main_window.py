@@ -29,6 +29,7 @@ from ui.panels.notice import NoticeBar
 from ui.panels.pieces import FittedLabel, button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
+from ui.panels.ready_menus import lessons_menu, plans_menu
 from ui.panels.room import first_size
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
@@ -44,7 +45,6 @@ from ui.state.actions import (
     SHUT_PREFIX,
     STEER,
 )
-from ui.state.lesson_file import ready_titles
 from ui.state.tongue import caution, tr
 from ui.state.view_options import ViewOptions
 
@@ -209,19 +209,14 @@ class MainWindow(QMainWindow):
                 self.recent_menu = QMenu(tr("Recent plans"), self)
                 menu.insertMenu(self.actions_by_name["save"], self.recent_menu)
             if title == "Teach":
-                self._list_lessons(menu)
+                menu.insertMenu(self.actions_by_name["lesson_open"], lessons_menu(self, self._action))
             if title == "Plan":
                 self.steps_menu = QMenu(tr("Back to a moment of the work"), self)
                 self._steps = QActionGroup(self.steps_menu)
                 menu.insertMenu(self.actions_by_name["run"], self.steps_menu)
+                menu.insertMenu(self.actions_by_name["edge"], plans_menu(self, self._action))
         for name, action in self.actions_by_name.items():
             action.setCheckable(name in CHECKED or name.startswith(SHUT_PREFIX))
-
-    def _list_lessons(self, menu: QMenu) -> None:
-        lessons = QMenu(tr("Ready lessons"), self)
-        for name, title in ready_titles():
-            lessons.addAction(self._action(f"lesson_{name}", title, ""))
-        menu.insertMenu(self.actions_by_name["lesson_open"], lessons)
 
     def _action(self, name: str, words: str, keys: str) -> QAction:
         action = QAction(tr(words), self)

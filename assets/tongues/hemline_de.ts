@@ -1217,6 +1217,14 @@
         <translation type="unfinished">Die Tür wird aufgebaut …</translation>
     </message>
     <message>
+        <source>Ready plans</source>
+        <translation type="unfinished">Fertige Pläne</translation>
+    </message>
+    <message>
+        <source>Single plans</source>
+        <translation type="unfinished">Einzelne Pläne</translation>
+    </message>
+    <message>
         <source>Ready lessons</source>
         <translation type="unfinished">Fertige Lektionen</translation>
     </message>

@@ -387,3 +387,24 @@ def _middle(model):
     points = model.start.points[model.pillar_triangles].reshape(-1, 3)
     low = points[(points[:, 2] > 0.2) & (points[:, 2] < 0.4)]
     return low[:, 0].mean(), low[:, 1].max(), 0.3
+
+
+def test_a_ready_plan_is_found_in_the_menu_by_mouse_and_by_its_words_with_keys(hand):
+    window = hand.app.window
+    hand.do("key", "ctrl+f")
+    hand.do("type", "--delay", 25, "grooved head")
+    hand.do("key", "Return")
+    hand.qtbot.waitUntil(lambda: hand.app.session.plan.title == "A grooved head", timeout=5_000)
+    plan_menu = window.actions_by_name["undo"].associatedObjects()
+    bar = window.menuBar()
+    entry = next(action for action in bar.actions() if action.menu() in plan_menu)
+    hand.click(bar, bar.actionGeometry(entry).center())
+    menu = entry.menu()
+    for title in ("Ready plans", "The pinch that came back", "Squeezed, then spread"):
+        action = next(one for one in menu.actions() if one.text() == title)
+        hand.click(menu, menu.actionGeometry(action).center())
+        menu = action.menu() or menu
+    hand.qtbot.waitUntil(lambda: hand.app.session.plan.title == "Squeezed, then spread", timeout=5_000)
+    assert "The pinch that came back" in window.notice.words.text()
+    hand.do("key", "ctrl+z")
+    hand.qtbot.waitUntil(lambda: hand.app.session.plan.title == "A grooved head", timeout=5_000)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from ui.state.actions import HANDS, MENUS, SAME_KEYS, SEPARATOR, STEER, STEERING
+from ui.state.ready_plans import ACTION, groups
 from ui.state.tongue import tr
 
 OTHER_WORDS: dict[str, str] = {
@@ -115,11 +116,11 @@ class Entry:
 
 
 def entries(more: Iterable[tuple[str, str]] = ()) -> tuple[Entry, ...]:
-    """Return every action there is, in the order of the menus.
+    """Return every action there is, in the order of the menus, then what is in no table: what comes ready.
 
     Parameters
     ----------
-    more : name and words of actions that are in no table (the ready lessons)
+    more : name and words of the ready lessons' actions
     """
     found = [
         Entry(name, tr(words), keys_of(name, keys), tr(menu), _others(name, words))
@@ -128,7 +129,16 @@ def entries(more: Iterable[tuple[str, str]] = ()) -> tuple[Entry, ...]:
         if name != SEPARATOR
     ]
     found += [Entry(name, words, (), "Ready lessons", "lesson course") for name, words in more]
+    found += [
+        Entry(f"{ACTION}{name}", title, (), "Ready plans", f"plan scenario example {_plain(group.title)}")
+        for group in groups()
+        for name, title in group.plans
+    ]
     return tuple(found)
+
+
+def _plain(words: str) -> str:
+    return words.lower().replace(":", " ").replace(",", " ")
 
 
 def _others(name: str, words: str) -> str:
@@ -156,7 +166,7 @@ def find(text: str, among: Sequence[Entry]) -> tuple[Entry, ...]:
 def _rank(entry: Entry, wanted: Sequence[str]) -> int | None:
     """Return how far the words typed are from an action, 0 the nearest; None where one leads elsewhere."""
     worst = 0
-    own = entry.words.lower().replace(":", " ").replace(",", " ").split()
+    own = _plain(entry.words).split()
     others = f"{entry.others} {entry.menu.lower()}".split()
     for word in wanted:
         if any(one.startswith(word) for one in own):

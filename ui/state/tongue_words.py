@@ -57,7 +57,17 @@ def speaks(text: str) -> bool:
 
 def tables() -> tuple[str, ...]:
     """Return the words of the tables that the window shows: actions, hands, layers, colours and so on."""
-    from ui.state import actions, car_fields, measuring, practice, questions, seeing, stops, tool_list
+    from ui.state import (
+        actions,
+        car_fields,
+        measuring,
+        practice,
+        questions,
+        ready_plans,
+        seeing,
+        stops,
+        tool_list,
+    )
     from ui.state.locks import LOCK_WORDS
     from ui.state.reading import LEDGER_WORDS
     from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS
@@ -73,6 +83,6 @@ def tables() -> tuple[str, ...]:
         tool_list.TOOL_WORDS,
     ):  # fmt: skip
         found += words.values()
-    found += [*questions.ASKED, questions.WHY_OWN, *questions.WAYS]
+    found += [*questions.ASKED, questions.WHY_OWN, *questions.WAYS, ready_plans.SINGLE]
     found += [field.words for field in (car_fields.BUILD, *car_fields.FIELDS)]
     return tuple(dict.fromkeys(word for word in found if speaks(word)))
