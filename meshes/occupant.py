@@ -8,6 +8,7 @@ so a real occupant may well be larger. Sizes not taken from there are marked "as
 from __future__ import annotations
 
 import dataclasses
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -68,6 +69,8 @@ ARM_RADIUS_M = 0.050
 """Assumed: an upper arm of some 0.31 m girth."""
 LEG_RADIUS_M = 0.055
 """Assumed: a calf of some 0.35 m girth."""
+STEEPEST_LEG_RATIO = 0.985
+"""Assumed: drop over length of a lower leg that hangs from too high a seat: 10 degrees off the vertical."""
 KNEE_SETBACK_M = 0.060
 """Assumed: axis of the knee behind its front."""
 
@@ -207,15 +210,16 @@ def side_occupant(
     if not (np.isfinite(lean) and 0.0 <= lean <= MAX_LEAN_RAD):
         raise MeshError("lean_rad", f"is {lean} rad, allowed are 0 to {MAX_LEAN_RAD:.4g} rad (60 degrees)")
     back = side.rear_hip_x_m if seat == "rear" else 0.0
+    body = BODY_SIZES[size]
     pose = Posture(
         hip_x_m=Posture.hip_x_m + back,
         hip_z_m=side.hip_height_m - side.sill_height_m,
         torso_angle_rad=lean,
-        heel_drop_m=side.heel_drop_m,
+        heel_drop_m=min(side.heel_drop_m, _longest_drop_m(body, Posture.thigh_angle_rad)),
         hip_gap_m=hip_gap_m,
         torso_inboard_rad=inboard_rad,
     )
-    return seated_occupant(side.front, BODY_SIZES[size], pose)
+    return seated_occupant(side.front, body, pose)
 
 
 def part_clearance(
@@ -274,10 +278,9 @@ def _legs(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]:
     """Return pelvis, near thigh and near lower leg."""
     radius = 0.5 * body.thigh_clearance_m
     side = np.array([0.0, 0.5 * body.hip_breadth_m - radius, 0.0])
-    thigh_length = body.buttock_knee_m - radius - KNEE_SETBACK_M
     forward = np.array([-np.cos(pose.thigh_angle_rad), 0.0, np.sin(pose.thigh_angle_rad)])
-    knee = hip + side + thigh_length * forward
-    shin_length = body.popliteal_height_m + radius
+    knee = hip + side + _thigh_length_m(body) * forward
+    shin_length = _shin_length_m(body)
     drop = knee[2] - (hip[2] - pose.heel_drop_m)
     if not 0.0 < drop < shin_length:
         raise MeshError(
@@ -291,6 +294,20 @@ def _legs(body: BodySize, pose: Posture, hip: FloatArray) -> list[Capsule]:
         Capsule("near_thigh", hip + side, knee, radius),
         Capsule("near_lower_leg", knee, knee + (shin_length - LEG_RADIUS_M) * toward, LEG_RADIUS_M),
     ]
+
+
+def _longest_drop_m(body: BodySize, thigh_angle_rad: float) -> float:
+    """Return how far below the hip [m] a heel can reach; a short leg stays off a low floor."""
+    knee_m = _thigh_length_m(body) * math.sin(thigh_angle_rad)
+    return STEEPEST_LEG_RATIO * _shin_length_m(body) - knee_m
+
+
+def _thigh_length_m(body: BodySize) -> float:
+    return body.buttock_knee_m - 0.5 * body.thigh_clearance_m - KNEE_SETBACK_M
+
+
+def _shin_length_m(body: BodySize) -> float:
+    return body.popliteal_height_m + 0.5 * body.thigh_clearance_m
 
 
 def clearance(points: npt.ArrayLike, capsules: tuple[Capsule, ...]) -> FloatArray:

@@ -6,14 +6,27 @@ NATICK/TR-15/007; percentiles of its public data (4082 men, 1986 women), in mill
 
 from __future__ import annotations
 
+import itertools
+
 import numpy as np
 import pytest
 import trimesh
 
 from meshes import occupant
 from meshes.door import DoorMesh, DoorShape
-from meshes.occupant import BODY_SIZES, Capsule, Posture, clearance, seated_occupant, sheet_clearance
+from meshes.occupant import (
+    BODY_SIZES,
+    MAX_LEAN_RAD,
+    SEATS,
+    Capsule,
+    Posture,
+    clearance,
+    seated_occupant,
+    sheet_clearance,
+    side_occupant,
+)
 from meshes.part import MeshError
+from meshes.side_shape import SIDES
 
 ANSUR_II_MM = {  # sitting height, eye, shoulder, elbow, hip, bideltoid, buttock-knee, popliteal, thigh
     "male_p5": (860, 750, 552, 197, 333, 459, 569, 390, 157),
@@ -255,3 +268,31 @@ def test_what_cannot_be_is_refused_by_name(call: object, parameter: str) -> None
     with pytest.raises(MeshError) as caught:
         call()  # type: ignore[operator]
     assert caught.value.parameter == parameter
+
+
+@pytest.mark.parametrize("lean_rad", [0.0, Posture.torso_angle_rad, MAX_LEAN_RAD])
+def test_everybody_sits_in_every_seat_of_every_car(lean_rad: float) -> None:
+    for shape, size, seat in itertools.product(SIDES, BODY_SIZES, SEATS):
+        side = SIDES[shape]
+        part = named(side_occupant(side, size=size, seat=seat, lean_rad=lean_rad))
+        leg, thigh = part["near_lower_leg"], part["near_thigh"]
+        down = (leg.end - leg.start) / np.linalg.norm(leg.end - leg.start)
+        sole_z = leg.end[2] + leg.radius_m * down[2]
+        floor_z = side.hip_height_m - side.sill_height_m - side.heel_drop_m
+        # a foot on the floor, or hanging over it by less than a shoe's sole: common practice, no source
+        assert floor_z - 1e-12 <= sole_z < floor_z + 0.03, (shape, size, seat)
+        length_m = np.linalg.norm(leg.end - leg.start) + leg.radius_m
+        popliteal_m = BODY_SIZES[size].popliteal_height_m  # ANSUR II, NATICK/TR-15/007
+        np.testing.assert_allclose(length_m, popliteal_m + thigh.radius_m, rtol=0, atol=1e-12)
+
+
+def test_only_the_short_leg_in_the_tall_car_hangs() -> None:
+    hanging = []
+    for shape, size in itertools.product(SIDES, BODY_SIZES):
+        side = SIDES[shape]
+        leg = named(side_occupant(side, size=size))["near_lower_leg"]
+        down = (leg.end - leg.start) / np.linalg.norm(leg.end - leg.start)
+        sole_z = leg.end[2] + leg.radius_m * down[2]
+        if sole_z > side.hip_height_m - side.sill_height_m - side.heel_drop_m + 1e-9:
+            hanging.append((shape, size))
+    assert hanging == [("tall car", "female_p5")]
