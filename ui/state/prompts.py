@@ -39,6 +39,7 @@ IS_IT_NEEDED = (
     "lead allow it."
 )
 BLADES_WENT = "The blades went where it still hid."
+BLOCKS = "on blocks"
 FORCE = (Spread, Squeeze, Press, Flex, Cut, CutSpread)
 TEARS = ("skin tearing", "tip shearing through", "cut open", "cut short")
 LOOSE = ("latch free", "striker out", "hinge free", "grounded")
@@ -74,11 +75,11 @@ def hazards_of(plan: Plan, index: int) -> tuple[str, ...]:
         found.append("sharp edges")
     if isinstance(move, Spread | Squeeze | Press | Flex | CutSpread):
         found.append("stored energy")
-    if side and _near_glass(move) and not _stripped(plan, before, "glass"):
+    if _near_glass(move) and not (side and _stripped(plan, before, "glass")):
         found.append("glass")
     if isinstance(move, Hold):
         found.append("swinging door")
-    if isinstance(move, Support) or (side and forces(move) and not _on_blocks(before)):
+    if isinstance(move, Support) or (side and forces(move) and _stands(plan, before) != BLOCKS):
         found.append("stability")
     return tuple(dict.fromkeys(found))
 
@@ -109,20 +110,24 @@ def _stripped(plan: Plan, before: Iterable[Move], what: str) -> bool:
     return not getattr(whole, what) or any(what in move.what for move in before if isinstance(move, Strip))
 
 
-def _on_blocks(before: Iterable[Move]) -> bool:
-    supports = [move for move in before if isinstance(move, Support)]
-    return bool(supports) and supports[-1].on == "blocks"
+def _stands(plan: Plan, before: Iterable[Move]) -> str:
+    """Return what the car stands on: as the last support left it, else as the plan has it from the start."""
+    supports = [move.on for move in before if isinstance(move, Support)]
+    whole = plan.car.whole_side
+    if (supports[-1] if supports else whole.stands_on) == "blocks":
+        return BLOCKS
+    return "on its wheels alone" if whole.lies == "on its wheels" else "on its side, on no blocks"
 
 
 def before_force(plan: Plan, index: int) -> tuple[str, ...]:
     """Return what to have looked at before the first force, each with what the plan itself says of it."""
     before = plan.moves[:index]
     side = plan.car.extent == "side"
-    blocks = "on blocks in this plan" if _on_blocks(before) else "on its wheels alone in this plan"
+    stands = f"{_stands(plan, before)} in this plan"
     trim = "stripped in this plan" if _stripped(plan, before, "trim") else "not stripped in this plan"
     glass = "off in this plan" if _stripped(plan, before, "glass") else "still in, in this plan"
     return (
-        f"car stable{f' ({blocks})' if side else ''}",
+        f"car stable{f' ({stands})' if side else ''}",
         "energy isolated",
         f"glass handled{f' ({glass})' if side else ''}",
         f"trim stripped{f' ({trim})' if side else ''}",

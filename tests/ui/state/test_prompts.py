@@ -16,6 +16,7 @@ from sim.plan import (
     Car,
     Cut,
     Ease,
+    Flex,
     Hold,
     Plan,
     Press,
@@ -23,6 +24,7 @@ from sim.plan import (
     Strip,
     Support,
 )
+from sim.whole_side import WholeSide
 from ui.state.answers import DoorReady, Ended
 from ui.state.describing import described
 from ui.state.prompts import IS_IT_NEEDED, before_force, first_force, hazards_of, plan_hazards, prompts
@@ -59,6 +61,22 @@ def test_each_type_of_move_brings_its_own_hazard():
     assert "stability" in of(Support(), Support(on="wheels"), Spread())
     assert of(Ease()) == ()
     assert of(Spread(), car=Car()) == ("stored energy",)
+
+
+def test_a_car_that_starts_on_blocks_is_told_so_and_one_on_its_side_is_not_told_of_wheels():
+    blocks = Car(extent="side", whole_side=WholeSide(stands_on="blocks"))
+    assert "stability" not in of(Spread(), car=blocks)
+    assert "stability" in of(Support(on="wheels"), Spread(), car=blocks)
+    assert "(on blocks in this plan)" in before_force(Plan(car=blocks, moves=(Spread(),)), 0)[0]
+    lying = Car(extent="side", whole_side=WholeSide(lies="this side up"))
+    assert "on its side, on no blocks" in before_force(Plan(car=lying, moves=(Spread(),)), 0)[0]
+    assert "stability" in of(Spread(), car=lying)
+
+
+def test_a_bar_on_the_frame_or_a_spread_at_the_belt_of_a_single_door_is_told_of_glass():
+    assert "glass" in of(Flex(), car=Car())
+    assert "glass" in of(Spread(door=BeltPoint()), car=Car())
+    assert "glass" not in of(Spread(), car=Car())
 
 
 def test_every_hazard_has_its_card_and_the_caution_its_sign():
