@@ -39,7 +39,7 @@ IS_IT_NEEDED = (
     "lead allow it."
 )
 BLADES_WENT = "The blades went where it still hid."
-BLOCKS = "on blocks"
+BLOCKS = "on blocks in this plan"
 FORCE = (Spread, Squeeze, Press, Flex, Cut, CutSpread)
 TEARS = ("skin tearing", "tip shearing through", "cut open", "cut short")
 LOOSE = ("latch free", "striker out", "hinge free", "grounded")
@@ -116,14 +116,16 @@ def _stands(plan: Plan, before: Iterable[Move]) -> str:
     whole = plan.car.whole_side
     if (supports[-1] if supports else whole.stands_on) == "blocks":
         return BLOCKS
-    return "on its wheels alone" if whole.lies == "on its wheels" else "on its side, on no blocks"
+    if whole.lies == "on its wheels":
+        return "on its wheels alone in this plan"
+    return "on its side, on no blocks in this plan"
 
 
 def before_force(plan: Plan, index: int) -> tuple[str, ...]:
     """Return what to have looked at before the first force, each with what the plan itself says of it."""
     before = plan.moves[:index]
     side = plan.car.extent == "side"
-    stands = f"{_stands(plan, before)} in this plan"
+    stands = _stands(plan, before)
     trim = "stripped in this plan" if _stripped(plan, before, "trim") else "not stripped in this plan"
     glass = "off in this plan" if _stripped(plan, before, "glass") else "still in, in this plan"
     return (
