@@ -4809,6 +4809,10 @@
         <translation type="unfinished">Schritt {n}</translation>
     </message>
     <message>
+        <source>Sharp edges: {n}</source>
+        <translation type="unfinished">Scharfe Kanten: {n}</translation>
+    </message>
+    <message>
         <source>Metal to occupant: {length}</source>
         <translation type="unfinished">Metall zum Insassen: {length}</translation>
     </message>
@@ -6299,6 +6303,14 @@
     <message>
         <source>on blocks in this plan</source>
         <translation type="unfinished">in diesem Plan auf Klötzen</translation>
+    </message>
+    <message>
+        <source>on its side, on no blocks in this plan</source>
+        <translation type="unfinished">auf der Seite, in diesem Plan nicht unterbaut</translation>
+    </message>
+    <message>
+        <source>One of {n} ready plans of “{text}”</source>
+        <translation type="unfinished">Einer von {n} fertigen Plänen zu „{text}“</translation>
     </message>
     <message>
         <source>on its wheels alone in this plan</source>

@@ -12,7 +12,7 @@ from ui.panels.bars import Ladder, Ledger
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import column_area, label, line
 from ui.panels.sentence import Sentence
-from ui.state.reading import LEAST_J, Reading
+from ui.state.reading import LEAST_J, Reading, edges_words
 from ui.state.tongue import tr
 
 if TYPE_CHECKING:
@@ -58,6 +58,8 @@ class ReadingPanel(QWidget):
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
+        self._edges = label("")
+        self._edges.hide()
         inside = QWidget()
         inside.setObjectName("column")
         column = QVBoxLayout(inside)
@@ -69,6 +71,7 @@ class ReadingPanel(QWidget):
             column, label("Where this move's work went", "heading"), self.ledger, self._work
         )
         column.addWidget(self._clearance)
+        column.addWidget(self._edges)
         self._pushed = self._chapter(column, self._force, self._plot_place, self._now)
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
@@ -147,6 +150,8 @@ class ReadingPanel(QWidget):
         opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
         self._now.setText(f"{push} at {opening}" if reading.curve else "")
         self._clearance.setText(_clearance_words(reading, units))
+        self._edges.setText(edges_words(reading.sharp_edges))
+        self._edges.setVisible(bool(reading.sharp_edges))
 
 
 def _work_words(reading: Reading, units: Units) -> str:

@@ -14,6 +14,7 @@ from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
 from ui.state.locks import ANSWERS, LADDER
 from ui.state.prompts import prompts
+from ui.state.reading import edges_words
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown
 from ui.state.wording import in_units, told
@@ -31,6 +32,7 @@ def described(session: Session) -> str:
         _moment(session),
         _outcome(session),
         _cautions(session),
+        _edges(session),
         _room(session),
     )
     return " ".join(part for part in (*parts, _picture(session), f"{LIMITS_LINE}.") if part)
@@ -106,6 +108,12 @@ def _cautions(session: Session) -> str:
     if met:
         return f"Caution: {'; '.join(name[:1].lower() + name[1:] for name in met)}."
     return f"{cards[0].name}: {cards[0].words}" if cards else ""
+
+
+def _edges(session: Session) -> str:
+    frame = session.timeline.frame
+    words = "" if frame is None or session.hides(ANSWERS) else edges_words(frame.sharp_edge_count)
+    return f"{words}." if words else ""
 
 
 def _room(session: Session) -> str:

@@ -86,6 +86,8 @@ def veiled(
         reading = replace(reading, sentence=WAITS)
     elif (arrow if aiming else answers) and reading.sentence:
         reading = replace(reading, sentence=SHUT)
+    if answers:
+        reading = replace(reading, sharp_edges=0)
     if ladder:
         reading = replace(reading, rungs=(), shares=(), work_j=0.0, sprung_j=0.0)
         reading = replace(reading, curve=(), marks=(), cursor=0, shut=True)

@@ -72,6 +72,7 @@ class Reading:
     ram : whether a ram pushes in this move: the opening is how far it is out
     shut : whether ladder, work and force are kept shut
     clearance : nearest metal to the occupant, and by how much it changed since the start
+    sharp_edges : raw edges that tears and blades have left so far
     """
 
     sentence: str = ""
@@ -89,6 +90,7 @@ class Reading:
     pressed: bool = False
     ram: bool = False
     shut: bool = False
+    sharp_edges: int = 0
 
     @property
     def spent_j(self) -> float:
@@ -139,7 +141,13 @@ def read(
         clearance_change_m=change,
         pressed=frame.barrier is not None,
         ram=any(item.ram is not None for item in frames),
+        sharp_edges=frame.sharp_edge_count,
     )
+
+
+def edges_words(count: int) -> str:
+    """Return how many sharp edges there are in words, "" where there is none."""
+    return f"Sharp edges: {count}" if count else ""
 
 
 def nearest_rungs(ladder: tuple[Rung, ...]) -> tuple[Rung, ...]:

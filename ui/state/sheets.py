@@ -18,6 +18,7 @@ from ui.state.overlay import Overlay
 from ui.state.papers import handout, quiz_on_paper
 from ui.state.practice import items_of, reveal
 from ui.state.prompts import CAUTION, IS_IT_NEEDED, plan_hazards
+from ui.state.reading import edges_words
 from ui.state.sheet import (
     BEFORE,
     BOX,
@@ -271,10 +272,11 @@ def rival_words(move: Told) -> str:
 
 
 def _moves_told(result: PlanResult) -> str:
-    """Return what each move of a plan of several did, a line a move, and the room at the end."""
+    """Return what each move of a plan of several did, then the way out and sharp edges at the end."""
     moves = result.kept.moves if result.kept else ()
+    edges = _edges_left(result)
     if len(moves) < 2:
-        return ""
+        return _small(said(edges)) if edges else ""
     lines = []
     for move, told_of in zip(result.plan.moves, moves, strict=False):
         did = ", ".join(word for word in told_of.metal if word != "holding")
@@ -283,6 +285,16 @@ def _moves_told(result: PlanResult) -> str:
     if moves[-1].exit_width_m is not None:
         way = FIGURES["width"][1](moves[-1], Units.METRIC)
         text += f"<br/>{said('Width to bring the patient out by')}: {said(way)}"
+    return _small(f"{text}<br/>{said(edges)}" if edges else text)
+
+
+def _edges_left(result: PlanResult) -> str:
+    """Return how many sharp edges stand at the end of a kept run, "" where there is none."""
+    results = result.kept.results if result.kept else ()
+    return edges_words(int(results[-1].get("sharp_edge_count", 0))) if results else ""
+
+
+def _small(text: str) -> str:
     return f'<p style="font-size:8pt; margin-top:2px; margin-bottom:4px;">{text}</p>'
 
 

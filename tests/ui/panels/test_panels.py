@@ -27,6 +27,7 @@ from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import Moments, ScrubBar
 from ui.panels.strip import LayerStrip
 from ui.state.cards import Card
+from ui.state.locks import veiled
 from ui.state.reading import Reading, Share
 from ui.state.tongue import caution as text
 from ui.state.view_options import LAYER_WORDS, Shown, ViewOptions
@@ -71,6 +72,18 @@ def test_the_reading_is_written_in_the_units_chosen(qtbot):
     panel.show_reading(READING, Units.IMPERIAL)
     assert panel._now.text() == "1820\u00a0lbf at 2.0\u00a0in"
     assert "in" in panel.plot.getAxis("bottom").labelText
+
+
+def test_sharp_edges_are_counted_in_the_reading_and_shut_with_the_answers(qtbot):
+    panel = ReadingPanel()
+    qtbot.addWidget(panel)
+    panel.show_reading(READING, Units.METRIC)
+    assert panel._edges.isHidden()
+    torn = dataclasses.replace(READING, sharp_edges=4)
+    panel.show_reading(torn, Units.METRIC)
+    assert (panel._edges.text(), panel._edges.isHidden()) == ("Sharp edges: 4", False)
+    panel.show_reading(veiled(torn, answers=True, ladder=False, arrow=False, aiming=False), Units.METRIC)
+    assert panel._edges.isHidden()
 
 
 def test_a_body_pressed_in_has_a_travel_and_no_tips(qtbot):

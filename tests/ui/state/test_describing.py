@@ -71,3 +71,18 @@ def test_inches_where_inches_are_chosen(session):
     assert " in wide" in words
     assert " mm" not in words
     assert "outer skin see-through" in words
+
+
+def test_sharp_edges_are_told_with_the_moment_and_shut_with_the_answers(solved):
+    first = solved[1][0]
+    torn = dataclasses.replace(first.frames[-1], sharp_edge_count=2)
+    model, records = solved
+    session = Session(PLAN)
+    session.take([DoorReady(0, PLAN.car, model, records[0].frames[0])])
+    session.know(PLAN, [dataclasses.replace(first, frames=(*first.frames[:-1], torn))])
+    session.timeline.go(0)
+    assert "Sharp edges" not in described(session)
+    session.timeline.go(len(session.timeline))
+    assert "Sharp edges: 2." in described(session)
+    session.locks.turn_all()
+    assert "Sharp edges" not in described(session)

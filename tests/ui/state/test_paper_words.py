@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from sim.kept import Kept, Told
 from sim.outcome import tip_stands
@@ -35,6 +36,16 @@ def test_a_plan_of_several_moves_is_told_move_by_move():
     assert "Width to bring the patient out by: none yet (metal stands all along the way out)" in words
     one = bridge([PlanResult("one", "one", plan, kept(moves[1]), "", Path())], "A lesson")
     assert "Width to bring the patient out by" not in one.plain
+
+
+def test_sharp_edges_left_at_the_end_stand_on_the_sheet_also_of_one_move():
+    plan = Plan(title="One", moves=(Spread(),))
+    for counts, words in (((2,), "Sharp edges: 2"), ((4, 0), ""), ((), "")):
+        moves = tuple(told(metal=("tearing",), sentence="The skin tore.") for _ in counts or (0,))
+        found = replace(kept(*moves), results=tuple({"sharp_edge_count": count} for count in counts))
+        plain = bridge([PlanResult("one", "one", plan, found, "", Path())], "A lesson").plain
+        assert words in plain
+        assert ("Sharp edges: " in plain) is bool(words)
 
 
 def test_a_width_of_nothing_says_why():
