@@ -38,6 +38,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     latch_wedge_n : force that wedges the striker in the fork [N];  handle_n : pull on the handle [N]
     latch_strength_ratio, hinge_strength_ratio : over the floors of UN R11 / GTR 1 (hinge sets
         often hold 15-40 kN, an estimate of the trade; 2.25 is 25 kN)
+    hinge_depth_m : how far in from the lip a door turns about its hinges [m]; 0: half-way down the shut face
     fitting_give_m : way latch and hinges bend at the force they hold before they let go [m]; 0: none
     bar_foot_strength_n : force at which a foot of the bar lets go of the shut face [N]
     lattice_spacing_m : size of the network's triangles [m]
@@ -70,6 +71,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     handle_n: float = 250.0  # assumed: a hard pull with one hand
     latch_strength_ratio: float = 1.25
     hinge_strength_ratio: float = 2.25
+    hinge_depth_m: float = 0.0  # a knuckle's axis is 20 to 40 mm in from the outer face, from memory
     fitting_give_m: float = 0.0  # a leaf unfolds, a striker bends over: 10 to 20 mm, assumed
     bar: bool = True
     bar_foot_strength_n: float = 25.0e3

@@ -20,6 +20,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 REACH_M = 0.07  # metal nearer than this to a place speaks for it: a hand's breadth
+BELOW_BELT_M = 0.03  # as low as a tip is deep, set as high as it goes
 LEAST_M = 0.020  # less is a dent and no crease, assumed
 FACING = {"skin": "outer_skin", "inner": "inner_panel"}
 
@@ -49,6 +50,12 @@ def upper_nodes(model: DoorModel, sheet: str) -> Ints:
     """Return the nodes of the middle of the upper panel, half-way from bar to belt, of "skin" or "inner"."""
     shape = model.mesh.shape
     return _near(model, sheet, 0.5 * shape.length_m, 0.5 * (shape.bar_height_m + shape.height_m))
+
+
+def belt_nodes(model: DoorModel) -> Ints:
+    """Return the skin's nodes close under the belt, half-way along the door: where a high push presses it."""
+    shape = model.mesh.shape
+    return _near(model, "skin", 0.5 * shape.length_m, shape.height_m - BELOW_BELT_M)
 
 
 def upper_moved_m(model: DoorModel, start: Frame, end: Frame) -> dict[str, float]:

@@ -169,10 +169,11 @@ def _limit(floor: Sequence[float], ratio: float) -> Floats:
     return np.array(floor) * ratio
 
 
-def _foot(mesh: DoorMesh, edge: str, height_m: float) -> tuple[Ints, Floats]:
-    """Return nodes and weights of a latch's or hinge's housing, half-way down the shut face."""
-    depth = 0.5 * mesh.shape.shut_face_depth_m
-    return mesh.fitting_weights(edge, height_m, depth, HOUSING_HALF_M, HOUSING_HALF_M)
+def _foot(mesh: DoorMesh, edge: str, height_m: float, depth_m: float = 0.0) -> tuple[Ints, Floats]:
+    """Return nodes and weights of a latch's or hinge's housing, ``depth_m`` in from the lip; 0: half-way."""
+    depth = depth_m or 0.5 * mesh.shape.shut_face_depth_m
+    deep = min(HOUSING_HALF_M, depth - mesh.shape.hem_width_m) if depth_m else HOUSING_HALF_M
+    return mesh.fitting_weights(edge, height_m, depth, HOUSING_HALF_M, deep)
 
 
 def _latch_foot(mesh: DoorMesh) -> tuple[Ints, Floats]:
@@ -192,7 +193,7 @@ def _ties(car: Car, mesh: DoorMesh) -> tuple[Tie, ...]:
     ties = latch_ties(car, _latch_foot(mesh))
     limit = _limit(HINGE_SET_FLOOR_N, 0.5 * car.hinge_strength_ratio)
     for name, height in (("upper", shape.upper_hinge_height_m), ("lower", shape.lower_hinge_height_m)):
-        leaf = _foot(mesh, "hinge_edge", height)
+        leaf = _foot(mesh, "hinge_edge", height, car.hinge_depth_m)
         give = car.fitting_give_m
         ties.append(Tie(f"{name} hinge", *leaf, FITTING_STIFFNESS_N_PER_M, limit, give_m=give))
     bar = mesh.surface.chains["bar"]

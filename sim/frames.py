@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from meshes.occupant import clearance
 from sim import ladder, torn
 from sim.bond import END, LENGTH
+from sim.creases import belt_nodes, upper_nodes
 from sim.engaged import Engaged
 from sim.grips import FORCE as GRIP
 from sim.grounding import body_rise_m, grounded_n
@@ -66,6 +67,8 @@ class FrameMaker:
         self.near = model.inner_nodes
         self.names = model.structure.names
         self.whole = model.whole_count
+        self.upper = {sheet: upper_nodes(model, sheet) for sheet in ("skin", "inner")}
+        self.belt = belt_nodes(model)
         self.spots = network.structure.bonds.of(WELD_KIND)
 
     def frame(
@@ -111,6 +114,9 @@ class FrameMaker:
             latch_demand_ratio=latch,
             skin_mid_outboard_m=model.outboard(state.points, self.names["skin_mid"]),
             inner_mid_outboard_m=model.outboard(state.points, self.names["inner_mid"]),
+            upper_skin_outboard_m=model.outboard(state.points, self.upper["skin"]),
+            upper_inner_outboard_m=model.outboard(state.points, self.upper["inner"]),
+            belt_skin_outboard_m=model.outboard(state.points, self.belt),
             drive_points=tips[0],
             drive_forces=tips[1],
             reactions=reactions,

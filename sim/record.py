@@ -151,6 +151,9 @@ class Frame:
     part_clearance_m: Mapping[str, float] = field(default_factory=dict)
     exit_width_m: float | None = None
     spots_gone: int = 0  # of the pillar's spots at foot and head
+    upper_skin_outboard_m: float = 0.0  # the upper panel's middle, half-way from bar to belt
+    upper_inner_outboard_m: float = 0.0
+    belt_skin_outboard_m: float = 0.0  # the skin close under the belt, half-way along the door
 
 
 @dataclass(frozen=True)
