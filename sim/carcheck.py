@@ -25,6 +25,7 @@ RANGES: dict[str, tuple[float, float, str]] = {
     "weld_energy_j": (0.3, 50.0, "2 to 6 J pull a spot out of thin steel"),
     "latch_strength_ratio": (1.0, 4.0, "below 1 the latch would not meet UN R11 / GTR 1"),
     "hinge_strength_ratio": (1.0, 4.0, "below 1 the hinges would not meet UN R11 / GTR 1"),
+    "hinge_depth_m": (0.0, 0.09, "0 is half-way down the shut face, 0.02 to 0.04 m a knuckle's axis"),
     "fitting_give_m": (0.0, 0.05, "0 is brittle, 0.01 to 0.02 m a leaf that unfolds"),
     "bar_foot_strength_n": (1.0e3, 100.0e3, "three spot welds and a bracket hold about 25000 N"),
     "latch_wedge_n": (0.0, 50.0e3, "0 is a free striker, 5000 to 15000 N a wedged one"),

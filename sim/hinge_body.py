@@ -5,12 +5,14 @@ its knuckle, KNUCKLE_TALL_M high and KNUCKLE_DEPTH_M in from the outer face in t
 with what the hinge hangs on.  The pillar's face stands back from it behind an outer edge, the wing's or the
 pillar's own, as far as a door's edge needs to swing in; that edge, WING_EDGE_M deep, stays where it is drawn.
 
-Blades come from outside and are set along the knuckle: their plane holds its axis.
+Blades come from outside and are set along the knuckle: their plane holds its axis.  Where a car's doors turn
+about their knuckles (`car.hinge_depth_m`), the knuckle stands in the middle of that recess and is looked for
+from the doorway too; else it stands in the shut line, and a door that swings open sweeps over it.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -43,6 +45,7 @@ RECESS_M = 0.040  # how far the pillar's face stands back behind it: 30 to 60 mm
 FACE_M = 0.06  # of what a hinge hangs on: nearer than this along the car it is the pillar's face
 NEAREST_M = 0.001
 OFF_DEG = tuple(range(-60, 61, 10))  # off straight outboard about the knuckle
+DOORWAY_DEG = tuple(range(70, 131, 10))  # the same from an open door's doorway, leaning in: assumed
 RISES_DEG = (0, 20, -20)  # and up or down it
 ALONG_KNUCKLE = (0.0, 0.3, -0.3)  # of its height, from its middle: where one looks at
 
@@ -53,17 +56,19 @@ class Knuckle:
 
     middle : of the knuckle;  axis : along it, upwards
     into : from what it hangs on towards the door;  outboard : out of the car
+    doorway : whether it is looked for from the doorway too
     """
 
     middle: Floats
     axis: Floats
     into: Floats
     outboard: Floats
+    doorway: bool = False
 
     def moved(self, turn: Floats, shift: Floats) -> Knuckle:
         """Return it turned (3, 3) and shifted (3,) as a rigid body."""
         ways = (turn @ way for way in (self.axis, self.into, self.outboard))
-        return Knuckle(turn @ self.middle + shift, *ways)
+        return Knuckle(turn @ self.middle + shift, *ways, self.doorway)
 
     def places(self) -> Floats:
         """Return where it is looked at, shape (k, 3) [m]."""
@@ -72,7 +77,8 @@ class Knuckle:
     def ways(self) -> Floats:
         """Return the ways out along which it is looked for, unit vectors (k, 3)."""
         out = []
-        for off, rise in ((a, b) for b in RISES_DEG for a in OFF_DEG):
+        offs = (*OFF_DEG, *DOORWAY_DEG) if self.doorway else OFF_DEG
+        for off, rise in ((a, b) for b in RISES_DEG for a in offs):
             a, b = np.radians(off), np.radians(rise)
             flat = np.cos(a) * self.outboard + np.sin(a) * self.into
             out.append(np.cos(b) * flat + np.sin(b) * self.axis)
@@ -89,6 +95,11 @@ def knuckle_of(door_seat: Floats, body_seat: Floats, edge: Floats, outboard_sign
     middle = 0.5 * (door_seat + body_seat)
     middle = middle + (-KNUCKLE_DEPTH_M - float(middle @ outboard)) * outboard
     return Knuckle(middle, axis, into, outboard)
+
+
+def in_recess(knuckle: Knuckle) -> Knuckle:
+    """Return a knuckle in the middle of its recess, past which a door that turns about it sweeps."""
+    return replace(knuckle, middle=knuckle.middle - 0.5 * RECESS_M * knuckle.into, doorway=True)
 
 
 def carried_by(structure: Structure, tie: Tie, points: Floats, knuckle: Knuckle) -> Knuckle:

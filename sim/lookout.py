@@ -21,6 +21,7 @@ from sim.hinge_body import (
     carried_by,
     carrier_rows,
     hinge_view,
+    in_recess,
     knuckle_of,
     set_back,
 )
@@ -54,9 +55,11 @@ class Lookout:
     ----------
     structure : as it was before anything
     rigid : points (n, 3) [m] and triangles (m, 3) of what stands still
+    recessed : whether doors turn about their knuckles, which then stand in the recess behind the shut line
     """
 
-    def __init__(self, structure: Structure, rigid: Metal) -> None:
+    def __init__(self, structure: Structure, rigid: Metal, *, recessed: bool = False) -> None:
+        self._recessed = recessed
         self.sign = structure.outboard_sign
         self.rigid = rigid
         self._places: dict[str, Floats] = {}
@@ -82,9 +85,10 @@ class Lookout:
             if tie.name not in pair or not all(name in pins for name in pair):
                 continue
             up = pins[pair[0]][0] - pins[pair[1]][0]
-            out[tie.name] = knuckle_of(pins[tie.name][0], pins[tie.name][1], up, self.sign)
+            found = knuckle_of(pins[tie.name][0], pins[tie.name][1], up, self.sign)
+            out[tie.name] = in_recess(found) if self._recessed else found
             if not (tie.weights < 0.0).any():
-                self._still[tie.name] = set_back(self._still[tie.name], out[tie.name])
+                self._still[tie.name] = set_back(self._still[tie.name], found)
         return out
 
     def _rigid_near(self, place: Floats) -> Floats:
@@ -180,7 +184,7 @@ def rigid_of(model: DoorModel) -> Metal:
     return tuple((np.asarray(s.points), np.asarray(s.triangles)) for s in model.rigid.values())
 
 
-_made: deque[tuple[object, Lookout]] = deque(maxlen=2)
+_made: deque[tuple[object, bool, Lookout]] = deque(maxlen=2)
 
 
 def foot_room(model: DoorModel, network: Network, state: State, opening_m: float) -> bool:
@@ -208,12 +212,12 @@ def popped_at_foot(structure: Structure, state: State) -> bool:
 
 def lookout_of(model: DoorModel) -> Lookout:
     """Return the lookout of a car, set up once and good for all its metal will become."""
-    key = getattr(model, "side", None) or model.body
-    for one, made in tuple(_made):
-        if one is key:
+    key, recessed = getattr(model, "side", None) or model.body, model.car.hinge_depth_m > 0.0
+    for one, back, made in tuple(_made):
+        if one is key and back == recessed:
             return made
-    made = Lookout(model.structure, rigid_of(model))
-    _made.append((key, made))
+    made = Lookout(model.structure, rigid_of(model), recessed=recessed)
+    _made.append((key, recessed, made))
     return made
 
 

@@ -13,7 +13,15 @@ from sim.whole_side import WholeSide
 
 LATER: dict[type, tuple[str, ...]] = {
     Plan: ("wreck", "start"),
-    Car: ("extent", "whole_side", "fitting_give_m", "hinge_depth_m", "rail_wall_m", "rail_yield_pa", "rail_held"),
+    Car: (
+        "extent",
+        "whole_side",
+        "fitting_give_m",
+        "hinge_depth_m",
+        "rail_wall_m",
+        "rail_yield_pa",
+        "rail_held",
+    ),
     EdgePoint: ("panel",),
     BeltPoint: ("panel",),
     FacePoint: ("panel",),

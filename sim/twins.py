@@ -45,6 +45,7 @@ WORDS = {
     "latch_strength_ratio": "latch's strength over the rule's",
     "hinge_strength_ratio": "hinges' strength over the rule's",
     "bar": "bar",
+    "hinge_depth_m": "depth of the hinges' axis",
     "fitting_give_m": "way latch and hinges bend before they let go",
     "bar_foot_strength_n": "strength of the bar's feet",
     "rail_wall_m": "roof rail's wall",

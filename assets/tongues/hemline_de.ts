@@ -389,6 +389,10 @@
         <translation type="unfinished">Scharnierfestigkeit</translation>
     </message>
     <message>
+        <source>Hinges' axis, from the lip in</source>
+        <translation type="unfinished">Scharnierachse, ab Kante</translation>
+    </message>
+    <message>
         <source>Latch and hinges bend</source>
         <translation type="unfinished">Beschläge geben nach</translation>
     </message>

@@ -120,6 +120,7 @@ FIELDS: tuple[Choice | Number, ...] = (
     Number("handle_n", "Pull on handle", FORCE, 2, 0.05),
     Number("latch_strength_ratio", "Latch's strength", "\u00d7 the rule", 2, 0.25),
     Number("hinge_strength_ratio", "Hinges' strength", "\u00d7 the rule", 2, 0.25),
+    Number("hinge_depth_m", "Hinges' axis, from the lip in", LENGTH, 0, 5.0),
     Number("fitting_give_m", "Latch and hinges bend", LENGTH, 0, 1.0),
     Choice("bar", "Bar", ((True, "in the door"), (False, "none"))),
     Number("bar_foot_strength_n", "Bar's feet hold", FORCE, 1, 1.0),
