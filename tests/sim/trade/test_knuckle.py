@@ -3,8 +3,8 @@
 Sources
 -------
 A hinge's knuckle stands in the recess behind the shut line, 20 to 40 mm in, and the door turns about it:
-from memory.  The hinges of a door swung wide open are in plain sight from its doorway, those of a shut one are not:
-common practice, no source.
+from memory.  The hinges of a door swung wide open are in plain sight from its doorway, those of a shut one
+are not: common practice, no source.
 """
 
 import numpy as np
