@@ -67,8 +67,8 @@ class Knuckle:
 
     def moved(self, turn: Floats, shift: Floats) -> Knuckle:
         """Return it turned (3, 3) and shifted (3,) as a rigid body."""
-        ways = (turn @ way for way in (self.axis, self.into, self.outboard))
-        return Knuckle(turn @ self.middle + shift, *ways, self.doorway)
+        axis, into, outboard = (turn @ way for way in (self.axis, self.into, self.outboard))
+        return Knuckle(turn @ self.middle + shift, axis, into, outboard, self.doorway)
 
     def places(self) -> Floats:
         """Return where it is looked at, shape (k, 3) [m]."""
