@@ -2425,6 +2425,14 @@
         <translation type="unfinished">noch nichts</translation>
     </message>
     <message>
+        <source>0 is half-way down the shut face, 0.02 to 0.04 m a knuckle's axis</source>
+        <translation type="unfinished">0 ist die halbe Tiefe der Stirnfläche, 0.02 bis 0.04 m die Achse eines Gelenks</translation>
+    </message>
+    <message>
+        <source>depth of the hinges' axis</source>
+        <translation type="unfinished">Tiefe der Scharnierachse</translation>
+    </message>
+    <message>
         <source>the runs are too few to say what gives first (so far {what})</source>
         <translation type="unfinished">die Rechnungen sind zu wenige, um zu sagen, was zuerst nachgibt (bisher {what})</translation>
     </message>

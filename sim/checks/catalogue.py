@@ -288,6 +288,7 @@ def _trade() -> Iterator[Check]:
     yield from _each(family, side_facts.inner_lip_is_another_verdict, cases, fast=False)
     yield from _each(family, side_facts.tips_in_a_cut, ((1, "slip"), (2, "hold")), fast=False)
     yield from _each(family, side_facts.hinge_first, (("upper hinge",), ("lower hinge",)), fast=False)
+    yield Check(family, side_facts.upper_hinge_first_sinks_further, fast=False)
     yield Check(family, side_facts.strong_dent_stays_inboard, fast=False)
     yield Check(family, side_facts.strong_dent_is_another_verdict, fast=False)
     lost = (("spread", "more than"), ("pushed back", "at most"))

@@ -116,15 +116,22 @@ def _open_door() -> tuple[DoorModel, Stepper, Point]:
 
 
 @lru_cache
-def _grounded_n(hinge: Hinge) -> float:
-    """Return what the door stands on the ground with once a hinge is gone and nobody holds it [N]."""
+def _freed(hinge: Hinge) -> tuple[float, float]:
+    """Return what a door stands on the ground with once a hinge is gone [N], and its lowest point [m]."""
     model, held, point = _open_door()
     surround = replace(around(held.network.structure), props=())
     stepper = Stepper(held.network.among(replace(held.network.structure, surround=surround)), lambda: False)
     index = [tie.name for tie in model.structure.ties].index(hinge)
     state = stepper.network.release_tie(point.state, index)
     steps = list(settle(stepper, stepper.first_point(state, Ledger())))
-    return sum(grounded_n(model, steps[-1].point.state).values())
+    end = steps[-1].point.state
+    return sum(grounded_n(model, end).values()), float(end.points[model.mesh.hem_inner, 2].min())
+
+
+ON_ITS_LIP = (
+    "the corner of the freed door's sill lip comes to stand on the rocker's edge and carries it; whether it "
+    "slides past hangs on the lattice and on where the hinges' axis lies"
+)
 
 
 def hinge_first(hinge: Hinge) -> Row:
@@ -133,9 +140,23 @@ def hinge_first(hinge: Hinge) -> Row:
         f"latch free, door open, {hinge} first: the ground carries",
         TRADE,
         GROUNDED_N,
-        _grounded_n(hinge),
+        _freed(hinge)[0],
         "N",
         relation="at least" if hinge == "upper hinge" else "at most",
+        spacing=DOOR_60,
+        known=ON_ITS_LIP if hinge == "upper hinge" else "",
+    )
+
+
+def upper_hinge_first_sinks_further() -> Row:
+    """Return how high the door's lowest point stands with its upper hinge gone, against its lower one."""
+    return Row(
+        "latch free, door open, upper hinge first: lowest point over the sill, against lower hinge first",
+        TRADE,
+        1e3 * _freed("lower hinge")[1] - 25.0,  # an inch counts
+        1e3 * _freed("upper hinge")[1],
+        "mm",
+        relation="less than",
         spacing=DOOR_60,
     )
 
