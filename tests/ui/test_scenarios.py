@@ -14,7 +14,7 @@ PLAN = """schema_version = 1
 lattice_spacing_m = 0.09
 [[moves]]
 move = "spread"
-opening_m = 0.005
+opening_m = 0.01
 """
 SCENARIO = """schema_version = 1
 title = "A short push"
