@@ -10,19 +10,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from pathlib import Path
 
 import msgspec
 import numpy as np
 
 from sim.cut_plan import Cut, FittingCut
-from sim.door_model import build_model
-from sim.ledger import Ledger
 from sim.lookout import EXPOSED, STOP
 from sim.model import DoorModel
 from sim.plan import Ease, Move, Plan, Spread
 from sim.problems import PlanError
 from sim.record import Event, MoveResult
 from sim.run import Begin, MoveRun
+from sim.wreck import begin_of, model_of
 
 
 @dataclass(frozen=True)
@@ -62,23 +62,35 @@ class StopAndCut:
         """Return the comparison in one sentence."""
         if self.at_m is None or self.stopped is None:
             return "No gap suffices and nothing tears on this push: there is no moment to stop and cut."
-        on, off = self.going_on, self.stopped
-        cut = f"{len(self.cuts)} cut{'s' if len(self.cuts) != 1 else ''}"
+        on = self.going_on
         return (
             f"At {1e3 * self.at_m:.0f} mm ({self.why}) stop: going on to {1e3 * on.opening_m:.0f} mm tears "
-            f"{1e3 * on.torn_m:.0f} mm and leaves {on.sharp_edges} sharp edges; stopping there "
-            f"and {cut} tear {1e3 * off.torn_m:.0f} mm and leave {off.sharp_edges}."
+            f"{1e3 * on.torn_m:.0f} mm and leaves {on.sharp_edges} sharp edges; "
+            f"{self._stopping(self.stopped)}."
         )
+
+    def _stopping(self, off: Cost) -> str:
+        torn_mm, edges = 1e3 * off.torn_m, off.sharp_edges
+        if not self.cuts:
+            return f"stopping there with nothing in sight to cut tears {torn_mm:.0f} mm and leaves {edges}"
+        cut = f"{len(self.cuts)} cut{'s' if len(self.cuts) != 1 else ''}"
+        return f"stopping there and {cut} tear {torn_mm:.0f} mm and leave {edges}"
 
 
 def stop_and_cut(
-    plan: Plan, index: int, cuts: Sequence[Cut] = (), *, cancelled: Callable[[], bool] = lambda: False
+    plan: Plan,
+    index: int,
+    cuts: Sequence[Cut] = (),
+    *,
+    folder: Path | None = None,
+    cancelled: Callable[[], bool] = lambda: False,
 ) -> StopAndCut:
     """Return what going on costs against stopping at the moment and cutting, by two runs.
 
     Parameters
     ----------
     index : of the spread in the plan's moves;  cuts : to be made when stopped; none is the exposed fitting
+    folder : where a saved start is looked for
 
     Raises
     ------
@@ -88,8 +100,8 @@ def stop_and_cut(
     move = plan.moves[index] if 0 <= index < len(plan.moves) else None
     if not isinstance(move, Spread):
         raise PlanError(f"moves[{index}]", "is no spread; name the index of one")
-    model = build_model(plan.car)
-    begin = Begin(model.start, Ledger())
+    model = model_of(plan)
+    begin = begin_of(plan, model, folder=folder, cancelled=cancelled)
     for k, earlier in enumerate(plan.moves[:index]):
         begin = _made(model, earlier, begin, k, cancelled).end
     whole = _made(model, move, begin, index, cancelled)

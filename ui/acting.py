@@ -17,17 +17,20 @@ from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.map_side import MapSide
 from ui.panels.finder import Finder, KeySheet
+from ui.panels.two_ways import TwoWays
 from ui.plan_side import PlanSide
 from ui.player import Player
 from ui.presenter import Presenter
 from ui.prompt_side import PromptSide
-from ui.state.chances import Chances, Wish, progress_words
+from ui.state.chances import ChanceAnswer, Chances, Wish, progress_words
 from ui.state.finder import entries
 from ui.state.lesson_file import ready_titles
-from ui.state.locks import ASK_FIRST, MAP
+from ui.state.locks import ANSWERS, ASK_FIRST, MAP
 from ui.state.ready_plans import ACTION as READY
 from ui.state.session import Session
+from ui.state.two_ways import NO_SPREAD, WORKING, can_weigh, lines, rows
 from ui.state.view_options import COLOUR_WORDS
+from ui.state.wording import in_units
 from ui.teaching import Teaching
 from ui.tool_side import ToolSide
 
@@ -72,7 +75,8 @@ class Acting:
 
     def __init__(self, session: Session, window: MainWindow, filing: Filing, player: QTimer) -> None:
         self.session, self.window, self.filing = session, window, filing
-        self.chances, self._asked_many = Chances(), Wish.LIKELY
+        self.chances, self._asked_many, self._asked_move = Chances(), Wish.LIKELY, 0
+        self._two_ways: TwoWays | None = None
         self.player = Player(session, window, player)
         self.teaching = Teaching(session, window, filing, self.player.play_from)
         self.beside = BesideSide(session, window, filing)
@@ -196,18 +200,36 @@ class Acting:
     def _do_flips(self) -> None:
         self._ask_many(Wish.FLIP)
 
-    def _ask_many(self, wish: Wish) -> None:
+    def _do_weigh(self) -> None:
+        index = self.session.timeline.move
+        index = index if index >= 0 else self.session.selection.now.move
+        moves = self.session.plan.moves
+        if not can_weigh(moves[index] if index < len(moves) else None):
+            self.window.notice.say(NO_SPREAD)
+            return
+        self._ask_many(Wish.CUT, index)
+
+    def _ask_many(self, wish: Wish, move: int = 0) -> None:
         """Say what is known of the plan shown, or have it run many times."""
-        plan = self.session.plan
-        if self.session.hides(MAP):
+        plan, path = self.session.plan, self.session.document.path
+        if self.session.hides(MAP) or (wish is Wish.CUT and self.session.hides(ANSWERS)):
             self.window.notice.say(self._why_shut())
             return
-        known = self.chances.answer(wish, plan)
+        known = self.chances.answer(wish, plan, move=move)
         if known is not None:
-            self.window.notice.say(known.sentence, "\n".join(known.lines))
+            self._tell_answer(known)
         elif self.chances.can_ask(plan):
-            self._asked_many = wish
-            self.chances.ask(wish, plan)
+            self._asked_many, self._asked_move = wish, move
+            self.chances.ask(wish, plan, move=move, folder=None if path is None else path.parent)
+
+    def _tell_answer(self, known: ChanceAnswer) -> None:
+        units = self.session.view.options.units
+        told = known.lines if known.ways is None else lines(known.ways, units)
+        sentence = in_units(known.sentence, units)
+        self.window.notice.say(sentence, "\n".join(told))
+        if told and known.ways is not None:
+            self._two_ways = self._two_ways or TwoWays(self.window)
+            self._two_ways.show_ways(sentence, rows(known.ways, units))
 
     def _why_shut(self) -> str:
         if self.session.asking.unspoken:
@@ -218,16 +240,22 @@ class Acting:
         """Say how far the many runs are, and what came out when they end."""
         chances, notice = self.chances, self.window.notice
         if chances.busy:
+            if self._asked_many is Wish.CUT:
+                notice.say(WORKING)
+                return
             words = "starting" if chances.progress is None else progress_words(chances.progress)
             notice.say(f"Running the plan many times: {words}. Esc stops it.")
         elif chances.trouble is not None:
             notice.say(chances.trouble.sentence, chances.trouble.report)
         else:
-            shut = self.session.hides(MAP)  # asked before it was shut: kept, and told when it is asked again
-            known = None if shut else chances.answer(self._asked_many, self.session.plan)
-            notice.say(
-                "" if known is None else known.sentence, "" if known is None else "\n".join(known.lines)
-            )
+            # asked before it was shut: kept, and told when it is asked again
+            shut = self.session.hides(MAP) or (self._asked_many is Wish.CUT and self.session.hides(ANSWERS))
+            plan, move = self.session.plan, self._asked_move
+            known = None if shut else chances.answer(self._asked_many, plan, move=move)
+            if known is None:
+                notice.say("")
+            else:
+                self._tell_answer(known)
 
     def drop_other_runs(self) -> None:
         """End the many runs of a plan that is no longer the one shown."""

@@ -1465,6 +1465,54 @@
         <translation type="unfinished">Wie wahrscheinlich ist dieses Ergebnis?</translation>
     </message>
     <message>
+        <source>Go on, or stop at the mark and cut?</source>
+        <translation type="unfinished">Weitermachen, oder an der Marke anhalten und schneiden?</translation>
+    </message>
+    <message>
+        <source>Going on, or stopping to cut</source>
+        <translation type="unfinished">Weitermachen, oder anhalten und schneiden</translation>
+    </message>
+    <message>
+        <source>Going on</source>
+        <translation type="unfinished">Weitermachen</translation>
+    </message>
+    <message>
+        <source>Stopping to cut</source>
+        <translation type="unfinished">Anhalten und schneiden</translation>
+    </message>
+    <message>
+        <source>Sheet torn</source>
+        <translation type="unfinished">Blech gerissen</translation>
+    </message>
+    <message>
+        <source>Sharp edges</source>
+        <translation type="unfinished">Scharfe Kanten</translation>
+    </message>
+    <message>
+        <source>Tips opened to</source>
+        <translation type="unfinished">Spitzen geöffnet auf</translation>
+    </message>
+    <message>
+        <source>Door opened by</source>
+        <translation type="unfinished">Tür geöffnet um</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation type="unfinished">Losgelassen</translation>
+    </message>
+    <message>
+        <source>Door opened by: with the tool off again.</source>
+        <translation type="unfinished">Tür geöffnet um: mit wieder abgesetztem Gerät.</translation>
+    </message>
+    <message>
+        <source>Going on against a cut is asked of a spread: choose one in the plan.</source>
+        <translation type="unfinished">Weitermachen gegen Schneiden wird bei einem Spreizen gefragt: wählen Sie eines im Plan.</translation>
+    </message>
+    <message>
+        <source>Working out both ways on: the spread to its end, and stopped at the mark and cut. Esc stops it.</source>
+        <translation type="unfinished">Beide Wege werden gerechnet: das Spreizen bis zum Ende, und an der Marke angehalten und geschnitten. Esc hält an.</translation>
+    </message>
+    <message>
         <source>What flips this outcome?</source>
         <translation type="unfinished">Was kippt dieses Ergebnis?</translation>
     </message>

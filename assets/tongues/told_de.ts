@@ -2065,6 +2065,10 @@
         <translation type="unfinished">dort halten und schneiden reißt {torn} und lässt {n}</translation>
     </message>
     <message>
+        <source>stopping there with nothing in sight to cut tears {torn} and leaves {n}</source>
+        <translation type="unfinished">dort halten, ohne dass etwas zum Schneiden zu sehen ist, reißt {torn} und lässt {n}</translation>
+    </message>
+    <message>
         <source>stopping there and {cut} tear {torn} and leave {n}</source>
         <translation type="unfinished">dort halten und {cut}: reißt {torn} und lässt {n}</translation>
     </message>

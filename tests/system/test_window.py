@@ -18,7 +18,7 @@ if shutil.which("xdotool") is None:
 
 from PySide6.QtCore import QPoint
 
-from sim.plan import EdgePoint, Spread
+from sim.plan import Car, EdgePoint, Plan, Spread
 from ui.app import App, prepare_application
 from ui.state.answers import Stopped
 
@@ -408,3 +408,9 @@ def test_a_ready_plan_is_found_in_the_menu_by_mouse_and_by_its_words_with_keys(h
     assert "The pinch that came back" in window.notice.words.text()
     hand.do("key", "ctrl+z")
     hand.qtbot.waitUntil(lambda: hand.app.session.plan.title == "A grooved head", timeout=5_000)
+    # and what going on would cost against a cut is asked by a key
+    short = Plan(car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(), opening_m=0.005),))
+    hand.app.session.document.commit(short, "A short push")
+    hand.settle()
+    hand.do("key", "ctrl+k")
+    hand.qtbot.waitUntil(lambda: "no moment to stop and cut" in window.notice.words.text(), timeout=60_000)

@@ -63,3 +63,12 @@ def test_a_dropped_wish_ends_quickly_and_says_nothing_more(worker):
     assert time.perf_counter() - began < 0.3 + 0.2  # the promise, and a loaded machine's thread switch
     assert not multiprocessing.active_children()
     assert not [said for said in worker.waiting() if isinstance(said, ChanceAnswer)]
+
+
+def test_going_on_against_a_cut_is_worked_out_in_a_process_and_answered_once(worker):
+    worker.submit(ChanceRequest(6, Wish.CUT, SMALL, move=0))
+    found = wait(worker, lambda said: isinstance(said, ChanceAnswer))
+    assert found[-1].ways.at_m is None and found[-1].sentence == found[-1].ways.sentence()
+    worker.submit(ChanceRequest(7, Wish.CUT, SMALL, move=3))
+    (said,) = wait(worker, lambda said: isinstance(said, ChanceTrouble))
+    assert "is no spread" in said.sentence and said.report == ""

@@ -57,6 +57,7 @@ PLAN: tuple[Row, ...] = (
     ("-", "", ""),
     ("likely", "How likely is this outcome?", "Ctrl+L"),
     ("flips", "What flips this outcome?", "Ctrl+Shift+L"),
+    ("weigh", "Go on, or stop at the mark and cut?", "Ctrl+K"),
     ("map", "Outcome map along the door's edges", "Ctrl+M"),
     ("map_large", "Outcome map: large chart", "Ctrl+Shift+M"),
     ("-", "", ""),

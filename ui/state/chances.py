@@ -8,10 +8,15 @@ from __future__ import annotations
 
 import enum
 from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
 
 from sim.move_words import is_driven
 from sim.plan import Plan
 from ui.state.signal import Signal
+
+if TYPE_CHECKING:
+    from sim.stop_and_cut import StopAndCut
 
 RUNS, SIDE_RUNS = 64, 16
 """Runs of a door, and of a whole side, whose plans take several times as long."""
@@ -24,6 +29,8 @@ class Wish(enum.Enum):
     """How likely is the outcome?"""
     FLIP = "flip"
     """Which single unknown flips it?"""
+    CUT = "cut"
+    """What does going on with a spread cost, against stopping at the mark to cut?"""
 
 
 @dataclass(frozen=True)
@@ -31,6 +38,7 @@ class ChanceRequest:
     """One frozen wish.
 
     number : rises with every request;  coarse : a preview on a coarse lattice;  count : runs of LIKELY
+    move : the spread that CUT is about;  folder : where a saved start is looked for
     """
 
     number: int
@@ -38,6 +46,8 @@ class ChanceRequest:
     plan: Plan
     coarse: bool = False
     count: int = RUNS
+    move: int = 0
+    folder: Path | None = None
 
 
 @dataclass(frozen=True)
@@ -52,11 +62,15 @@ class ChanceProgress:
 
 @dataclass(frozen=True)
 class ChanceAnswer:
-    """What came out: one sentence, and the counts or further flips for whoever asks, a line each."""
+    """What came out: one sentence, and the counts or further flips for whoever asks, a line each.
+
+    ways : what CUT came to, in figures
+    """
 
     number: int
     sentence: str
     lines: tuple[str, ...] = ()
+    ways: StopAndCut | None = None
 
 
 @dataclass(frozen=True)
@@ -69,7 +83,7 @@ class ChanceTrouble:
 
 
 Said = ChanceProgress | ChanceAnswer | ChanceTrouble
-Key = tuple[Wish, Plan, bool]
+Key = tuple[Wish, Plan, bool, int]
 
 
 class Chances:
@@ -112,23 +126,32 @@ class Chances:
         """Why the last request has no answer; None when nothing went wrong."""
         return self._trouble
 
-    def answer(self, wish: Wish, plan: Plan, *, coarse: bool = False) -> ChanceAnswer | None:
+    def answer(self, wish: Wish, plan: Plan, *, coarse: bool = False, move: int = 0) -> ChanceAnswer | None:
         """Return what came out for a plan, None if nothing yet; a whole answer stands before a preview."""
-        whole = self._answers.get((wish, plan, False))
-        return self._answers.get((wish, plan, True)) if whole is None and coarse else whole
+        whole = self._answers.get((wish, plan, False, move))
+        return self._answers.get((wish, plan, True, move)) if whole is None and coarse else whole
 
     def can_ask(self, plan: Plan) -> bool:
         """Tell whether there is a push to run and nothing under way."""
         return not self.busy and any(is_driven(move) for move in plan.moves)
 
-    def ask(self, wish: Wish, plan: Plan, *, coarse: bool = False, count: int | None = None) -> None:
+    def ask(
+        self,
+        wish: Wish,
+        plan: Plan,
+        *,
+        coarse: bool = False,
+        count: int | None = None,
+        move: int = 0,
+        folder: Path | None = None,
+    ) -> None:
         """Ask for many runs of a plan; one that is under way is dropped."""
         if count is None:
             count = SIDE_RUNS if plan.car.extent == "side" else RUNS
         self.stop()
         self._number += 1
         self._trouble = None
-        self._current = ChanceRequest(self._number, wish, plan, coarse, count)
+        self._current = ChanceRequest(self._number, wish, plan, coarse, count, move, folder)
         self.asked.emit(self._current)
         self.changed.emit()
 
@@ -150,7 +173,7 @@ class Chances:
         else:
             self._current = self._progress = None
             if isinstance(said, ChanceAnswer):
-                self._answers[request.wish, request.plan, request.coarse] = said
+                self._answers[request.wish, request.plan, request.coarse, request.move] = said
             else:
                 self._trouble = said
         self.changed.emit()

@@ -46,6 +46,7 @@ OTHER_WORDS: dict[str, str] = {
     "form": "edit settings vehicle door metal seam latch spreader numbers side left right",
     "likely": "chance probability sure certain many runs",
     "flips": "sensitive depends decides unknown",
+    "weigh": "stop cut compare cost tearing sharp edges relief",
     "map": "where place best spot overview heat chart edge difference compare doors",
     "map_large": "where place overview chart whole back row",
     "ask": "predict question guess quiz",

@@ -67,6 +67,7 @@ def tables() -> tuple[str, ...]:
         seeing,
         stops,
         tool_list,
+        two_ways,
     )
     from ui.state.locks import LOCK_WORDS
     from ui.state.reading import LEDGER_WORDS
@@ -84,5 +85,6 @@ def tables() -> tuple[str, ...]:
     ):  # fmt: skip
         found += words.values()
     found += [*questions.ASKED, questions.WHY_OWN, *questions.WAYS, ready_plans.SINGLE]
+    found += [*two_ways.HEADS, *two_ways.ROW_WORDS]
     found += [field.words for field in (car_fields.BUILD, *car_fields.FIELDS)]
     return tuple(dict.fromkeys(word for word in found if speaks(word)))
