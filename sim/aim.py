@@ -145,7 +145,13 @@ def touch(
     )
     first, *_, last = run
     way = pad.point(last.points) - pad.point(first.points)
-    return Touch(last.opening_m, last.force_n, way)
+    return Touch(
+        last.opening_m,
+        last.force_n,
+        way,
+        last.inner_mid_outboard_m - first.inner_mid_outboard_m,
+        last.clearance.distance_m - first.clearance.distance_m,
+    )
 
 
 def tried(model: DoorModel, move: Spread | Squeeze) -> Aim:

@@ -240,15 +240,21 @@ class Touch:
 
     opening_m : how far the tips opened;  force_n : their force then [N]
     way : shape (3,), how far the pad's middle went, followed on the metal [m]
+    inner_m : how far the middle of the inner panel went outboard [m]
+    room_m : by how much the room to the occupant grew [m]
     """
 
     opening_m: float
     force_n: float
     way: Floats
+    inner_m: float = 0.0
+    room_m: float = 0.0
 
 
 Way = Literal["out", "in", "along"]
 
+BEHIND_M = 0.001
+"""How far the inner panel comes in during a touch of 3.5 mm before it is told of: more than it flexes by."""
 ALONG_RATIO = 0.05
 """A pad that goes out or in by a smaller part of its way than this goes along the flange."""
 
@@ -278,6 +284,11 @@ class Aim:
     problems: tuple[str, ...] = ()
     basis: Literal["nothing", "guess", "touch"] = "guess"
     touch: Touch | None = None
+
+    @property
+    def turns_in(self) -> bool:
+        """Whether the inner panel comes in behind metal that goes outward: found by the touch alone."""
+        return self.way == "out" and self.touch is not None and self.touch.inner_m < -BEHIND_M
 
     @property
     def way(self) -> Way:

@@ -4397,6 +4397,18 @@
         <translation type="unfinished">{lead}, über {length} bei {force} versucht: Das Metall unter Spitze eins geht {way}</translation>
     </message>
     <message>
+        <source>{lead}, tried over {length} at {force}: the lip goes outward, the panel behind it comes in</source>
+        <translation type="unfinished">{lead}, über {length} bei {force} versucht: Die Lippe geht nach außen, das Blech dahinter kommt herein</translation>
+    </message>
+    <message>
+        <source>lip outward, panel in</source>
+        <translation type="unfinished">Lippe nach außen, Blech herein</translation>
+    </message>
+    <message>
+        <source>Room to the occupant: {length} less</source>
+        <translation type="unfinished">Platz bis zum Insassen: {length} weniger</translation>
+    </message>
+    <message>
         <source>{lead}, {guess}: the metal under tip one goes {way}</source>
         <translation type="unfinished">{lead}, {guess}: Das Metall unter Spitze eins geht {way}</translation>
     </message>

@@ -26,8 +26,8 @@ OUT_M = {
 ONE_DOOR_REACH, SIDE_REACH = 0.55, 0.72
 """Factor on these where one door stands on the stage, which is seen from nearer, and where a side does."""
 SAID = (
-    "tips", "tip_edges", "rod", "share", "path", "path_covered", "clearance", "clearance_covered", "start",
-    "barrier", "tools", "raw_edges", "map latch_edge", "map hinge_edge",
+    "tips", "tip_edges", "rod", "share", "behind", "path", "path_covered", "clearance", "clearance_covered",
+    "start", "barrier", "tools", "raw_edges", "map latch_edge", "map hinge_edge",
 )  # fmt: skip
 """What is said about the metal where it is; hidden while it is not drawn there."""
 NAMES = {

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -31,6 +32,8 @@ CLEARANCE_COVERED_OPACITY = 0.5
 CLEARANCE_RADIUS_M, CLEARANCE_END_M = 0.0026, 0.007
 LEFT_M = 0.004
 """The start shape is drawn where the metal has left it by more than this: elsewhere it would double edges."""
+BELOW_M = np.array([0.0, 0.0, 0.16])
+"""The arrow of the panel behind a lip stands below the lip's own, clear of its word."""
 ABOVE_M = np.array([0.0, 0.0, 0.045])
 """The number of the clearance stands over its line, not on it."""
 
@@ -95,7 +98,7 @@ class Notes:
     def show_aim(self, aim: Aim | None, tool: object | None, theme: Theme, *, share: bool = True) -> None:
         """Show the tips, the line of action and (with share) which way the metal will go, or nothing."""
         self.aim, self.tool, self.share = aim, tool, share
-        self.cast.drop("tips", "tip_edges", "rod", "share")
+        self.cast.drop("tips", "tip_edges", "rod", "share", "behind")
         self._way.hide()
         if aim is None or self.door is None:
             return
@@ -120,6 +123,11 @@ class Notes:
             if aim.basis == "guess":
                 drawn.set_opacity(GUESS_OPACITY)
             drawn.paint(colour)
+        if aim.turns_in:
+            other = replace(aim, outward_ratio=-1.0, tips=aim.tips - BELOW_M)
+            behind = ghost.share_arrow(other, door.sign, middle)
+            if behind is not None:
+                self.cast.solid("behind", *behind).paint(rgb(IN))
         self._way.say(self.arrow_words(aim), place, colour, theme)
 
     def show_barrier(self, barrier: Barrier | None, travel_m: float, theme: Theme) -> None:

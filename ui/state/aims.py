@@ -94,14 +94,18 @@ def _keep(kept: OrderedDict[Key, Value], key: Key, value: Value, most: int) -> N
 
 WAY_WORDS = {"out": "outward", "in": "inward", "along": "along the flange"}
 GUESS_WORD = "first guess"
+BOTH_WAYS = "lip outward, panel in"
+"""What stands beside the arrows where the inner panel goes the other way than the lip in front of it."""
 
 
 def arrow_words(aim: Aim) -> str:
     """Return the word beside the arrow: which way, and that it is a guess while it is one."""
-    words = WAY_WORDS[aim.way]
+    words = BOTH_WAYS if aim.turns_in else WAY_WORDS[aim.way]
     return f"{words} ({GUESS_WORD})" if aim.basis == "guess" else words
 
 
+TOLD_M = 0.0005
+"""Less room than this is not told as lost."""
 AIMED = "Before the push"
 
 
@@ -121,4 +125,9 @@ def aim_words(aim: Aim, units: Units, lead: str = AIMED) -> str:
     if aim.touch is None:
         return f"{lead}, {GUESS_WORD}: the metal under tip one goes {way}. It is being tried."
     far, push = length_text(aim.touch.opening_m, units), force_text(aim.touch.force_n, units)
+    if aim.turns_in:
+        said = f"{lead}, tried over {far} at {push}: the lip goes outward, the panel behind it comes in."
+        less = -aim.touch.room_m
+        room = f"Room to the occupant: {length_text(less, units)} less." if less >= TOLD_M else ""
+        return " ".join(part for part in (said, room) if part)
     return f"{lead}, tried over {far} at {push}: the metal under tip one goes {way}."

@@ -12,6 +12,7 @@ import pyvista
 from vtkmodules.util.numpy_support import vtk_to_numpy
 
 from sim.plan import Spread
+from sim.record import Touch
 from tests.ui.scene.conftest import aim_at, moved, pixels
 from ui.scene.cameras import SHOTS
 from ui.scene.colours import THEMES, rgb
@@ -188,6 +189,17 @@ def test_the_arrow_of_a_guess_is_broken_and_one_sees_through_it(stage, model):
     assert whole.actor.GetProperty().GetOpacity() == 1.0
     assert stage.notes._way._inside.GetInput() == "outward"
     assert bodies(whole) == 1 < pieces
+
+
+def test_a_panel_that_comes_in_behind_the_lip_has_an_arrow_of_its_own(stage, model):
+    stage.set_words(arrow=arrow_words, length=str)
+    felt = dataclasses.replace(aim_at(model, 0.9), basis="touch")
+    touch = Touch(0.0035, 6.1e3, np.array([0.0, 0.02, 0.0]), inner_m=-0.0044, room_m=-0.0017)
+    stage.show_aim(dataclasses.replace(felt, touch=touch))
+    assert "share" in stage.cast and "behind" in stage.cast
+    assert stage.notes._way._inside.GetInput() == "lip outward, panel in"
+    stage.show_aim(dataclasses.replace(felt, touch=dataclasses.replace(touch, inner_m=0.001)))
+    assert "share" in stage.cast and "behind" not in stage.cast
 
 
 def test_before_anything_is_known_there_is_no_arrow_and_along_the_flange_only_a_word(stage, model):

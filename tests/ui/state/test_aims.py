@@ -1,5 +1,6 @@
 """What is known of a push before it is made: asked for once, kept, told in words."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -92,3 +93,13 @@ def test_words_say_the_way_and_whether_it_is_a_guess(ratio, word):
     pointed = aim_words(aim(ratio, "touch", TOUCH), Units.METRIC, pointed_words(Squeeze()))
     assert pointed.startswith("A squeeze under the pointer, tried over ")
     assert pointed_words(Spread()) == "With tip one under the pointer"
+
+
+def test_a_panel_that_comes_in_behind_the_lip_is_said_with_the_room_it_takes():
+    inward = replace(TOUCH, inner_m=-4.4e-3, room_m=-1.7e-3)
+    words = aim_words(aim(1.0, "touch", inward), Units.METRIC).replace("\u00a0", " ")
+    assert "the lip goes outward, the panel behind it comes in. Room to the occupant: 1.7 mm less." in words
+    assert arrow_words(aim(1.0, "touch", inward)) == "lip outward, panel in"
+    flexed = replace(TOUCH, inner_m=-0.4e-3, room_m=-1.7e-3)
+    assert "panel" not in aim_words(aim(1.0, "touch", flexed), Units.METRIC)
+    assert "panel" not in arrow_words(aim(-1.0, "touch", inward))  # the metal itself goes in
