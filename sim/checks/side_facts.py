@@ -329,9 +329,9 @@ def intruded_room_gained() -> Row:
 
 
 HIGH_STRIKER = "High striker: three ways from one start"
-STANDS_STILL = (
-    "foot, rocker and rail of this car pull at nothing and stand still, and its wrecked door is a stretched "
-    "skin that slackens when its edge is pressed forward"
+STRETCHED = (
+    "the wrecked door is a stretched skin that slackens when its edge is pressed forward, and the hinge by "
+    "which a rip would pull went in the wreck; a rail and a rocker that give change nothing"
 )
 
 
@@ -354,6 +354,6 @@ def high_striker_draws(words: str, relation: Literal["at least", "at most"], kno
 
 DRAWN = (
     ("Folded: the patient's room is never more than 2 mm below its start", "at least"),
-    ("Forward: the room is 15 mm less within the first third of the way", "at least", STANDS_STILL),
-    ("Ripped: the room dips by 2 mm or more", "at least", STANDS_STILL),
+    ("Forward: the room is 15 mm less within the first third of the way", "at least", STRETCHED),
+    ("Ripped: the room dips by 2 mm or more", "at least", STRETCHED),
 )
