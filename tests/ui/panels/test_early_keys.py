@@ -33,6 +33,8 @@ class Desk:
         self.early = EarlyKeys(self.window, lambda: self.unready, lambda: self.reads, ("help",))
         self.window.show()
         qtbot.waitExposed(self.window)
+        self.window.activateWindow()  # shortcuts belong to the window in front, and no one else puts it there
+        qtbot.waitUntil(self.window.isActiveWindow, timeout=5000)
         self.window.setFocus()
 
     def press(self, key, modifiers=Qt.KeyboardModifier.NoModifier):

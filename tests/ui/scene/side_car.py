@@ -22,5 +22,5 @@ def side_model(name: str = "low car"):
         car=car, mesh=mesh.front, side=mesh, structure=made.structure, first=made.first,
         body=build_model(car).body, occupant=side_occupant(mesh.shape),
         start=SimpleNamespace(points=made.structure.points), outboard_sign=made.structure.outboard_sign,
-        rail=None, rigid={name: one.surface for name, one in mesh.members.items()},
+        rail=None, rocker=None, rigid={name: one.surface for name, one in mesh.members.items()},
     )  # fmt: skip
