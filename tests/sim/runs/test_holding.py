@@ -132,7 +132,7 @@ def crushed():
     network = Network(structure)
     model = replace(plain, structure=structure, network=network, start=network.initial_state())
     begin = Begin(model.start, Ledger())
-    for move in (Crush(height_m=0.25, along_m=0.15, size_m=0.2, travel_m=0.04), Ease()):
+    for move in (Crush(height_m=0.25, along_m=0.15, size_m=0.2, travel_m=0.08), Ease()):
         run = MoveRun(begin.model or model, move, begin)
         list(run)
         begin = run.end
