@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import math
-
 import numpy as np
 
 from meshes.door_shape import DoorShape
 from sim.builds import ILLUSTRATIVE, builds_named
 from sim.plan import Car
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.whole_side import check_side
 
-RANGES: dict[str, tuple[float, float, str]] = {
+RANGES: dict[str, Range] = {
     "skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
     "inner_thickness_m": (0.0003, 0.003, "inner panels are about 0.0006 to 0.0015 m"),
     "seam_energy_j_per_m": (5.0, 500.0, "12 to 250 J/m covers weak to very tough beads"),
@@ -63,10 +62,7 @@ def check_car(car: Car) -> None:
     PlanError
         Naming the field below ``car``, its value and the remedy.
     """
-    for name, (low, high, remedy) in RANGES.items():
-        value = float(getattr(car, name))
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(f"car.{name}", f"is {value}; use {low} to {high} ({remedy})")
+    check_ranges(RANGES, car, "car")
     if not 0 <= car.seam_seed < SEED_LIMIT:
         raise PlanError("car.seam_seed", f"is {car.seam_seed}; use a whole number from 0 to {SEED_LIMIT - 1}")
     _check_energies(car)

@@ -21,6 +21,7 @@ from sim.move_words import SHAPE_WORDS
 from sim.network import Network
 from sim.plan import Crush
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.rigid import Barrier, Pressing, first_touch, reading_points
 
 Floats = NDArray[np.float64]
@@ -31,12 +32,12 @@ ROUNDING_M = 0.0125  # of a cylinder's or a face's edges (assumed); a sharper on
 START_M = 1.5  # how far out a body starts: well clear of any bulge
 BODY_SPLIT = 12  # triangles of the car body are looked at in this many points a side
 
-RANGES: dict[str, tuple[float, float, str]] = {
+RANGES: dict[str, Range] = {
     "size_m": (0.05, 2.0, "a pole is about 0.25 m across, another car's front 0.3 to 1.5 m"),
     "tall_m": (0.05, 2.5, "from its lower to its upper end"),
     "height_m": (-1.0, 1.2, "height of its lower end above the door's lowest point"),
     "along_m": (-0.5, 2.0, "the door runs from about 0 to 1 m behind its hinge edge"),
-    "skew_rad": (-1.05, 1.05, "0 is straight inboard; use -60 to 60 degrees"),
+    "skew_rad": (-1.05, 1.05, "0 is straight inboard"),
     "travel_m": (0.001, 0.7, "about 0.46 m in the quasi-static door test"),
 }
 
@@ -96,10 +97,7 @@ class ReadyCrush:
 
 
 def _check(move: Crush) -> None:
-    for name, (low, high, remedy) in RANGES.items():
-        value = float(getattr(move, name))
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(name, f"is {value}; use {low} to {high} ({remedy})")
+    check_ranges(RANGES, move)
     if move.shape == "pole" and move.tall_m < move.size_m:
         raise PlanError(
             "tall_m", f"is {move.tall_m} m, less than the pole is thick; use {move.size_m} or more"

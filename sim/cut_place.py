@@ -19,6 +19,7 @@ from sim.blades import Blades
 from sim.cut_plan import Cut, DoorCut, FittingCut, PillarCut
 from sim.model import DoorModel
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.state import State
 from sim.structure import Structure
 
@@ -32,8 +33,8 @@ SHEETS = {
     "outer skin": ("outer_skin",),
     "inner panel": ("inner_panel", "latch_patch", "hinge_patch", "latch_wrap", "shut_face"),
 }
-RANGES = {
-    "angle_rad": (-1.05, 1.05, "give the angle in degrees, angle_deg, within 60 either way"),
+RANGES: dict[str, Range] = {
+    "angle_rad": (-1.05, 1.05, "0 is square across the section"),
     "depth_m": (0.005, 0.9, "say how far in the blades go"),
     "short_m": (0.0, 0.2, "say how far short of the far face they stop, or 0"),
     "opening_m": (0.05, 0.3, "cutters open 0.14 to 0.21 m"),
@@ -43,10 +44,7 @@ RANGES = {
 
 def check_cut(model: DoorModel, move: Cut) -> None:
     """Raise PlanError naming the field and the remedy when a cut's numbers make no sense on this car."""
-    for name, (low, high, remedy) in RANGES.items():
-        value = float(getattr(move, name))
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(name, f"is {value:g}; use {low:g} to {high:g}: {remedy}")
+    check_ranges(RANGES, move)
     place = move.place
     if isinstance(place, PillarCut):
         high = _side(model, "place.at").pillar.shape.height_m

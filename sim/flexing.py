@@ -22,6 +22,7 @@ from sim.pads import pad_on
 from sim.plan import Flex, FramePoint, Tool
 from sim.problems import PlanError
 from sim.push import push_direction
+from sim.ranges import Range, check_ranges, check_tilt
 from sim.record import Event, Frame, Rung
 from sim.rigid import Barrier
 
@@ -32,7 +33,7 @@ STEP_M = 0.0025  # the grid of the tip's way
 SAMPLES = 9
 BAR_TIP_DEEP_M = 0.03  # length of the bar's tip on the metal, assumed: forks and blades are 25-50 mm wide
 
-RANGES: dict[str, tuple[float, float, str]] = {
+RANGES: dict[str, Range] = {
     "length_m": (0.3, 1.5, "0.75 to 0.9 m is usual"),
     "tip_m": (0.02, 0.2, "0.03 to 0.08 m is usual"),
     "tip_width_m": (0.01, 0.1, "0.025 to 0.05 m is usual"),
@@ -94,11 +95,7 @@ def make_bar(model: DoorModel, move: Flex) -> ReadyBar:
         A number out of range, a tip in the air, more way than the bar has.
     """
     bar = move.bar
-    for name, (low, high, remedy) in RANGES.items():
-        value = float(getattr(bar, name))
-        if not (math.isfinite(value) and low <= value <= high):
-            unit = "N" if name.endswith("_n") else "m"
-            raise PlanError(f"bar.{name}", f"is {value}; use {low:g} to {high:g} {unit} ({remedy})")
+    check_ranges(RANGES, bar, "bar")
     if bar.tip_m > 0.5 * bar.length_m:
         raise PlanError("bar.tip_m", f"is {bar.tip_m} m, more than half the bar; set the heel nearer the tip")
     lever = Lever(bar.length_m, bar.tip_m, bar.hand_n)
@@ -108,9 +105,7 @@ def make_bar(model: DoorModel, move: Flex) -> ReadyBar:
             f"is {move.opening_m} m; with its heel {bar.tip_m} m from the tip the bar goes up to "
             f"{lever.reach_m:.3f} m; move the heel back for more way and less force",
         )
-    if not -1.6 <= move.tilt_rad <= 1.6:
-        degrees = math.degrees(move.tilt_rad)
-        raise PlanError("tilt_deg", f"is {degrees:.0f}; use -90 (inboard) to 90 (outboard)")
+    check_tilt(move.tilt_rad)
     if isinstance(move.on, FramePoint):
         try:
             panel = model.panel(move.on)

@@ -19,6 +19,7 @@ from sim.model import DoorModel
 from sim.move_words import title_of
 from sim.plan import Hold, Support
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.record import Event, Frame
 from sim.standing import stands_of
 from sim.state import State
@@ -26,7 +27,7 @@ from sim.structure import Structure
 
 Ints = NDArray[np.int64]
 
-HOLD_RANGES: dict[str, tuple[float, float, str]] = {
+HOLD_RANGES: dict[str, Range] = {
     "angle_rad": (-2.0, 2.0, "a door opens by about 65 degrees"),
     "hands_n": (10.0, 2000.0, "one person pushes with 200 to 400 N"),
     "lift_m": (-0.05, 0.5, "0 is just under it"),
@@ -85,14 +86,7 @@ class HoldCourse(AtOnce):
     @staticmethod
     def ready(model: DoorModel, move: Hold) -> object:
         """Refuse numbers out of range and a door the car has not got."""
-        for name, (low, high, remedy) in HOLD_RANGES.items():
-            value = float(getattr(move, name))
-            if not (math.isfinite(value) and low <= value <= high):
-                field = name
-                if name.endswith("_rad"):
-                    field, value = "angle_deg", math.degrees(value)
-                    low, high = round(math.degrees(low)), round(math.degrees(high))
-                raise PlanError(field, f"is {value:.6g}; use {low:g} to {high:g} ({remedy})")
+        check_ranges(HOLD_RANGES, move)
         around(model.structure)
         return latch_end(model, move.door)
 

@@ -7,7 +7,6 @@ Numbers marked "assumed" have no public source.
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, field
 from typing import Literal
 
@@ -20,6 +19,7 @@ from sim.bond import bond_law, touch_law
 from sim.carcheck import WELD_RISE_M
 from sim.materials import Metal
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.structure import Bonds, Section, Structure
 
 Floats = NDArray[np.float64]
@@ -28,6 +28,14 @@ End = Literal["foot", "head"]
 
 GROUP = "folding pillar"
 WELD_KIND, TOUCH_KIND = "pillar weld", "pillar touch"
+PILLAR_RANGES: dict[str, Range] = {
+    "pressed_m": (0.0006, 0.006, "1.35 to 2.7 mm have been published"),
+    "closing_m": (0.0006, 0.006, "1.0 to 1.5 mm is usual"),
+    "thin_m": (0.0006, 0.004, "1.0 to 1.5 mm is usual"),
+    "soft_m": (0.0, 1.0, "0 is a pillar of one grade"),
+    "stiffener_m": (0.0, 0.004, "0 is none, 0.001 to 0.002 m a usual one"),
+    "stiffener_reach_m": (0.0, 0.4, "0.05 to 0.15 m, assumed"),
+}
 PATCH_M = 0.0025  # striker and hinge reinforcement, as the doors' own (assumed)
 CROSS_TENSION_N, CROSS_TENSION_POWER = 1.25e3, 2.2  # CT = 1.25 t^2.2 kN, t in mm [aws-welds-2013]
 SHOP_RATIO = 2.0  # spots as made over the least the rule asks: 2 to 3, from memory
@@ -64,17 +72,7 @@ class PillarBuild:
 
     def check(self) -> None:
         """Raise PlanError naming the field and the remedy for a number out of range."""
-        for name, low, high, usual in (
-            ("pressed_m", 0.0006, 0.006, "1.35 to 2.7 mm have been published"),
-            ("closing_m", 0.0006, 0.006, "1.0 to 1.5 mm is usual"),
-            ("thin_m", 0.0006, 0.004, "1.0 to 1.5 mm is usual"),
-            ("soft_m", 0.0, 1.0, "0 is a pillar of one grade"),
-            ("stiffener_m", 0.0, 0.004, "0 is none, 0.001 to 0.002 m a usual one"),
-            ("stiffener_reach_m", 0.0, 0.4, "0.05 to 0.15 m, assumed"),
-        ):
-            value = float(getattr(self, name))
-            if not (math.isfinite(value) and low <= value <= high):
-                raise PlanError(f"pillar.{name}", f"is {value}; use {low} to {high} m ({usual})")
+        check_ranges(PILLAR_RANGES, self, "pillar")
         wrong = [end for end in self.held if end not in ("foot", "head")]
         if wrong or len(set(self.held)) != len(self.held):
             raise PlanError("pillar.held", f"is {self.held}; name 'foot' and 'head' at most once each")

@@ -6,15 +6,12 @@ Angles are given in degrees in files (`tilt_deg`) and lengths in metres, forces 
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, get_args
 
 import msgspec
-import msgspec.inspect
 import tomlkit
-from tomlkit.exceptions import ParseError
 from tomlkit.items import AoT
 
 from sim.builds import build_defaults
@@ -24,46 +21,16 @@ from sim.plan import (
     SCHEMA_VERSION,
     Car,
     Move,
-    PanelName,
     Plan,
-    Surface,
 )
 from sim.planhash import plan_sha256 as plan_sha256
 from sim.problems import PlanError
 from sim.textfiles import read_text, write_whole
-from sim.whole_side import WholeSide
+from sim.typed import converted, parsed
 from sim.wreckcheck import check_wreck
 
-# unit endings a person may try; the plan's names carry SI units only
-_OTHER_UNITS = {"mm": "m", "cm": "m", "in": "m", "kn": "n", "lbf": "n", "deg": "rad"}
-CAR_TYPES = {
-    f"{path}{field.name}": field.type
-    for path, struct in (("", Car), ("whole_side.", WholeSide))
-    for field in getattr(msgspec.inspect.type_info(struct), "fields", ())
-}
-MOVE_WORDS = {
-    "surface": get_args(Surface),
-    "panel": get_args(PanelName),
-    "tool_body": ("comes", "stands"),
-    "base": ("far_rocker", "far_pillar", "tunnel_edge"),
-    "head": ("flat", "waffle", "pointed"),
-    "tips_from": ("front", "rear", "outer"),
-}
 MOVE_KINDS = {kind.__struct_config__.tag: kind for kind in get_args(Move)}
-_IN_TOML = {
-    "array": "a list",
-    "object": "a table",
-    "float": "a number",
-    "int": "a whole number",
-    "str": "text in quotes",
-    "bool": "true or false",
-    "datetime": "a date",
-    "date": "a date",
-    "time": "a time",
-}
-"""Types of values as a person who writes a plan calls them, by the reader's own words."""
 _LISTS = ("moves", "wreck", "bead_gaps")
-_PATH = re.compile(r" - at `\$\.?(.*)`$")
 
 MOVE_LISTS = ("moves", "wreck")
 """Fields of a plan that hold moves."""
@@ -136,47 +103,6 @@ def _start_from_build(raw: dict[str, Any]) -> None:
         raw["car"] = {**build_defaults(car["build"]), **car}
 
 
-def _choices(path: str) -> tuple[Any, ...]:
-    """Return the words a field of the car or of a move can have, () when it is free."""
-    if path.rpartition(".")[2] in MOVE_WORDS:
-        return MOVE_WORDS[path.rpartition(".")[2]]
-    kind = CAR_TYPES.get(path.removeprefix("car."))
-    return tuple(sorted(kind.values)) if isinstance(kind, msgspec.inspect.LiteralType) else ()
-
-
-def _explain(error: msgspec.ValidationError) -> PlanError:
-    """Turn msgspec's message into a sentence with the field's path and a remedy."""
-    text = str(error)
-    match = _PATH.search(text)
-    path = match.group(1) if match else ""
-    text = _PATH.sub("", text)
-    unknown = re.search(r"unknown field `(.+?)`", text)
-    if unknown:
-        name = unknown.group(1)
-        full = f"{path}.{name}" if path else name
-        stem, _, unit = name.rpartition("_")
-        if unit.lower() in _OTHER_UNITS:
-            return PlanError(
-                full, f"has the unit '{unit}'; give '{stem}_{_OTHER_UNITS[unit.lower()]}' in SI units instead"
-            )
-        return PlanError(full, "is not a field of a plan; check its spelling, or remove it")
-    missing = re.search(r"missing required field `(.+?)`", text)
-    if missing:
-        return PlanError(f"{path}.{missing.group(1)}" if path else missing.group(1), "is missing; add it")
-    if path.endswith(".move") and "nvalid value" in text:
-        wrong = text.rpartition("value ")[2]
-        return PlanError(path, f"is {wrong}; use one of: " + ", ".join(repr(word) for word in MOVE_KINDS))
-    wanted = re.search(r"xpected `(\w+)[^`]*`, got `(\w+)`", text)
-    if wanted and set(wanted.groups()) <= set(_IN_TOML):
-        want, got = (_IN_TOML[word] for word in wanted.groups())
-        return PlanError(path or "plan", f"is {got}; give {want} instead")
-    choices = _choices(path)
-    if choices and "nvalid enum value" in text:
-        wrong = text.rpartition("value ")[2]
-        return PlanError(path, f"is {wrong}; use one of: " + ", ".join(repr(word) for word in choices))
-    return PlanError(path or "plan", f"cannot be read: {text[0].lower()}{text[1:]}")
-
-
 def loads_plan(text: str) -> Plan:
     """Return the plan in a TOML text.
 
@@ -185,39 +111,26 @@ def loads_plan(text: str) -> Plan:
     PlanError
         Syntax, missing or newer version, unknown field, wrong unit or type, value out of range.
     """
-    try:
-        raw = tomlkit.parse(text).unwrap()
-    except ParseError as error:
-        raise PlanError("plan", f"is not valid TOML: {error}; mend that line") from error
+    raw = parsed(text, "plan")
     check_version(raw)
     _degrees_to_radians(raw)
     _start_from_build(raw)
-    try:
-        plan = msgspec.convert(raw, Plan, strict=False) if _numbers_ok(raw) else Plan()
-    except msgspec.ValidationError as error:
-        raise _explain(error) from error
-    return check_plan(plan)
+    _check_numbers(raw)
+    return check_plan(converted(raw, Plan, "plan", strict=False))
 
 
-def _numbers_ok(raw: Any, path: str = "") -> bool:
-    """Return True when no number is NaN or infinite and no number is hidden in quotes.
-
-    Raises
-    ------
-    PlanError
-        Naming the field.
-    """
+def _check_numbers(raw: Any, path: str = "") -> None:
+    """Raise PlanError, naming the field, where a number is NaN or infinite, or hidden in quotes."""
     if isinstance(raw, dict):
         for key, value in raw.items():
-            _numbers_ok(value, f"{path}.{key}" if path else str(key))
+            _check_numbers(value, f"{path}.{key}" if path else str(key))
     elif isinstance(raw, list):
         for index, value in enumerate(raw):
-            _numbers_ok(value, f"{path}[{index}]")
+            _check_numbers(value, f"{path}[{index}]")
     elif isinstance(raw, float) and not math.isfinite(raw):
         raise PlanError(path, f"is {raw}; use a finite number")
     elif isinstance(raw, str) and path.rpartition("_")[2] in ("m", "n", "j", "pa", "rad", "deg", "ratio"):
         raise PlanError(path, f"is the text {raw!r}; give a plain number without quotes or unit")
-    return True
 
 
 def load_plan(path: Path | str) -> Plan:

@@ -24,6 +24,7 @@ from sim.plan import CutSpread
 from sim.problems import PlanError
 from sim.push import check_tool
 from sim.ram_hold import GIVES_M
+from sim.ranges import Range, check_ranges
 from sim.raw_seat import RawSeat, TipEnd, seat_on_raw
 from sim.record import BASE_GIVING, OFF, SLIPPING, Event, Frame, Rung
 from sim.rigid import Barrier
@@ -34,7 +35,10 @@ Floats = NDArray[np.float64]
 
 STEP_M = 0.0025  # the grid of tip openings, as of every spread
 TOOL_N_PER_M = 2.0e7  # stiffness of a spreader's tips
-RANGES = {"depth_m": (0.005, 0.2, "the noses go in 30 to 80 mm"), "off_m": (-0.1, 0.1, "0 is the middle")}
+RANGES: dict[str, Range] = {
+    "depth_m": (0.005, 0.2, "the noses go in 30 to 80 mm"),
+    "off_m": (-0.1, 0.1, "0 is the middle"),
+}
 
 
 @dataclass(frozen=True)
@@ -100,10 +104,7 @@ class CutSpreadCourse:
             check_cut(model, Cut(PillarCut(move.height_m, move.tips_from)))
         except PlanError as error:
             raise PlanError("height_m", error.message) from error
-        for name, (low, high, usual) in RANGES.items():
-            value = float(getattr(move, name))
-            if not (math.isfinite(value) and low <= value <= high):
-                raise PlanError(name, f"is {value:g} m; use {low:g} to {high:g} m: {usual}")
+        check_ranges(RANGES, move)
         if not 0.0 < move.opening_m <= move.tool.opening_m[-1]:
             raise PlanError(
                 "opening_m", f"is {move.opening_m:g} m; use above 0 to {move.tool.opening_m[-1]:g} m"

@@ -32,6 +32,7 @@ from sim.plan import (
     Tool,
 )
 from sim.problems import PlanError
+from sim.ranges import check_tilt
 from sim.tip import Footprint, footprint
 
 Floats = NDArray[np.float64]
@@ -131,6 +132,8 @@ def check_tool(tool: Tool) -> None:
         raise PlanError("tool.tip_depth_m", f"is {tool.tip_depth_m} m; use 0.005 to 0.15 m")
     if len(tool.opening_m) != len(tool.force_n) or len(tool.opening_m) < 2:
         raise PlanError("tool.force_n", "needs as many forces as tool.opening_m has openings, at least two")
+    if tool.opening_m[0] < 0.0:
+        raise PlanError("tool.opening_m", f"begins at {tool.opening_m[0]} m; use 0, tips that touch, or more")
     if not all(b > a for a, b in zip(tool.opening_m, tool.opening_m[1:], strict=False)):
         raise PlanError("tool.opening_m", "must rise from one entry to the next")
     if min(tool.force_n) <= 0.0:
@@ -153,8 +156,7 @@ def check_tool(tool: Tool) -> None:
 
 def _check_angles(move: Spread) -> None:
     """Raise PlanError where a push's tilt or its pad's lean is out of range."""
-    if not -1.6 <= move.tilt_rad <= 1.6:
-        raise PlanError("tilt_rad", f"is {move.tilt_rad}; use -1.57 (inboard) to 1.57 (outboard)")
+    check_tilt(move.tilt_rad)
     if not -LEAN_LIMIT_RAD <= move.lean_rad <= LEAN_LIMIT_RAD:
         degrees = math.degrees(move.lean_rad)
         raise PlanError(

@@ -20,6 +20,7 @@ from sim.base import Wall
 from sim.head import Plate
 from sim.plan import BaseSpot, PillarSpot, Press, Ram, Surface
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -51,21 +52,21 @@ BASES: dict[str, tuple[float, float, float]] = {
 }
 TUNNEL_SLOPE = 1.0  # the edge's two faces share the foot evenly: its normal leans by 45 degrees
 
-RAM_RANGES: dict[str, tuple[float, float, str]] = {
+RAM_RANGES: dict[str, Range] = {
     "head_m": (0.02, 0.2, "50 to 75 mm is usual"),
     "plate_m": (0.02, 0.4, "a head's size, or a plate of 0.1 to 0.3 m that spreads the load"),
     "hinge_m": (0.0, 0.1, "10 to 30 mm, assumed"),
     "closed_m": (0.2, 1.5, "0.3 to 0.7 m is usual"),
     "piece_m": (0.0, 1.0, "0 is none"),
 }
-FOOT_RANGES: dict[str, tuple[float, float, str]] = {
+FOOT_RANGES: dict[str, Range] = {
     "rearward_m": (-1.0, 1.0, "0 is straight across from the head"),
     "raised_m": (-0.3, 1.0, "0 is its usual height"),
     "inboard_m": (0.0, 2.0, "0 is its usual place"),
     "wall_m": (0.0005, 0.006, "1.0 to 2.0 mm is usual"),
     "rib_m": (0.0, 0.006, "0 is none, 1.0 to 1.5 mm usual"),
 }
-HEAD_RANGES: dict[str, tuple[float, float, str]] = {
+HEAD_RANGES: dict[str, Range] = {
     "height_m": (0.0, 1.6, "from the pillar's foot to its head"),
     "off_m": (-0.2, 0.2, "0 is the wall's middle"),
 }
@@ -151,16 +152,9 @@ def force_limit_n(ram: Ram, out_m: float) -> float:
     return float(ram.stage_n[stage_of(ram, out_m)])
 
 
-def _in_range(ranges: dict[str, tuple[float, float, str]], item: object, path: str) -> None:
-    for name, (low, high, remedy) in ranges.items():
-        value = float(getattr(item, name))
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(f"{path}.{name}", f"is {value}; use {low} to {high} m ({remedy})")
-
-
 def check_ram(ram: Ram) -> None:
     """Raise PlanError naming the field and the remedy for a number out of range."""
-    _in_range(RAM_RANGES, ram, "ram")
+    check_ranges(RAM_RANGES, ram, "ram")
     if len(ram.stage_m) != len(ram.stage_n) or not ram.stage_m:
         raise PlanError("ram.stage_n", "needs as many forces as ram.stage_m has strokes, at least one")
     if not all(math.isfinite(x) and 0.01 <= x <= 1.0 for x in ram.stage_m):
@@ -171,7 +165,7 @@ def check_ram(ram: Ram) -> None:
 
 def pillar_middle(pillar: PillarMesh, place: PillarSpot, path: str) -> tuple[float, float]:
     """Return how far aft and up a place on a pillar lies in its own axes [m]; PlanError off the wall."""
-    _in_range(HEAD_RANGES, place, path)
+    check_ranges(HEAD_RANGES, place, path)
     cuts = pillar.cuts
     if not cuts[0, 0] <= place.height_m <= cuts[-1, 0]:
         raise PlanError(
@@ -234,7 +228,7 @@ def room_m(ends: Floats, occupant: tuple[Capsule, ...]) -> tuple[float, str]:
 
 def base_stand(foot: BaseSpot, ram: Ram, head: Floats, sign: float) -> Stand:
     """Return a base for a ram whose head stands at a place (3,) [m]; ``sign`` +1 where outboard is +y."""
-    _in_range(FOOT_RANGES, foot, "foot")
+    check_ranges(FOOT_RANGES, foot, "foot")
     inboard, height, width = BASES[foot.base]
     inboard = foot.inboard_m if foot.inboard_m > 0.0 else inboard
     place = np.array([head[0] + foot.rearward_m, -sign * inboard, height + foot.raised_m])

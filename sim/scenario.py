@@ -6,15 +6,12 @@ ends; it tells what is counted.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
 import msgspec
-import tomlkit
-from tomlkit.exceptions import ParseError
 
 from sim.asks import Ask, check_asks
 from sim.carcheck import RANGES
@@ -25,11 +22,11 @@ from sim.planfile import check_version, load_plan
 from sim.problems import PlanError
 from sim.starts import find_start
 from sim.textfiles import read_text
+from sim.typed import converted, parsed
 from sim.vary import Draw, draws_together
 
 SCHEMA_VERSION = 1
 MOST_RUNS = 4096
-_PATH = re.compile(r" - at `\$\.?(.*)`$")
 
 
 class Scenario(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -93,24 +90,9 @@ def loads_scenario(text: str) -> Scenario:
     PlanError
         Syntax, missing or newer version, unknown field, wrong type, an ask that cannot be read.
     """
-    try:
-        raw = tomlkit.parse(text).unwrap()
-    except ParseError as error:
-        raise PlanError("scenario", f"is not valid TOML: {error}; mend that line") from error
+    raw = parsed(text, "scenario")
     check_version(raw, SCHEMA_VERSION)
-    try:
-        scenario = msgspec.convert(raw, Scenario)
-    except msgspec.ValidationError as error:
-        raise _explained(error) from error
-    return _checked(scenario)
-
-
-def _explained(error: msgspec.ValidationError) -> PlanError:
-    text = str(error)
-    found = _PATH.search(text)
-    path = found.group(1) if found else "scenario"
-    text = _PATH.sub("", text)
-    return PlanError(path, f"cannot be read: {text[0].lower()}{text[1:]}; mend that line")
+    return _checked(converted(raw, Scenario, "scenario"))
 
 
 def _checked(scenario: Scenario) -> Scenario:

@@ -17,6 +17,7 @@ from sim.builds import BUILDS
 from sim.carcheck import check_car
 from sim.plan import Car, Plan
 from sim.problems import PlanError
+from sim.typed import converted
 
 Root = TypeVar("Root", bound=Car | Plan)
 
@@ -246,10 +247,7 @@ def twin(plan: Plan, path: str, value: Any) -> Plan:
     except (KeyError, IndexError, ValueError, TypeError) as error:
         raise PlanError(path, "is not a field of this plan; check its spelling") from error
     at[steps[-1]] = msgspec.to_builtins(value)
-    try:
-        changed = msgspec.convert(raw, Plan)
-    except msgspec.ValidationError as error:
-        raise PlanError(path, f"cannot be {value!r}: {error}") from error
+    changed = converted(raw, Plan, "plan")
     check_car(changed.car)
     if changed == plan:
         raise PlanError(path, f"is {value!r} already; a twin differs in one thing")

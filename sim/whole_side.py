@@ -5,12 +5,12 @@ A plan says ``extent = "side"`` for the car and gives these under ``car.whole_si
 
 from __future__ import annotations
 
-import math
 from typing import Literal
 
 import msgspec
 
 from sim.problems import PlanError
+from sim.ranges import Range, check_ranges
 from sim.surround import Lying, Support
 
 Shape = Literal["low car", "tall car", "long door"]
@@ -76,7 +76,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     rocker_yield_pa: float = 350.0e6  # as the rail's, assumed: press-hardened rockers are 1.0e9
 
 
-SIDE_RANGES: dict[str, tuple[float, float, str]] = {
+SIDE_RANGES: dict[str, Range] = {
     "pillar_pressed_m": (0.0006, 0.006, "1.35 to 2.7 mm have been published"),
     "pillar_closing_m": (0.0006, 0.006, "1.0 to 1.5 mm is usual"),
     "pillar_pressed_yield_pa": (150.0e6, 1.6e9, "350e6 is mild, 1.0e9 press-hardened"),
@@ -120,13 +120,4 @@ def check_side(side: WholeSide) -> None:
             "car.whole_side.rocker_wall_m",
             f"is {side.rocker_wall_m}; use 0, a rocker that stands still, or {THINNEST_ROCKER_M} m and more",
         )
-    for name, (low, high, remedy) in SIDE_RANGES.items():
-        value = float(getattr(side, name))
-        if math.isfinite(value) and low <= value <= high:
-            continue
-        if name.endswith("_rad"):
-            field, value = name.replace("_rad", "_deg"), math.degrees(value)
-            low, high = round(math.degrees(low), 1), round(math.degrees(high), 1)
-        else:
-            field = name
-        raise PlanError(f"car.whole_side.{field}", f"is {value:.6g}; use {low:g} to {high:g} ({remedy})")
+    check_ranges(SIDE_RANGES, side, "car.whole_side")

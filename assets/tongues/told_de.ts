@@ -3521,20 +3521,8 @@
         <translation type="unfinished">ist {value}; {low} bis {high} verwenden ({remedy})</translation>
     </message>
     <message>
-        <source>is {value}; use {low} to {high}: {remedy}</source>
-        <translation type="unfinished">ist {value}; {low} bis {high} verwenden: {remedy}</translation>
-    </message>
-    <message>
         <source>is {value} m; use {low} to {high} m: {remedy}</source>
         <translation type="unfinished">ist {value} m; {low} bis {high} m verwenden: {remedy}</translation>
-    </message>
-    <message>
-        <source>is {value}; use {low} to {high} m ({remedy})</source>
-        <translation type="unfinished">ist {value}; {low} bis {high} m verwenden ({remedy})</translation>
-    </message>
-    <message>
-        <source>is {value}; use {low} to {high} {unit} ({remedy})</source>
-        <translation type="unfinished">ist {value}; {low} bis {high} {unit} verwenden ({remedy})</translation>
     </message>
     <message>
         <source>is {value} m; use {low} to {high} m</source>
@@ -3581,8 +3569,8 @@
         <translation type="unfinished">die Tür reicht von etwa 0 bis 1 m hinter ihrer Scharnierkante</translation>
     </message>
     <message>
-        <source>0 is straight inboard; use -60 to 60 degrees</source>
-        <translation type="unfinished">0 ist gerade nach innen; -60 bis 60 Grad verwenden</translation>
+        <source>0 is straight inboard</source>
+        <translation type="unfinished">0 ist gerade nach innen</translation>
     </message>
     <message>
         <source>about 0.46 m in the quasi-static door test</source>
@@ -3613,8 +3601,8 @@
         <translation type="unfinished">ist: {place}; das hält nicht mehr; den Schnitt weglassen</translation>
     </message>
     <message>
-        <source>give the angle in degrees, angle_deg, within 60 either way</source>
-        <translation type="unfinished">den Winkel in Grad angeben, angle_deg, bis 60 nach beiden Seiten</translation>
+        <source>0 is square across the section</source>
+        <translation type="unfinished">0 ist gerade quer zum Profil</translation>
     </message>
     <message>
         <source>say how far in the blades go</source>
@@ -3821,8 +3809,8 @@
         <translation type="unfinished">ist {n} N m; 0 (geht, wie es will) bis 1e5 (kann nicht drehen) verwenden</translation>
     </message>
     <message>
-        <source>is {n}; use -1.57 (inboard) to 1.57 (outboard)</source>
-        <translation type="unfinished">ist {n}; -1.57 (nach innen) bis 1.57 (nach außen) verwenden</translation>
+        <source>begins at {n} m; use 0, tips that touch, or more</source>
+        <translation type="unfinished">beginnt bei {n} m; 0 (Spitzen geschlossen) oder mehr verwenden</translation>
     </message>
     <message>
         <source>is {n}; use -28 (outboard end first) to 28 degrees (inboard end first)</source>
@@ -4281,8 +4269,12 @@
         <translation type="unfinished">kann nicht gelesen werden: {text}</translation>
     </message>
     <message>
-        <source>is not a field of a plan; check its spelling, or remove it</source>
-        <translation type="unfinished">ist kein Feld eines Plans; Schreibweise prüfen oder entfernen</translation>
+        <source>rules file</source>
+        <translation type="unfinished">Regeldatei</translation>
+    </message>
+    <message>
+        <source>is not a field of a {what}; check its spelling, or remove it</source>
+        <translation type="unfinished">ist hier kein Feld ({what}); Schreibweise prüfen oder entfernen</translation>
     </message>
     <message>
         <source>is missing; add it</source>

@@ -34,6 +34,49 @@ FILES = {
     "lost.toml": b"schema_version = 1\nstart = 'none.npz'\n[[moves]]\nmove = 'spread'\n",
     "other.toml": b"schema_version = 1\nstart = 'bytes.toml'\n[[moves]]\nmove = 'spread'\n",
 }
+SPREAD = "schema_version = 1\n[car]\nlattice_spacing_m = 0.09\n[[moves]]\nmove = 'spread'\n"
+OF_THE_CAR = {
+    "lattice_spacing_m = -0.05": "car.lattice_spacing_m is -0.05; use 0.02 to 0.09",
+    "lattice_spacing_mm = 60": "car.lattice_spacing_mm has the unit 'mm'; give 'lattice_spacing_m'",
+    "skin_thickness_m = 'thin'": "car.skin_thickness_m is the text 'thin'; give a plain number",
+    "skin_thickness_m = inf": "car.skin_thickness_m is inf; use a finite number",
+    "skin_thickness_m = 1e300": "car.skin_thickness_m is 1e+300; use 0.",
+    "seam = 'glued'": "car.seam is 'glued'; use one of: 'bonded', 'mixed', 'welded'",
+    "seam_seed = 1.5": "car.seam_seed is a number; give a whole number instead",
+    "bead_gaps = 3": "car.bead_gaps is a whole number; give a list instead",
+    "bead_gaps = [{start_m = 9.0}]": "car.bead_gaps[0].start_m is 9.0; the hem runs from 0 to",
+    "build = 'wooden'": "'wooden', which is not a ready build; use one of:",
+    "whole_side = {occupant_lean_deg = 500}": "car.whole_side.occupant_lean_deg is 500; use 0 to 60 (",
+    "wheels = 4": "car.wheels is not a field of a plan; check its spelling, or remove it",
+}
+OF_A_MOVE = {
+    "opening_m = -0.1": "moves[0].opening_m is -0.1",
+    "opening_m = 1e300": "moves[0].opening_m is 1e+300",
+    "opening_m = '10 mm'": "moves[0].opening_m is the text '10 mm'; give a plain number",
+    "tilt_deg = 500.0": "moves[0].tilt_deg is 500; use -90 (inboard) to 90 (outboard)",
+    "tilt_deg = 'up'": "tilt_deg is 'up'; use a number of degrees",
+    "tilt_rad = nan": "moves[0].tilt_rad is nan; use a finite number",
+    "door = {at = 'edge', edge = 'latch'}": "moves[0].door.edge is 'latch'; use one of: 'hinge_edge'",
+    "door = {at = 'roof'}": "moves[0].door.at is 'roof'; use one of: 'edge'",
+    "door = {at = 'edge', edge = 'latch_edge', along_m = 40}": "moves[0].door.along_m is 40",
+    "door = [1, 2]": "moves[0].door is a list; give a table instead",
+    "tool = {opening_m = [-1.0, 1.0], force_n = [1e4, 1e4]}": "tool.opening_m begins at -1.0 m; use 0",
+    "tool = {opening_m = [], force_n = []}": "moves[0].tool.force_n needs as many forces",
+    "tool = {tip_width_m = 0}": "moves[0].tool.tip_width_m is 0.0 m; use 0.005 to 0.15 m",
+}
+OF_A_SCENARIO = {
+    "title = 4": "title is a whole number; give text in quotes instead",
+    "title = 'A'\nplans = {lip = 3}\nasks = []": "plans.lip is a whole number; give text in quotes instead",
+    "title = 'A'\nplans = {lip = 'none.toml'}\nasks = [{ask = 'x'}]": "asks[0].ask is 'x'; use one of: ",
+    "title = 'A'\nplans = {}\nasks = []": "plans is empty; name one plan or more",
+    "title = 'A'\nplans = {}\nasks = []\nruns = 'many'": "runs is text in quotes; give a whole number",
+}
+OF_A_LESSON = {
+    "title = 4": "title is a whole number; give text in quotes instead",
+    "title = 'A'\nauthor = 'B'\nlicence = 'C'": "steps are missing; add a [[steps]] table",
+    "steps = 'one'": "steps is text in quotes; give a list instead",
+    "steps = [{phase = 'sing', title = 'A'}]": "steps[0].phase is 'sing'; use one of: 'check', 'open'",
+}
 SOLVES = ("run {} --out o", "export {} --out o", "many {} --out o", "flip {} --out o", "map {} --out o")
 READS = (
     *SOLVES,
@@ -86,6 +129,20 @@ def test_a_plan_that_cannot_be_used_is_refused_by_every_word_that_takes_one(refu
     for name in (*BAD_PLANS, "none.toml", "folder"):
         said = refused(words.format(name))
         assert name in said
+
+
+@pytest.mark.parametrize(
+    ("call", "text", "why"),
+    [
+        *(("run {} --out o", f"schema_version = 1\n[car]\n{x}\n", y) for x, y in OF_THE_CAR.items()),
+        *(("run {} --out o", f"{SPREAD}{x}\n", y) for x, y in OF_A_MOVE.items()),
+        *(("scenario {} --out o", f"schema_version = 1\n{x}\n", y) for x, y in OF_A_SCENARIO.items()),
+        *(("lesson check {}", f"schema_version = 1\n{x}\n", y) for x, y in OF_A_LESSON.items()),
+    ],
+)
+def test_a_value_that_cannot_be_is_told_with_its_field_and_the_remedy(refused, tmp_path, call, text, why):
+    (tmp_path / "bad.toml").write_text(text, encoding="utf-8")
+    assert why in refused(call.format("bad.toml"))
 
 
 @pytest.mark.parametrize("words", SOLVES)

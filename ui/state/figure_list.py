@@ -14,13 +14,12 @@ from pathlib import Path
 from typing import Any, Literal
 
 import msgspec
-import tomlkit
-from tomlkit.exceptions import ParseError
 
 from sim.kept import Kept
 from sim.planfile import check_version
 from sim.problems import PlanError
 from sim.textfiles import read_text
+from sim.typed import converted, parsed
 from ui.state.lesson_file import CAMERAS
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
@@ -127,17 +126,9 @@ def loads(text: str) -> FigureList:
     PlanError
         Syntax, missing or newer version, unknown field, a name that leads nowhere or stands twice.
     """
-    try:
-        raw: dict[str, Any] = tomlkit.parse(text).unwrap()
-    except ParseError as error:
-        raise PlanError("list", f"is not valid TOML: {error}; mend that line") from error
+    raw = parsed(text, "list")
     check_version(raw, SCHEMA_VERSION)
-    try:
-        listed = msgspec.convert(raw, FigureList)
-    except msgspec.ValidationError as error:
-        words, _, path = str(error).partition(" - at `$.")
-        raise PlanError(path.rstrip("`") or "list", f"cannot be read: {words}; mend that value") from error
-    return _checked(listed)
+    return _checked(converted(raw, FigureList, "list"))
 
 
 def _checked(listed: FigureList) -> FigureList:

@@ -14,18 +14,17 @@ from typing import Any
 import msgspec
 import msgspec.inspect
 import tomlkit
-from tomlkit.exceptions import ParseError
 
 from sim.planfile import check_version
 from sim.problems import PlanError
 from sim.textfiles import read_text, write_whole
+from sim.typed import converted, parsed
 from ui.state.lesson import FIGURE, MAP_STEPS, SCHEMA_VERSION, Lesson
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown
 
 CAMERAS = ("three_quarter", "latch", "hinge", "patient", "section", "top")
 """Saved views a step may ask for; a test holds them against the views there are."""
 MOMENTS = ("start", "end")
-_PATH = re.compile(r" - at `\$\.?(.*)`$")
 
 
 def ready_lessons() -> tuple[str, ...]:
@@ -71,11 +70,7 @@ def loads_lesson(text: str) -> Lesson:
     """
     raw = _raw(text)
     check_version(raw, SCHEMA_VERSION)
-    try:
-        lesson = msgspec.convert(raw, Lesson, strict=True, str_keys=True)
-    except msgspec.ValidationError as error:
-        raise _explained(error) from error
-    return checked(lesson)
+    return checked(converted(raw, Lesson, "lesson"))
 
 
 def unknown_fields(text: str) -> tuple[str, ...]:
@@ -84,11 +79,7 @@ def unknown_fields(text: str) -> tuple[str, ...]:
 
 
 def _raw(text: str) -> dict[str, Any]:
-    try:
-        raw: dict[str, Any] = tomlkit.parse(text).unwrap()
-    except ParseError as error:
-        raise PlanError("lesson", f"is not valid TOML: {error}; mend that line") from error
-    return _plain(raw)  # type: ignore[no-any-return]
+    return _plain(parsed(text, "lesson"))  # type: ignore[no-any-return]
 
 
 def _plain(value: Any) -> Any:
@@ -112,30 +103,6 @@ def _unknown(raw: Any, kind: msgspec.inspect.Type, path: str) -> Iterator[str]:
     elif isinstance(kind, msgspec.inspect.VarTupleType) and isinstance(raw, Sequence):
         for index, value in enumerate(raw):
             yield from _unknown(value, kind.item_type, f"{path}[{index}]")
-
-
-def _explained(error: msgspec.ValidationError) -> PlanError:
-    text = str(error)
-    found = _PATH.search(text)
-    path, text = (found[1] if found else ""), _PATH.sub("", text)
-    missing = re.search(r"missing required field `(.+?)`", text)
-    if missing:
-        return PlanError(f"{path}.{missing[1]}" if path else missing[1], "is missing; add it")
-    if "nvalid enum value" in text:
-        wrong = text.rpartition("value ")[2]
-        return PlanError(path, f"is {wrong}; use one of: {', '.join(map(repr, _words_for(path)))}")
-    return PlanError(path or "lesson", f"cannot be read: {text[0].lower()}{text[1:]}; mend that value")
-
-
-def _words_for(path: str) -> tuple[str, ...]:
-    """Return the words a field may have, by its path."""
-    kind: Any = msgspec.inspect.type_info(Lesson)
-    for name in re.sub(r"\[\d*(?:\.\.\.)?\]", "", path).split("."):
-        if isinstance(kind, msgspec.inspect.VarTupleType):
-            kind = kind.item_type
-        fields = {field.name: field.type for field in getattr(kind, "fields", ())}
-        kind = fields.get(name)
-    return tuple(sorted(map(str, kind.values))) if isinstance(kind, msgspec.inspect.LiteralType) else ()
 
 
 # what must lead somewhere -------------------------------------------------------------------------------

@@ -13,10 +13,10 @@ from typing import Any
 
 import msgspec
 import tomlkit
-from tomlkit.exceptions import ParseError
 
 from sim.problems import PlanError
 from sim.textfiles import write_whole
+from sim.typed import converted, parsed
 
 FILE_NAME = "our-rules.toml"
 SCHEMA_VERSION = 1
@@ -54,16 +54,10 @@ def loads(text: str) -> Overlay:
     PlanError
         When it cannot be read, or does not say who wrote it and when.
     """
-    try:
-        raw = tomlkit.parse(text).unwrap()
-    except ParseError as error:
-        raise PlanError("local rules", f"are not valid TOML: {error}; mend that line") from error
+    raw = parsed(text, "rules file")
     if hasattr(raw.get("date"), "isoformat"):
         raw["date"] = raw["date"].isoformat()
-    try:
-        overlay = msgspec.convert(raw, Overlay)
-    except msgspec.ValidationError as error:
-        raise PlanError("local rules", f"cannot be read: {error}; mend that value") from error
+    overlay = converted(raw, Overlay, "rules file")
     if overlay.schema_version > SCHEMA_VERSION:
         raise PlanError("schema_version", f"is {overlay.schema_version}, from a newer Hemline; update it")
     for field in ("author", "date"):

@@ -125,7 +125,7 @@ BAD = {
 def test_a_number_out_of_range_is_refused_by_name(field, value, remedy):
     with pytest.raises(PlanError) as error:
         make_crush(build_model(CAR), msgspec.structs.replace(PUSH, **{field: value}))
-    assert error.value.field == field
+    assert error.value.field == field.replace("_rad", "_deg")  # as it stands in a file
     assert remedy in str(error.value)
 
 

@@ -298,8 +298,8 @@ def test_a_push_on_which_nothing_tears_has_no_moment():
 @pytest.mark.parametrize(
     ("move", "message"),
     [
-        (Cut(PillarCut(), angle_rad=1.5), "angle_rad is 1.5; use -1.05 to 1.05"),
-        (Cut(PillarCut(), angle_rad=float("nan")), "angle_rad is nan"),
+        (Cut(PillarCut(), angle_rad=1.5), "angle_deg is 85.9437; use -60.2 to 60.2"),
+        (Cut(PillarCut(), angle_rad=float("nan")), "angle_deg is nan"),
         (Cut(PillarCut(), depth_m=0.0), "depth_m is 0; use 0.005 to 0.9"),
         (Cut(PillarCut(), depth_m=2.0), "depth_m is 2"),
         (Cut(PillarCut(), short_m=-0.01), "short_m is -0.01; use 0 to 0.2"),

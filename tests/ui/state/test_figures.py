@@ -43,7 +43,7 @@ def test_every_state_is_drawn_from_every_view_in_every_size_and_style():
         ('name = "b"', 'name = "a"', "states[1].name"),
         ("width_px = 800", "width_px = 8", "sizes[1].width_px"),
         ('"grey"', '"sepia"', "styles[1]"),
-        ("width_px = 800", "wide_px = 800", "sizes[1]"),
+        ("width_px = 800", "wide_px = 800", "sizes[1].wide_px"),
     ],
 )
 def test_a_fault_is_named_with_its_field(old, new, field):

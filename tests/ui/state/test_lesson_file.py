@@ -44,7 +44,7 @@ class TestReading:
             ('phase = "open"\n', "", "steps[0].phase", "add it"),
             ('moment = "end"', 'camera = "moon"', "steps[1].camera", "'latch'"),
             ('moment = "end"', 'layers = {roof = "off"}', "steps[1].layers.roof", "'skin'"),
-            ('moment = "end"', "move = true", "steps[1].move", "mend that value"),
+            ('moment = "end"', "move = true", "steps[1].move", "give a whole number instead"),
             ('plan = "lip"\nmoment', 'plan = "lap"\nmoment', "steps[1].plan", "'bend', 'lip'"),
             ("{bend.effect}", "{bond.effect}", "steps[1].notes", "'bend', 'lip'"),
             ('question = "first"', 'question = "last"', "steps[1].question", "'first'"),
