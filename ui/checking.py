@@ -60,8 +60,8 @@ def check(*, full: bool, file: Path | None) -> int:
     families = compute(full=full)
     rows = [row for _, members in families for row in members]
     sys.stdout.write(f"{report.table(families)}\n\nSources\n{report.cited(rows)}\n\n{report.summary(rows)}\n")
-    if any(row.known for row in rows):
-        sys.stdout.write(report.misses(rows) + "\n")
+    if told := report.misses(rows):
+        sys.stdout.write(f"{told}\n")
     if file is not None:
         write_whole(file, json.dumps(report.plain(families), indent=1) + "\n")
     return int(any(bad(row) for row in rows))

@@ -306,8 +306,13 @@ def _pinch_and_ways() -> Iterator[Check]:
     family = "facts of the trade"
     function: Callable[..., Row]
     yield Check(family, pinch.deeper_than_crown, fast=False)
-    pushes = (pinch.crease_goes_in, pinch.crown_goes_out, pinch.in_at_the_end, pinch.less_if_not_squeezed)
-    for function in pushes:
+    for function in (
+        pinch.crease_goes_in,
+        pinch.crown_goes_out,
+        pinch.less_out_at_once,
+        pinch.in_at_the_end,
+        pinch.less_if_not_squeezed,
+    ):
         yield from _each(family, function, product(pinch.SEATS), fast=False)
     two_ways = (
         ways.top_reaches_latch,

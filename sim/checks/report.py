@@ -10,6 +10,8 @@ from sim.checks.catalogue import bad
 from sim.checks.row import Row
 
 HEADINGS = ("claim", "authority", "lattice", "expected", "got", "unit", "error", "verdict")
+PRINTED = ("verdict", "got", "expected", "unit", "error", "claim", "lattice", "authority")
+"""The printed table's columns: short ones first, so that a narrow terminal breaks no figure."""
 _SIGN = {"at least": "\u2265 ", "at most": "\u2264 ", "more than": "> ", "less than": "< "}
 _RIGHT = {"expected", "got", "error"}
 
@@ -53,21 +55,22 @@ def cells(row: Row) -> tuple[str, ...]:
 
 
 def table(families: Sequence[tuple[str, Sequence[Row]]]) -> str:
-    """Return one aligned table of rows under their families' headings."""
-    body = [cells(row) for _, rows in families for row in rows]
-    widths = [max(len(line[i]) for line in (HEADINGS, *body)) for i in range(len(HEADINGS))]
+    """Return rows under their families' headings, each family aligned; what is read first stands left."""
+    return "\n\n".join(f"{family.upper()}\n{_aligned(rows)}" for family, rows in families)
 
-    def line(words: Sequence[str]) -> str:
-        parts = [
+
+def _aligned(rows: Sequence[Row]) -> str:
+    """Return some rows and their headings in columns as wide as they need."""
+    order = [HEADINGS.index(heading) for heading in PRINTED]
+    lines = [PRINTED, *([cells(row)[at] for at in order] for row in rows)]
+    widths = [max(len(line[i]) for line in lines) for i in range(len(PRINTED))]
+    return "\n".join(
+        "  ".join(
             word.rjust(width) if heading in _RIGHT else word.ljust(width)
-            for word, width, heading in zip(words, widths, HEADINGS, strict=True)
-        ]
-        return "  ".join(parts).rstrip()
-
-    out = [line(HEADINGS)]
-    for family, rows in families:
-        out += ["", family.upper(), *(line(cells(row)) for row in rows)]
-    return "\n".join(out)
+            for word, width, heading in zip(line, widths, PRINTED, strict=True)
+        ).rstrip()
+        for line in lines
+    )
 
 
 def cited(rows: Sequence[Row]) -> str:
@@ -77,8 +80,8 @@ def cited(rows: Sequence[Row]) -> str:
 
 
 def summary(rows: Sequence[Row]) -> str:
-    """Return how many rows hold, how many are known to miss, and how many are news, with their time."""
-    news, known = sum(bad(row) for row in rows), sum(bool(row.known) for row in rows)
+    """Return how many rows hold, how many miss as is known, and how many are news, with their time."""
+    news, known = sum(bad(row) for row in rows), sum(bool(row.known) and not row.passed for row in rows)
     seconds = sum(row.seconds for row in rows)
     words = f"{sum(row.passed for row in rows)} of {len(rows)} rows hold"
     if known:
@@ -87,12 +90,18 @@ def summary(rows: Sequence[Row]) -> str:
 
 
 def misses(rows: Sequence[Row]) -> str:
-    """Return the rows known to miss under the reason why, one a line."""
-    reasons: dict[str, list[str]] = {}
-    for row in rows:
-        if row.known and not row.passed:
-            reasons.setdefault(row.known, []).append(f"    {row.claim}, {row.spacing}")
-    return "\n".join(f"  Known to miss: {why}\n" + "\n".join(told) for why, told in reasons.items())
+    """Return the rows that are news, and those known to miss under the reason why, one a line."""
+    groups: dict[str, list[str]] = {}
+    for row in sorted(rows, key=bad, reverse=True):
+        if bad(row):
+            why = "Unexpected"
+        elif row.known:
+            why = f"Known to miss: {row.known}"
+        else:
+            continue
+        told = f": {verdict(row)}" if bad(row) else ""
+        groups.setdefault(why, []).append(f"    {row.claim}, {row.spacing}{told}")
+    return "\n".join(f"  {why}\n" + "\n".join(told) for why, told in groups.items())
 
 
 def plain(families: Sequence[tuple[str, Sequence[Row]]]) -> list[dict[str, Any]]:

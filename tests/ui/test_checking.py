@@ -58,10 +58,11 @@ def test_rows_that_hold_end_with_nought_and_progress_stands_aside(checked):
 def test_columns_are_aligned(checked):
     _, out, _ = checked((lambda: GOOD, True), (lambda: POOR, True))
     lines = out.splitlines()
-    at = lines[0].index("authority")
-    assert [line[at:].split()[0] for line in lines if line.startswith(("peel", "latch"))] == ["Kendall", "UN"]
-    ends = {line.rindex("  ") + 2 for line in lines if line.endswith(("verdict", "  pass", "FAIL"))}
-    assert len(ends) == 1
+    assert lines[0] == "A FAMILY"
+    claim, authority = lines[1].index("claim"), lines[1].index("authority")
+    assert [line[authority:].split()[0] for line in lines[2:4]] == ["Kendall", "UN"]
+    assert [line[claim:].split()[0] for line in lines[2:4]] == ["peel", "latch"]
+    assert [line.split()[0] for line in lines[1:4]] == ["verdict", "pass", "FAIL"]
 
 
 def singular():
@@ -76,11 +77,16 @@ def test_a_row_that_fails_ends_with_one(checked, make):
     assert code == 1
     assert "FAIL" in out
     assert "1 unexpected" in out
+    assert out.splitlines()[-2:][0] == "  Unexpected"  # and is named last, where one looks
+    assert out.splitlines()[-1].endswith(": FAIL")
 
 
 def test_a_miss_that_has_come_right_is_news(checked):
     row = Row("plate", "timoshenko-plates-1959", 1.0, 1.0, "", 0.06, spacing="12 x 12", known="coarse")
-    assert checked((lambda: row, True))[0] == 1
+    code, out, _ = checked((lambda: row, True))
+    assert code == 1
+    assert "1 of 1 rows hold, 1 unexpected" in out
+    assert out.splitlines()[-1] == "    plate, 12 x 12: pass, was known to fail"
 
 
 def test_full_takes_all_and_the_plain_command_the_fast(checked):
@@ -151,14 +157,14 @@ def test_a_planted_fault_turns_its_row_to_fail(plant, claim):
         timeout=170,
     )
     assert done.returncode == 1, done.stderr
-    rows = [line for line in done.stdout.splitlines() if line.startswith(claim)]
-    assert any(line.endswith("FAIL") for line in rows), done.stdout
+    rows = [line for line in done.stdout.splitlines() if f"  {claim}" in line]
+    assert any(line.startswith("FAIL ") for line in rows), done.stdout
 
 
 def test_every_installed_row_can_be_told(monkeypatch):
     rows = [check.run() for check in catalogue.catalogue()[:8]]
     told = report.table([("stretched sheet", rows)])
-    assert len(told.splitlines()) == len(rows) + 3
+    assert len(told.splitlines()) == len(rows) + 2
 
 
 @pytest.mark.parametrize(("name", "begins"), [("card.md", "# Model card"), ("card.html", "<!doctype html>")])

@@ -21,7 +21,8 @@ SLOW = tuple(check for check in catalogue() if not check.fast)
 ELSEWHERE = {
     "crease_goes_in": "trade/test_pinch.py, the same seats on a 60 mm lattice",
     "crown_goes_out": "trade/test_pinch.py, the same seats on a 60 mm lattice",
-    "less_if_not_squeezed": "one of its seats is known to miss; what a squeeze does is in_at_the_end",
+    "less_out_at_once": "trade/test_pinch.py, the same seats on a 60 mm lattice",
+    "less_if_not_squeezed": "what a squeeze does is in_at_the_end; the push of crown_goes_out",
     "strong_dent_stays_inboard": "trade/test_facts.py, the same row on a 90 mm lattice",
     "strong_dent_is_another_verdict": "known to miss; the same push as the row before",
     "intruded_room_lost": "trade/test_push_back.py, the same rows",
