@@ -16,6 +16,7 @@ from ui.state import drill_log, glossary, overlay
 from ui.state.lesson_walk import LessonWalk
 from ui.state.practice import Mode, Practice, items_of
 from ui.state.session import Session
+from ui.state.tongue import bare
 
 if TYPE_CHECKING:
     from ui.lesson_paper import LessonPaper
@@ -111,7 +112,7 @@ class LessonWindows:
         assert self._words is not None
         ours = self._overlay()
         terms = glossary.with_local(glossary.terms(), dict(ours.words) if ours is not None else {})
-        self._words.show_terms(glossary.search(terms, word))
+        self._words.show_terms(glossary.search(glossary.in_tongue(terms), word))
 
     def _overlay(self) -> overlay.Overlay | None:
         try:
@@ -177,7 +178,7 @@ class LessonWindows:
         plan, lesson = self.session.plan, self.walk.lesson
         drill = drill_log.Drill(
             _today(),
-            lesson.title if lesson is not None else "",
+            bare(lesson.title) if lesson is not None else "",
             plan.title,
             kept.plan_sha256(plan),
             MODEL_VERSION,

@@ -2536,5 +2536,29 @@
         <source>What may happen is kept shut; key T opens it.</source>
         <translation type="unfinished">Was geschehen kann, ist verschlossen; Taste T öffnet es.</translation>
     </message>
+    <message>
+        <source>less</source>
+        <translation type="unfinished">weniger</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">mehr</translation>
+    </message>
+    <message>
+        <source>[ and ], with Shift for more</source>
+        <translation type="unfinished">[ und ], mit Umschalt für mehr</translation>
+    </message>
+    <message>
+        <source>, and .</source>
+        <translation type="unfinished">, und .</translation>
+    </message>
+    <message>
+        <source>× rule</source>
+        <translation type="unfinished">× Norm</translation>
+    </message>
+    <message>
+        <source>of the mean</source>
+        <translation type="unfinished">× Mittel</translation>
+    </message>
 </context>
 </TS>

@@ -5486,7 +5486,7 @@
     </message>
     <message>
         <source>memory free now</source>
-        <translation type="unfinished">jetzt freier Speicher</translation>
+        <translation type="unfinished">Speicher jetzt frei</translation>
     </message>
     <message>
         <source>Use lessons with kept results: a run holds the window up on one core</source>
@@ -9531,6 +9531,86 @@
     <message>
         <source>{text} + {energy} sprung</source>
         <translation type="unfinished">{text} + {energy} gefedert</translation>
+    </message>
+    <message>
+        <source>the key</source>
+        <translation type="unfinished">die Lösung</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation type="unfinished">aktuell</translation>
+    </message>
+    <message>
+        <source>licence</source>
+        <translation type="unfinished">Lizenz</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation type="unfinished">Richtig</translation>
+    </message>
+    <message>
+        <source>Scored on the model</source>
+        <translation type="unfinished">Am Modell bewertet</translation>
+    </message>
+    <message>
+        <source>Practical assessment is separate</source>
+        <translation type="unfinished">Die praktische Prüfung ist davon getrennt</translation>
+    </message>
+    <message>
+        <source>True scale.</source>
+        <translation type="unfinished">Wahrer Maßstab.</translation>
+    </message>
+    <message>
+        <source>Step {n}, {phase}</source>
+        <translation type="unfinished">Schritt {n}, {phase}</translation>
+    </message>
+    <message>
+        <source>the seat of the ram, by slipping</source>
+        <translation type="unfinished">der Sitz des Rettungszylinders, durch Rutschen</translation>
+    </message>
+    <message>
+        <source>a sheet, by tearing</source>
+        <translation type="unfinished">ein Blech, durch Reißen</translation>
+    </message>
+    <message>
+        <source>the striker, out of its fork</source>
+        <translation type="unfinished">der Schließkeil, aus seiner Gabel</translation>
+    </message>
+    <message>
+        <source>the pillar's edge</source>
+        <translation type="unfinished">die Säulenkante</translation>
+    </message>
+    <message>
+        <source>{what}: {value} - {word}</source>
+        <translation type="unfinished">{what}: {value} - {word}</translation>
+    </message>
+    <message>
+        <source>folder of the settings: {path} can be written - {word}</source>
+        <translation type="unfinished">Ordner der Einstellungen: {path} kann beschrieben werden - {word}</translation>
+    </message>
+    <message>
+        <source>folder of the settings: {path} cannot be written - {word}</source>
+        <translation type="unfinished">Ordner der Einstellungen: {path} kann nicht beschrieben werden - {word}</translation>
+    </message>
+    <message>
+        <source>drawing: {value}; still pictures can be drawn - {word}</source>
+        <translation type="unfinished">Zeichnen: {value}; Standbilder können gezeichnet werden - {word}</translation>
+    </message>
+    <message>
+        <source>drawing: {value}, nor can still pictures be drawn - {word}</source>
+        <translation type="unfinished">Zeichnen: {value}, auch Standbilder können nicht gezeichnet werden - {word}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">gut</translation>
+    </message>
+    <message>
+        <source>} or Shift+D</source>
+        <translation type="unfinished">} oder Umschalt+D</translation>
+    </message>
+    <message>
+        <source>{ or Shift+S</source>
+        <translation type="unfinished">{ oder Umschalt+S</translation>
     </message>
 </context>
 <context>

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QWidget
 
 from sim.plan import Car
 from sim.units import Units
+from ui.panels.number_box import NumberBox
 from ui.panels.pieces import label
 from ui.state.car_fields import (
     BUILD,
@@ -26,10 +27,8 @@ from ui.state.tongue import tr
 
 def number_box() -> QDoubleSpinBox:
     """Return a box for a number that tells its value once it is written out."""
-    made = QDoubleSpinBox()
+    made = NumberBox()
     made.setMinimumWidth(60)
-    made.setKeyboardTracking(False)
-    made.setAlignment(Qt.AlignmentFlag.AlignRight)
     return made
 
 

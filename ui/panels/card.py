@@ -25,7 +25,7 @@ from ui.state.tongue import tr
 
 NARROW = {"value": 16, "belongs to": 16, "who says so": 20, "lattice": 12, "expected": 12, "got": 22,
           "error": 10, "verdict": 13, "60 mm": 12, "45 mm": 14, "30 mm": 12, "what": 24, "number": 30,
-          "date": 12, "plan": 30, "model said": 18, "metal did": 18,
+          "date": 12, "plan": 30, "model said": 18, "metal did": 18, "push": 24,
           "varied": 30, "range": 24, "spread": 16, "scenario": 26, "runs": 12, "true share": 14, "word": 22,
           }  # fmt: skip
 """Width of a column in letters; the others share what is left."""

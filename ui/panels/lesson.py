@@ -80,7 +80,8 @@ class StepCard(QFrame):
         self._words.setText(own(step.words))
         self._notes.setText(step.notes)
         self._beside.say(f"Look at: {step.beside}", "Look at the other plan", "Other plan")
-        self.setAccessibleName(tr(f"Step {self._index + 1}, {step.phase}: {own(step.title)}. {step.words}"))
+        about = tr(f"Step {self._index + 1}, {step.phase}")
+        self.setAccessibleName(own(f"{about}: {step.title}. {step.words}"))
 
     def _show_weight(self) -> None:
         weight = 600 if getattr(self, "_shown", False) else 400

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from ui.panels.look import GRID
 from ui.panels.pieces import button, column_area, label
 from ui.state.practice import MODE_WORDS, SCORED_LINE, Mode, Practice, reveal
-from ui.state.tongue import tr
+from ui.state.tongue import own, tr
 
 
 class PracticeSheet(QDialog):
@@ -169,6 +169,5 @@ class PracticeSheet(QDialog):
 def _answered(practice: Practice, position: int) -> str:
     """Return a question of a test with what was answered and what the runs say."""
     item = practice.items[position]
-    return (
-        f"{position + 1}  {item.ask}\nAnswered: {item.words_of(practice.answered(position))}. {reveal(item)}"
-    )
+    answered = tr(f"Answered: {item.words_of(practice.answered(position))}.")
+    return own(f"{position + 1}  {item.ask}\n{answered} {tr(reveal(item))}")

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
-from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QMenu, QSizePolicy, QToolTip, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from sim.units import Units, length, length_si
 from ui.panels.bars import Painted
 from ui.panels.look import GRID, Look
+from ui.panels.number_box import NumberBox
 from ui.panels.pieces import IconButton, button, label
 from ui.state.playing import Loop
 from ui.state.scrubbing import nearest
@@ -203,11 +204,9 @@ class ScrubBar(QWidget):
         self.stop = button("Stop", "", "Give up what is being worked out (Esc)")
         self.go_on = button("Go on from here", "", "Cut the move at this moment and push on from there")
         self.go = button("Run to", "", "Run the plan; this move to the opening beside")
-        self.opening = QDoubleSpinBox()
+        self.opening = NumberBox()
         self.opening.setAccessibleName(tr("Opening of the tips to run to"))
-        self.opening.setKeyboardTracking(False)
         self.opening.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.opening.setAlignment(Qt.AlignmentFlag.AlignRight)
         self._narrow = self._line_above = False
         self.now = label("", "")
         self.now.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

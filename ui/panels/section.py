@@ -11,7 +11,7 @@ from ui.panels.bars import Painted
 from ui.panels.look import GRID, INWARD, OUTWARD
 from ui.panels.pieces import IconButton, label, line
 from ui.state.section_view import SectionView
-from ui.state.tongue import tr
+from ui.state.tongue import own, tr
 
 DRAWING_PX = 130
 """A drawing lower than this shows nothing: then the words have its room."""
@@ -209,8 +209,8 @@ class SectionPanel(QWidget):
                 (tr("Tilt"), self._tilt, self.tilt_turned, ", and ."))  # fmt: skip
         self._tilt_row: list[QWidget] = []
         for row, (words, value, turned, keys) in enumerate(rows):
-            less = IconButton("minus", f"{words}: less ({keys})", size=14)
-            more = IconButton("plus", f"{words}: more ({keys})", size=14)
+            less = IconButton("minus", own(f"{words}: {tr('less')} ({tr(keys)})"), size=14)
+            more = IconButton("plus", own(f"{words}: {tr('more')} ({tr(keys)})"), size=14)
             for made, way in ((less, -1), (more, 1)):
                 made.setAutoRepeat(True)
                 made.clicked.connect(lambda _=False, turned=turned, way=way: turned.emit(way))

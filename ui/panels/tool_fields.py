@@ -122,7 +122,7 @@ class ToolFields(QWidget):
         kept = next((tool.name for tool in self._kept if alike(tool, self._tool)), "")
         self.drop.setEnabled(bool(kept))
         if not self.name.hasFocus():
-            self.name.setText(kept or self._tool.name)
+            self.name.setText(kept or tr(self._tool.name))
 
     def offered(self) -> tuple[Tool, ...]:
         """Return the tools to choose from: the standard one, unless its name is taken, and the crew's."""

@@ -9,6 +9,7 @@ import msgspec
 
 from sim.plan import Tool
 from sim.units import Units, force, force_si, length, length_si, plain
+from ui.state.tongue import decimals as marked
 
 POINT_COUNT = 10
 
@@ -22,7 +23,10 @@ def as_text(tool: Tool, units: Units) -> tuple[tuple[str, str], ...]:
     decimals = 0 if units is Units.METRIC else 2
     force_decimals = 1 if units is Units.METRIC else 0
     return tuple(
-        (plain(length(opening, units)[0], decimals), plain(force(push, units)[0], force_decimals))
+        (
+            marked(plain(length(opening, units)[0], decimals)),
+            marked(plain(force(push, units)[0], force_decimals)),
+        )
         for opening, push in zip(tool.opening_m, tool.force_n, strict=True)
     )
 

@@ -8,6 +8,8 @@ from dataclasses import dataclass, replace
 from functools import cache
 from importlib import resources
 
+from ui.state.tongue import ENGLISH, spoken, tr
+
 
 @dataclass(frozen=True)
 class Term:
@@ -16,6 +18,7 @@ class Term:
     name : our word;  meaning : a sentence;  aliases : other words for it
     kind : "part", "tool", "move", "outcome" or "state"
     local : aliases that a service added itself
+    english : words in English that lead here too, where another language is spoken
     """
 
     name: str
@@ -23,6 +26,7 @@ class Term:
     aliases: tuple[str, ...]
     kind: str
     local: tuple[str, ...] = ()
+    english: tuple[str, ...] = ()
 
     @property
     def all_words(self) -> tuple[str, ...]:
@@ -49,6 +53,28 @@ def with_local(found: Iterable[Term], local: dict[str, str]) -> tuple[Term, ...]
     )
 
 
+def in_tongue(found: Iterable[Term]) -> tuple[Term, ...]:
+    """Return terms in the language spoken, by name; their English words lead there still."""
+    if spoken() == ENGLISH:
+        return tuple(found)
+    said = [
+        replace(
+            term,
+            name=tr(term.name),
+            meaning=tr(term.meaning),
+            aliases=tuple(tr(listed(term.aliases)).split("; ")),
+            english=(term.name, *term.aliases),
+        )
+        for term in found
+    ]
+    return tuple(sorted(said, key=lambda term: term.name.lower()))
+
+
+def listed(aliases: Iterable[str]) -> str:
+    """Return a term's other words as one text, as a translation holds them: others, not one for each."""
+    return "; ".join(aliases)
+
+
 def search(found: Iterable[Term], words: str) -> tuple[Term, ...]:
     """Return the terms that a word leads to, the nearest first; all of them for no word."""
     wanted = words.strip().lower()
@@ -62,7 +88,7 @@ def _rank(term: Term, wanted: str) -> int | None:
     """Return how near a word comes to a term, 0 the nearest; None when it does not."""
     if wanted == term.name.lower():
         return 0
-    others = [word.lower() for word in term.all_words]
+    others = [word.lower() for word in (*term.all_words, *term.english)]
     if wanted in others:
         return 1
     if any(word.startswith(wanted) for word in others):

@@ -12,6 +12,8 @@ from typing import Literal
 
 import msgspec
 
+from ui.state.tongue import tr
+
 SCHEMA_VERSION = 1
 
 FIGURE = re.compile(r"\{([a-z0-9_-]+)\.([a-z_]+?)(?:_of_move_(\d+))?\}")
@@ -223,8 +225,8 @@ class Lesson(msgspec.Struct, frozen=True):
         said = self.debrief
         if not (said.questions or said.points):
             return self.steps
-        notes = "\n".join(("What should have come out:", *said.points)) if said.points else ""
-        last = Step(phase="check", title=DEBRIEF_TITLE, words="\n\n".join(said.questions), notes=notes)
+        notes = "\n".join((tr("What should have come out:"), *said.points)) if said.points else ""
+        last = Step(phase="check", title=tr(DEBRIEF_TITLE), words="\n\n".join(said.questions), notes=notes)
         return (*self.steps, last)
 
     def plan_of(self, name: str) -> LessonPlan:

@@ -21,6 +21,7 @@ from sim.problems import PlanError
 from sim.record import Frame
 from sim.units import Units, force_text, length_text
 from ui.state.lesson import FIGURE, Lesson
+from ui.state.tongue import is_told, tr
 from ui.state.wording import in_units, told
 
 FOLDER = "solved"
@@ -196,7 +197,8 @@ def filled(text: str, results: dict[str, PlanResult], units: Units = Units.METRI
         if figure not in FIGURES or name not in results:
             return found[0]
         move = results[name].move(int(number) if number else 0)
-        return NOT_YET if move is None else FIGURES[figure][1](move, units)
+        value = NOT_YET if move is None else FIGURES[figure][1](move, units)
+        return tr(value) if is_told(text) else value
 
     return FIGURE.sub(put, text)
 

@@ -17,6 +17,7 @@ from sim.units import Units
 from ui.state.lesson import PHASES, Lesson, Question, Step
 from ui.state.lesson_file import load_lesson, unknown_fields
 from ui.state.lesson_results import PlanResult, filled, results_of, stale_words
+from ui.state.lesson_tongue import in_tongue
 from ui.state.signal import Signal
 
 
@@ -50,7 +51,7 @@ class LessonWalk:
         PlanError
             When the lesson or one of its plans cannot be read; what was open stays open.
         """
-        lesson = load_lesson(path)
+        lesson = in_tongue(load_lesson(path))
         results = results_of(lesson, path)
         self.unknown = unknown_fields(path.read_text(encoding="utf-8"))
         self.lesson, self.path, self.results = lesson, path, results

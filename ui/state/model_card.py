@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sim import card, card_many
-from sim.checks import report
+from sim.checks import report, sources
 from sim.checks.row import Row
 from ui.state.drill_log import Drill, rate_words
 from ui.state.signal import Signal
+from ui.state.tongue import own, tr
 
 CHAPTERS = (
     "Modelled",
@@ -118,9 +119,10 @@ class ModelCard:
     def page(self) -> Page:
         """Return the chapter now shown, narrowed by the words now sought."""
         whole = self._whole()
-        kept = narrowed(whole.lines, self.words)
+        said = tuple(tuple(tr(cell) for cell in line) for line in whole.lines)
+        kept = narrowed([(*a, *b) for a, b in zip(whole.lines, said, strict=True)], self.words)
         marked = frozenset(k for k, place in enumerate(kept) if place in whole.marked)
-        return Page(whole.heads, tuple(whole.lines[k] for k in kept), whole.wide, marked)
+        return Page(whole.heads, tuple(tuple(map(own, said[k])) for k in kept), whole.wide, marked)
 
     def _whole(self) -> Page:
         lists = (self.card.modelled, self.card.left_out, self.card.failures)
@@ -129,7 +131,7 @@ class ModelCard:
             return Page((heading,), tuple((item,) for item in lists[self.chapter]))
         if self.chapter == NUMBERS:
             numbers = self.card.numbers
-            told = tuple((n.name, n.value, card.source_words(n), n.group) for n in numbers)
+            told = tuple((n.name, n.value, _source(n), n.group) for n in numbers)
             return Page((*card.NUMBER_HEADS, "belongs to"), told, 2)
         if self.chapter == CHECKS:
             rows = [row for _, row in self._rows]
@@ -147,10 +149,18 @@ class ModelCard:
             return Page(card_many.VARIED_HEADS, card_many.varied_lines(), 3)
         if self.chapter == SCENARIOS:
             return Page(card_many.CAME_HEADS, card_many.came_lines(), 1)
-        return Page(card.SPACING_HEADS, tuple(card.spacing_cells(line) for line in self.card.spacing), 0)
+        return Page(card.SPACING_HEADS, tuple(card.spacing_cells(line) for line in self.card.spacing), 5)
 
 
 def check_cells(row: Row) -> tuple[str, ...]:
     """Return a checked row's cells, its unit with what was got."""
     claim, authority, lattice, expected, got, unit, error, verdict = report.cells(row)
-    return claim, authority, lattice, expected, f"{got} {unit}".strip(), error, verdict
+    return claim, authority, lattice, expected, f"{tr(got)} {tr(unit)}".strip(), error, verdict
+
+
+def _source(number: card.Number) -> str:
+    """Return a number's source with keys in a reader's words, in the language spoken."""
+    words = tr(number.source)
+    for key in number.cited:
+        words = words.replace(key, tr(sources.short(key)))
+    return words

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from ui.state.glossary import Term, terms
+from ui.state.glossary import Term, in_tongue, terms
 from ui.state.lesson import Lesson
 from ui.state.lesson_results import PlanResult, filled
 from ui.state.practice import SCORED_LINE, Item, items_of, reveal
@@ -32,7 +32,7 @@ from ui.state.sheet import (
 )
 from ui.state.sheet import title as title_of
 from ui.state.signs import hazards
-from ui.state.tongue import with_english
+from ui.state.tongue import tr, with_english
 
 
 def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
@@ -53,7 +53,11 @@ def handout(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     if shown:
         wide = (FULL_PX - 16) // 2
         cells = [
-            (49, image(r.called, wide) + paragraph(f"{r.plan.words} True scale.", quiet=True, size="8.5pt"))
+            (
+                49,
+                image(r.called, wide)
+                + paragraph(f"{tr(r.plan.words)} {tr('True scale.')}", quiet=True, size="8.5pt"),
+            )
             for r in shown
         ]
         body += beside([cells[0], (2, ""), *(cells[1:] or [(49, "")])])
@@ -84,7 +88,8 @@ def _paper_question(number: int, item: Item) -> str:
 
 def _words_table(lesson: Lesson) -> str:
     text = " ".join(step.words for step in lesson.steps).lower()
-    used = [term for term in terms() if term.name in text][:10]
+    named = [(term, (term.name.lower(), *term.english[:1])) for term in in_tongue(terms())]
+    used = [term for term, names in named if any(name in text for name in names)][:10]
     rows = [(f"<b>{said(term.name)}</b>", said(term.meaning), _others(term)) for term in used]
     return table(("Word", "Means", "Also called"), rows, (18, 52, 30), size="8.5pt", pad=3)
 
@@ -113,7 +118,7 @@ def _test_page(lesson: Lesson, items: Sequence[Item], seat: str) -> str:
 
 
 def _key_page(lesson: Lesson, items: Sequence[Item], left_out: int) -> str:
-    body = title_of(f"{lesson.title}: the key") + paragraph(
+    body = title_of(f"{lesson.title}: {tr('the key')}") + paragraph(
         "For the teacher. It is what the runs themselves say."
     )
     rows = [(f"<b>{k}</b>", said(item.ask), said(reveal(item))) for k, item in enumerate(items, 1)]

@@ -50,6 +50,8 @@ _PATH = re.compile(
     r"|[a-z]\w*\[\d+\]|[a-z]+(?:_[a-z0-9]+)+|'[^' ]*')"
 )
 """A field of a plan, a file's name, or a word of a plan in quotes: the same in every language."""
+FIELD = re.compile(r"(?<![\w.])[a-z]\w*(?:\[\d+\]|\.[a-z]\w*_\w)")
+"""A field of a plan by its path: a sentence about one speaks of a file."""
 _VERBS = (
     "is|are|must|cannot|does|has|hold|holds|needs|names|stands|lies|puts|makes|leaves|sets|lets|finds|parts"
 )
@@ -135,6 +137,10 @@ class Phrases:
             for form, messages in catalogue.items()
         }
         self.tell = lru_cache(maxsize=4096)(self._tell)
+
+    def message(self, text: str) -> str | None:
+        """Return what a text's own message says, None where it has none."""
+        return self._exact.get("", {}).get(plain(text.strip()))
 
     def _tell(self, text: str) -> Told:
         return self._say(text, "", DEPTH)

@@ -16,6 +16,7 @@ from ui.state.bank import Key, choices_of, key_of
 from ui.state.lesson import Choice, Lesson, Question
 from ui.state.lesson_results import PlanResult, filled
 from ui.state.signal import Signal
+from ui.state.tongue import own, tr
 
 SCORED_LINE = "Scored on the model. Practical assessment is separate."
 
@@ -178,4 +179,4 @@ def reveal(item: Item) -> str:
     said = f"In the model: {item.words_of(item.key.outcome)}."
     if not item.key.settled:
         said = f"Not settled, and not graded. {item.key.why_not} This run: {item.words_of(item.key.outcome)}."
-    return f"{said} {item.why}".strip()
+    return own(f"{tr(said)} {item.why}".strip())

@@ -45,7 +45,7 @@ from ui.state.sheet import (
 )
 from ui.state.sheet import title as title_of
 from ui.state.signs import ALWAYS, events_of, hazards, signs
-from ui.state.tongue import with_english
+from ui.state.tongue import bare, capital, is_told, own, tr, with_english
 from ui.state.wording import told
 
 PLANS_A_PAGE = 3
@@ -166,7 +166,7 @@ def evaluation(lesson: Lesson, seats: Sequence[str] = ("",), overlay: Overlay | 
 def _evaluation_page(lesson: Lesson, seat: str, overlay: Overlay | None) -> str:
     goal = lesson.objective
     body = title_of(lesson.title) + strong(f"{goal.audience} {goal.behaviour}.", "11pt")
-    body += paragraph(f"{goal.condition[:1].upper()}{goal.condition[1:]}; {goal.degree}.", size="9.5pt")
+    body += paragraph(f"{capital(goal.condition)}; {goal.degree}.", size="9.5pt")
     cells = fields(
         ("Seat number (no name)", "Date", "Place", "Try (first, second)"), (25, 20, 30, 25), first=seat
     )
@@ -200,7 +200,7 @@ def record_csv(lesson: Lesson, seats: Sequence[str]) -> str:
     lines = ["lesson,seat,step,S_or_U,reason,again_S_or_U"]
     for seat in seats:
         for k, skill in enumerate(lesson.evaluation, 1):
-            title, step = (text.replace('"', '""') for text in (lesson.title, f"{k} {skill.does}"))
+            title, step = (bare(t).replace('"', '""') for t in (lesson.title, f"{k} {skill.does}"))
             lines.append(f'"{title}","{seat}","{step}",,,')
     return "\n".join(lines) + "\n"
 
@@ -216,7 +216,8 @@ def review(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     )
     body = title_of(lesson.title) + paragraph(
         f"{lesson.author}, {lesson.written_on or 'no date'}. Licence {lesson.licence}. Piloted on: "
-        f"{lesson.piloted_on or 'not yet'}. Level: {lesson.level}. For: {lesson.objective.audience.lower()}.",
+        f"{lesson.piloted_on or 'not yet'}. Level: {lesson.level}. "
+        f"For: {_inside(lesson.objective.audience)}.",
         size="9pt",
     )
     parts = [_review_plan(lesson, result, results) for result in results.values()]
@@ -224,7 +225,7 @@ def review(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     pages[0] = body + pages[0]
     body = heading("Claims of the lesson as a whole")
     body += table(
-        ("Claim", "Source", "Right", "To change"),
+        ("Claim", "Source", "Correct", "To change"),
         [(said(claim.words), said(claim.source), "", "") for claim in lesson.claims],
         (52, 26, 9, 13),
     )
@@ -239,9 +240,14 @@ def review(lesson: Lesson, results: Mapping[str, PlanResult]) -> Sheet:
     return Sheet("Review sheet", lesson.title, (*pages, body), pictures)
 
 
+def _inside(words: str) -> str:
+    """Return words as they stand inside a sentence: in small letters, but for those told already."""
+    return words if is_told(words) else words.lower()
+
+
 def _review_plan(lesson: Lesson, result: PlanResult, results: Mapping[str, PlanResult]) -> str:
     move = result.move()
-    words = strong(f"{result.called}: {result.plan.title}", "11pt")
+    words = strong(own(f"{result.called}: {tr(result.plan.title)}"), "11pt")
     if move is None:
         return words + paragraph(result.why_stale, size="9pt")
     words += paragraph(told(move.sentence, move.effect), size="9pt") + _moves_told(result)
@@ -315,7 +321,7 @@ def lesson_on_paper(
         ("Given what", goal.condition),
         ("How well", goal.degree),
         ("Standards", "; ".join(f"{s.name}, {s.edition}" for s in lesson.standards) or "none named"),
-        ("Written", f"{lesson.author}, {lesson.written_on}; licence {lesson.licence}"),
+        ("Written", f"{lesson.author}, {lesson.written_on}; {tr('licence')} {lesson.licence}"),
     ]
     body += table(("", ""), [(f"<b>{said(a)}</b>", said(b)) for a, b in rows], (20, 80), size="9pt", pad=4)
     body += beside(
@@ -341,7 +347,7 @@ def lesson_on_paper(
     )
     body += heading("Questions, and what the runs say")
     for item in items_of(lesson, results):
-        body += paragraph(f"{item.ask}  {reveal(item)}", size="9pt", below=4)
+        body += paragraph(own(f"{item.ask}  {tr(reveal(item))}"), size="9pt", below=4)
     body += heading("To end with")
     body += bullets(filled(text, words) for text in (*lesson.debrief.questions, *lesson.debrief.points))
     body += _local(overlay)

@@ -6,10 +6,12 @@ English. Cautions are always shown with their English beside them: a draft must 
 
 from __future__ import annotations
 
+import re
 import xml.etree.ElementTree as Tree
+from functools import cache, lru_cache
 from importlib import resources
 
-from ui.state.phrases import AS_IT_IS, FORMS, Phrases
+from ui.state.phrases import AS_IT_IS, FIELD, FORMS, Phrases
 
 ENGLISH = "en"
 TONGUES: dict[str, str] = {
@@ -18,8 +20,17 @@ TONGUES: dict[str, str] = {
 }
 """Languages there are, each in its own name."""
 
-FILES = ("hemline", "told")
-"""Files of a language: the window's own fixed words; what is put together while it runs."""
+FILES = ("card", "taught", "hemline", "told")
+"""Files of a language: the model card; what is taught (lessons, plans, scenarios); the window's own fixed
+words; what is put together while it runs. Where two say a word, the later one is heard.
+"""
+DECIMAL_MARKS = {"de": ","}
+"""What stands between a number's whole and its decimals, where that is not a point."""
+_DECIMAL = re.compile(r"(?<![\w./])(?<![A-Za-z]-)(?<![A-Za-z]\d-)(\d+)\.(\d+)(?!\d|\.\w|/\w)")
+_NO_DECIMAL = re.compile(
+    r"\b(?:CFR|ISO|EN|OpenGL|GL|Mesa|LLVM|VTK|Qt|Python|PySide6|PyVista|numpy|numba|Hemline) [\w./-]*\d"
+)
+"""Numbers of sections, standards and versions: their point is no decimal mark."""
 
 
 class _Spoken:
@@ -32,7 +43,12 @@ class _Spoken:
 def speak(language: str) -> None:
     """Speak another language from now on; one that there is not is English."""
     _Spoken.language = language if language in TONGUES else ENGLISH
-    _Spoken.phrases = None if _Spoken.language == ENGLISH else Phrases(catalogue(_Spoken.language))
+    _Spoken.phrases = None if _Spoken.language == ENGLISH else _phrases(_Spoken.language)
+
+
+@cache
+def _phrases(language: str) -> Phrases:
+    return Phrases(catalogue(language))
 
 
 def spoken() -> str:
@@ -44,7 +60,63 @@ def tr(text: str) -> str:
     """Return a text in the language spoken; numbers in it stay, and English where nothing is known for it."""
     if _Spoken.phrases is None or not text:
         return text
-    return _Spoken.phrases.tell(text).text
+    return decimals(_Spoken.phrases.tell(text).text)
+
+
+def whole(text: str) -> str:
+    """Return words of a file told by a message of their own, and marked as told; else as they stand."""
+    said = _Spoken.phrases.message(text) if _Spoken.phrases is not None else None
+    return text if said is None else _kept(said)
+
+
+def is_told(text: str) -> bool:
+    """Tell whether a text is told already."""
+    return text.startswith(AS_IT_IS)
+
+
+def bare(text: str) -> str:
+    """Return a text without the signs that say it is told: for a file."""
+    return text.replace(AS_IT_IS, "")
+
+
+def capital(text: str) -> str:
+    """Return a text that begins with a capital, told already or not."""
+    mark = AS_IT_IS if is_told(text) else ""
+    words = text.removeprefix(mark)
+    return f"{mark}{words[:1].upper()}{words[1:]}"
+
+
+def decimals(text: str) -> str:
+    """Return a text whose numbers have the decimal mark of the language spoken.
+
+    A line with a field of a file keeps its points, for the file is written with them; so does English that
+    stays English.
+    """
+    mark = DECIMAL_MARKS.get(_Spoken.language)
+    return text if mark is None else _with_mark(text, mark)
+
+
+def pointed(text: str) -> str:
+    """Return a number as somebody writes it, with a point for the decimal mark of the language spoken."""
+    mark = DECIMAL_MARKS.get(_Spoken.language)
+    return text if mark is None else text.replace(mark, ".")
+
+
+@lru_cache(maxsize=4096)
+def _with_mark(text: str, mark: str) -> str:
+    return "\n".join(_line_with_mark(line, mark) for line in text.split("\n"))
+
+
+def _line_with_mark(line: str, mark: str) -> str:
+    if is_told(line) or FIELD.search(line):
+        return line
+    kept = [found.span() for found in _NO_DECIMAL.finditer(line)]
+    return _DECIMAL.sub(
+        lambda found: (
+            found[0] if any(a <= found.start() < b for a, b in kept) else f"{found[1]}{mark}{found[2]}"
+        ),
+        line,
+    )
 
 
 def own(text: str) -> str:
@@ -99,4 +171,6 @@ def caution(name: str) -> str:
 
 def _kept(english: str) -> str:
     """Return English that stays English wherever it is shown."""
-    return "\n".join(f"{AS_IT_IS}{line}" if line else line for line in english.splitlines())
+    return "\n".join(
+        f"{AS_IT_IS}{line}" if line and not is_told(line) else line for line in english.splitlines()
+    )

@@ -29,7 +29,7 @@ LANGUAGES = [code for code in tongue.TONGUES if code != tongue.ENGLISH]
 NO_SENTENCES = {
     "Callable[[Plan], tuple[DoorModel, tuple[MoveRecord, ...]]]", "; 7 7 not settled", "pillar 7",
     "7lower hinge", "7upper hinge", "7 cut", "pillar start_ring",
-    "Python 7", "solver's answers", "7&nbsp;7", "7 True scale.",
+    "Python 7", "solver's answers", "7&nbsp;7",
     "7 door", "77 hinge", "7 the 7", "7 7 wheel", "7 door, ",
     " color:7;", "{7.first}",
     "7 of 7 as the model has it.7 7", ", 777 than at the start", "map latch_edge", "map hinge_edge", "map 7",
