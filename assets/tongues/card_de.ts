@@ -21,10 +21,6 @@
         <translation type="unfinished">Eine geschweißte Tür gibt in größeren Schritten nach als eine geklebte, 1,4- bis 2,2-mal so großen, wie gebaut.</translation>
     </message>
     <message>
-        <source>A door pressed in by a cylinder is drawn off its frame too soon: its mean over 305 mm is near half the rule's floor, just above it on the lattice of model version 4 and 0.41 to 0.59 of the floor on earlier ones: not settled.</source>
-        <translation type="unfinished">Eine von einem Zylinder eingedrückte Tür wird zu früh von ihrem Rahmen gezogen: Ihr Mittel über 305 mm liegt nahe der Hälfte der Untergrenze der Vorschrift, knapp darüber auf dem Gitter der Modellversion 4 und bei 0,41 bis 0,59 der Untergrenze auf früheren: nicht gesichert.</translation>
-    </message>
-    <message>
         <source>A door dished 180 mm is drawn outward by a vertical spread as a straight one is, and stays inboard; the trade warns that it may not be.</source>
         <translation type="unfinished">Eine 180 mm eingebeulte Tür wird von einem senkrechten Spreizen nach außen gezogen wie eine gerade und bleibt innen; die Praxis warnt, dass es anders kommen kann.</translation>
     </message>
@@ -2169,10 +2165,6 @@
         <translation type="unfinished">ein Schritt des faltenden Kastens kam nicht zur Ruhe</translation>
     </message>
     <message>
-        <source>the latch edge's top corner folds at about 3 kN, a tenth of what buckles the panel, and takes the rest of the opening; which way the skin goes then hangs on the seat</source>
-        <translation type="unfinished">die obere Ecke der Schlosskante faltet bei etwa 3 kN, einem Zehntel dessen, was das Blech beult, und nimmt den Rest der Öffnung; wohin die Außenhaut geht, hängt dann am Sitz</translation>
-    </message>
-    <message>
         <source>squeeze across the upper panel by {n} mm: the crease it leaves against the skin's crown there</source>
         <translation type="unfinished">Quetschen quer über das obere Blech um {n} mm: der Knick, der bleibt, gegen die Wölbung der Außenhaut dort</translation>
     </message>
@@ -2939,6 +2931,22 @@
     <message>
         <source>note</source>
         <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>A door pressed in by a cylinder is drawn off its frame too soon: its mean over 305 mm is 0.53 of the rule's floor on the lattice of model version 4 and 0.41 to 0.59 on earlier ones: not settled.</source>
+        <translation type="unfinished">Eine von einem Zylinder eingedrückte Tür wird zu früh von ihrem Rahmen gezogen: Ihr Mittel über 305 mm liegt auf dem Gitter der Modellversion 4 bei 0,53 der Untergrenze der Vorschrift und auf früheren bei 0,41 bis 0,59: nicht gesichert.</translation>
+    </message>
+    <message>
+        <source>A skin creased in by a squeeze goes further in under a push along the car (15 to 24 mm after 60 mm of opening), one that is not squeezed begins to go out and ends in by 4 to 13 mm; in the first 5 mm the squeezed skin hardly moves, for the corner of the latch edge folds, and the inner panel does not follow as the trade says.</source>
+        <translation type="unfinished">Eine durch Quetschen nach innen geknickte Außenhaut geht unter einem Druck längs zum Auto weiter hinein (15 bis 24 mm nach 60 mm Öffnung), eine nicht gequetschte beginnt nach außen und endet 4 bis 13 mm innen; auf den ersten 5 mm bewegt sich die gequetschte Außenhaut kaum, denn die Ecke der Schlosskante faltet sich, und das Innenblech folgt nicht, wie die Praxis sagt.</translation>
+    </message>
+    <message>
+        <source>the latch edge's top corner folds at about 3 kN, a tenth of what buckles the panel: in the first 5 mm the squeezed skin stays where it is within 1 mm, and a skin not squeezed goes out by 3 to 4 mm</source>
+        <translation type="unfinished">die obere Ecke der Schlosskante faltet bei etwa 3 kN, einem Zehntel dessen, was das Blech beult: auf den ersten 5 mm bleibt die gequetschte Außenhaut auf 1 mm, wo sie ist, und eine nicht gequetschte geht 3 bis 4 mm hinaus</translation>
+    </message>
+    <message>
+        <source>the same, {n} m up: the skin in the first 5 mm, out, against a door not squeezed</source>
+        <translation type="unfinished">dasselbe, {n} m hoch: die Außenhaut auf den ersten 5 mm, nach außen, gegen eine nicht gequetschte Tür</translation>
     </message>
 </context>
 <context>
