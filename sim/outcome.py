@@ -64,7 +64,7 @@ def metal_words(start: Frame, end: Frame, events: Sequence[Event]) -> tuple[str,
         if abs(value) > limit("moved_m"):
             words.append(f"{'folding out' if value > 0.0 else 'folding in'} ({name})")
     telling = ("cut open", "cut short", "exposed", "tip slipping", "tip off", "seat slipping", "base giving")
-    for kind in (*telling, "stalled"):
+    for kind in ("held open", *telling, "stalled"):
         if kind in kinds:
             words.append(kind)
     if not words:
@@ -116,6 +116,14 @@ def clearance_words(start: Frame, end: Frame) -> str:
     return f"{abs(change) * 1e3:.0f} mm {way} clearance"
 
 
+def inner_words(start: Frame, end: Frame) -> str:
+    """Return the clause on an inner panel whose middle came in, a semicolon before it; "" if it did not."""
+    came_in = start.inner_mid_outboard_m - end.inner_mid_outboard_m
+    if came_in <= limit("moved_m"):
+        return ""
+    return f"; the inner panel came in {came_in * 1e3:.0f} mm towards the patient"
+
+
 def eased_sentence(start: Frame, end: Frame) -> str:
     """Return the sentence after the tool was let off."""
     moved = end.skin_mid_outboard_m - start.skin_mid_outboard_m
@@ -129,7 +137,7 @@ def push_sentence(start: Frame, end: Frame, peak_latch: float, events: Sequence[
     """Return the sentence after a push: what moved, what let go, what it cost or gained, and why."""
     parted = end.parted_length_m - start.parted_length_m
     kinds = [event.kind for event in events]
-    clearance = clearance_words(start, end)
+    clearance = clearance_words(start, end) + inner_words(start, end)
     seat, share = push.seats[0], push.pads[0].skin_share
     latch = f"the latch carried {_share_word(peak_latch)} at most" if peak_latch > 0.0 else NOT_HOLDING
     costs = f"{latch}; {clearance}"
