@@ -5,6 +5,7 @@ KINDS = (
     "weld broken",
     "latch free",
     "striker out",
+    "held open",
     "hinge free",
     "bar foot free",
     "spot popped",

@@ -46,10 +46,20 @@ def release_n(wedge_n: float) -> float:
     return FRICTION_RATIO * PAWL_LOAD_SHARE * wedge_n / HANDLE_GAIN
 
 
+def wedge_n(drawn_out_n: float) -> float:
+    """Return the force that wedges a striker which it takes so much to draw out [N]."""
+    return drawn_out_n / (FLANKS * FRICTION_RATIO)
+
+
+def pawl_stays(wedge_n: float, handle_n: float) -> bool:
+    """Return whether the pawl stays under a fork wedged with a force although the handle is pulled."""
+    return release_n(wedge_n) > handle_n
+
+
 def pawl_holds(car: Car) -> bool:
     """Return whether the pawl is in: nobody pulls the handle, or the pull is not enough."""
     if car.latch == "jammed":
-        return release_n(car.latch_wedge_n) > car.handle_n
+        return pawl_stays(car.latch_wedge_n, car.handle_n)
     return car.latch != "open"
 
 

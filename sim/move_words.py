@@ -26,6 +26,7 @@ from sim.plan import (
     Flex,
     FramePoint,
     Hold,
+    Latch,
     PillarSpot,
     Press,
     Spread,
@@ -127,6 +128,16 @@ def _hold_place(move: Hold, length: Length) -> str:
     return ""
 
 
+def _latch_title(move: Latch) -> str:
+    latch = "latch" if move.door == "front" else f"{move.door} latch"
+    return f"Check the {latch}" if move.way == "check" else f"Hold the {latch} open"
+
+
+def _latch_place(move: Latch, _length: Length) -> str:
+    does = "nothing is changed" if move.way == "check" else "held until the end"
+    return f"{move.handle_n:.0f} N at the handle; {does}"
+
+
 def _flex_place(move: Flex, length: Length) -> str:
     word = "along" if isinstance(move.on, FramePoint) else "up"
     where = f"{length(move.on.along_m)} {word}"
@@ -196,6 +207,9 @@ WORDS: dict[type, MoveWords] = {
         verbs=("Do it", "Settling", "Done"),
     ),
     Hold: MoveWords(_hold_title, _hold_place, verbs=("Take hold", "At work on the door", "Held the door")),
+    Latch: MoveWords(
+        _latch_title, _latch_place, verbs=("Pull the handle", "Pulling the handle", "Pulled the handle")
+    ),
     Flex: MoveWords(
         lambda move: f"Flex the {'window frame' if isinstance(move.on, FramePoint) else 'edge'} with a bar",
         _flex_place,

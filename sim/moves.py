@@ -16,7 +16,8 @@ from sim.cut_course import CutCourse, StripCourse
 from sim.easing import EaseCourse
 from sim.flexing import FlexCourse
 from sim.holding import HoldCourse, SupportCourse
-from sim.plan import Crush, Cut, CutSpread, Ease, Flex, Hold, Press, Spread, Squeeze, Strip, Support
+from sim.latching import LatchCourse
+from sim.plan import Crush, Cut, CutSpread, Ease, Flex, Hold, Latch, Press, Spread, Squeeze, Strip, Support
 from sim.pocketing import CutSpreadCourse
 from sim.pressing import PressCourse
 from sim.spreading import SpreadCourse, SqueezeCourse
@@ -29,6 +30,7 @@ COURSES: dict[type, type[Course]] = {
     Press: PressCourse,
     Support: SupportCourse,
     Hold: HoldCourse,
+    Latch: LatchCourse,
     Flex: FlexCourse,
     Cut: CutCourse,
     Strip: StripCourse,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import msgspec
 
-from sim.plan import BeltPoint, CutSpread, Ease, EdgePoint, Hold, Plan, Press, Spread
+from sim.plan import BeltPoint, CutSpread, Ease, EdgePoint, Hold, Latch, Plan, Press, Spread
 from sim.ram_plan import PillarSpot
 
 NEIGHBOUR_M = 0.010
@@ -30,7 +30,7 @@ def neighbours_of(plan: Plan, reach_m: float | None = None) -> tuple[tuple[str, 
     ----------
     plan : the plan;  reach_m : how far the last push goes at most in them [m]; None is as far as the plan
     """
-    pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease | Hold)]
+    pushes = [k for k, move in enumerate(plan.moves) if not isinstance(move, Ease | Hold | Latch)]
     if not pushes:
         return _other_lattice(plan)
     last = pushes[-1]

@@ -238,6 +238,20 @@ class Hold(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="hold", 
     words: str = ""
 
 
+class Latch(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="latch", tag_field="move"):
+    """Pull at a door's handle: to see whether its latch is free, or to draw the pawl and hold it open.
+
+    door : which one
+    way : "check", which changes nothing, or "hold": from then on the pawl is out, and only the jam is left
+    handle_n : pull on the handle [N]
+    """
+
+    door: Literal["front", "rear"] = "front"
+    way: Literal["check", "hold"] = "check"
+    handle_n: float = 250.0  # a hard pull with one hand: assumed
+    words: str = ""
+
+
 class FramePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="frame", tag_field="at"):
     """A place on the window frame.
 
@@ -285,7 +299,7 @@ class CutSpread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sp
     words: str = ""
 
 
-Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Cut | Strip | CutSpread
+Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Latch | Cut | Strip | CutSpread
 
 
 class Plan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

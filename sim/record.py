@@ -32,8 +32,8 @@ class Event:
     """Something let go, parted, slipped, turned inward or stopped.
 
     kind : "seam parting", "latch free", "striker out", "hinge free", "weld broken", "bar foot free",
-        "spot popped", "skin tearing", "tip shearing through", "tip slipping", "tip off", "stalled",
-        "folding out", "folding in", "not converged"
+        "held open", "spot popped", "skin tearing", "tip shearing through", "tip slipping", "tip off",
+        "stalled", "folding out", "folding in", "not converged"
     """
 
     kind: str
@@ -194,6 +194,25 @@ class CutNote:
 
 
 @dataclass(frozen=True)
+class LatchNote:
+    """What a pull at a handle found.
+
+    state : "shut" (the pawl holds and can be drawn), "jammed" (it cannot), "held open" (this move drew it),
+        "open" (it was out before), or "gone" (the latch had let go)
+    pawl_n, needed_n : what the fork leans on the pawl with, and the pull on the handle that draws it
+    holds_n : what the latch can hold, the least and the most of its three directions; zeros where it does not
+    jam_n : what it takes to draw the striker out of the fork once the pawl is out
+    """
+
+    door: str
+    state: str
+    pawl_n: float
+    needed_n: float
+    holds_n: tuple[float, float]
+    jam_n: float
+
+
+@dataclass(frozen=True)
 class MoveResult:
     """A finished move, as it goes to result.json."""
 
@@ -223,6 +242,7 @@ class MoveResult:
     cut: CutNote | None = None
     found: Mapping[str, Any] = field(default_factory=dict)  # a wrecked car as the first move finds it
     upper_panel_m: Mapping[str, float] = field(default_factory=dict)  # skin and inner, outboard in the move
+    latch: LatchNote | None = None
 
 
 @dataclass(frozen=True)

@@ -84,6 +84,8 @@ def _side(result: MoveResult) -> dict[str, Any]:
     found: dict[str, Any] = {"found": dict(result.found)} if result.found else {}
     if result.cut is not None:
         found["cut"] = asdict(result.cut)
+    if result.latch is not None:
+        found["latch"] = asdict(result.latch)
     if result.upper_panel_m:
         found["upper_panel_m"] = dict(result.upper_panel_m)
     if not result.exit_width_m:

@@ -34,10 +34,15 @@ SLIP, FORCE = "rubbing slip", "rubbing force"
 """Where the slip rows (k, 4) are kept, and the forces (k, 3) [N] read."""
 
 
+def left_n(slider: Slider, way_m: float) -> float:
+    """Return the friction that is left after a way slid [N]."""
+    return slider.force_n * max(0.0, 1.0 - way_m / slider.travel_m)
+
+
 def _slid(slider: Slider, size: float, way_m: float) -> tuple[float, float, float]:
     """Return the way slid in this increment [m] (0: it sticks) and the friction before and after it [N]."""
     k, fall = slider.stiffness_n_per_m, slider.force_n / slider.travel_m
-    friction = slider.force_n * max(0.0, 1.0 - way_m / slider.travel_m)
+    friction = left_n(slider, way_m)
     if k * size <= friction:
         return 0.0, friction, friction
     way = (k * size - friction) / (k - fall)

@@ -22,7 +22,7 @@ from sim.door_model import DoorModel, build_model
 from sim.found import found_now
 from sim.frames import LATCHES
 from sim.increment import Point, Stepper
-from sim.latch import FITTING_STIFFNESS_N_PER_M, FORK_DEPTH_M, WEDGED, friction_n, release_n
+from sim.latch import FITTING_STIFFNESS_N_PER_M, FORK_DEPTH_M, WEDGED, friction_n, pawl_stays
 from sim.ledger import Ledger
 from sim.letoff import let_off
 from sim.move_run import MoveRun
@@ -129,7 +129,7 @@ def as_found(plan: Plan, model: DoorModel, rest: Begin) -> Begin:
     for index, tie in enumerate(structure.ties):
         if tie.name != "latch" or not state.holding[index] or not pulled:
             continue
-        if release_n(wedges.get(index, 0.0)) > plan.car.handle_n:
+        if pawl_stays(wedges.get(index, 0.0), plan.car.handle_n):
             jammed.append(tie.name)
             continue
         point = replace(point, state=new.release_tie(point.state, index))

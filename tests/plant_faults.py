@@ -136,6 +136,29 @@ FAULTS = (
         "test_tips_between_door_and_pillar_push_the_pillar_back_with_as_much",
     ),
     Fault(
+        "a hand that holds the latch open does not draw its pawl",
+        "sim/latching.py",
+        "model.network.release_tie(state, pull.tie)",
+        "state",
+        "tests/sim/runs/test_latching.py::TestHeldOpen::"
+        "test_held_by_hand_is_the_field_held_open_for_what_follows[free]",
+    ),
+    Fault(
+        "a look at the latch lets the tool off",
+        "sim/latching.py",
+        "run.push = run.begin.engaged",
+        "run.push = None",
+        "tests/sim/runs/test_latching.py::TestChecked::test_a_look_changes_nothing_and_lets_no_tool_off",
+    ),
+    Fault(
+        "what a bent latch carried is gone when its pawl is drawn",
+        "sim/latching.py",
+        "return replace(structure, sliders=sliders), replace(",
+        "return structure, replace(",
+        "tests/sim/runs/test_latching.py::TestHeldOpen::"
+        "test_a_bent_latch_goes_on_as_the_jam_of_what_it_carried[right]",
+    ),
+    Fault(
         "a bent latch is wedged by half of what is left in it",
         "sim/wreck.py",
         "force = float(np.linalg.norm(ev.tie_force[index]))",

@@ -8,6 +8,7 @@ from PySide6.QtCore import QTimer
 
 from ui.main_window import MainWindow
 from ui.state.playing import Playing
+from ui.state.questions import is_wedged
 from ui.state.session import Session
 from ui.state.stops import can_stop, stops, turned
 
@@ -109,7 +110,7 @@ class Player:
             return
         record = session.record(index - 1) if index else None
         metal = session.start if record is None else record.frames[-1]
-        wedged = bool(session.model is not None and session.model.structure.sliders)
+        wedged = is_wedged(session.model, metal)
         self.window.scrub.show_stops(stops(move, metal.ladder, wedged=wedged))
 
     def turn_stop(self, kind: str) -> None:

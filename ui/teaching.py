@@ -16,7 +16,7 @@ from ui.state.asking import Prediction, Standing
 from ui.state.cards import place_of
 from ui.state.lesson_file import ready_path
 from ui.state.locks import LOCK_WORDS
-from ui.state.questions import can_ask, competitors, questions
+from ui.state.questions import can_ask, competitors, is_wedged, questions
 from ui.state.session import Session
 from ui.state.verdict import compared, verdict
 
@@ -101,7 +101,7 @@ class Teaching:
         record = session.record(index - 1) if index else None
         metal = session.start if record is None else record.frames[-1]
         assert metal is not None
-        wedged = bool(session.model is not None and session.model.structure.sliders)
+        wedged = is_wedged(session.model, metal)
         kinds = competitors(metal.ladder, move, wedged=wedged)
         session.asking.ask(session.plan, index, questions(kinds, move, session.view.options.units))
 

@@ -2437,6 +2437,22 @@
         <translation type="unfinished">Anfügen: mit dem Rettungszylinder drücken</translation>
     </message>
     <message>
+        <source>Add: check a latch or hold it open</source>
+        <translation type="unfinished">Anfügen: ein Schloss prüfen oder offen halten</translation>
+    </message>
+    <message>
+        <source>Check a latch or hold it open</source>
+        <translation type="unfinished">Ein Schloss prüfen oder offen halten</translation>
+    </message>
+    <message>
+        <source>pull and let go: look</source>
+        <translation type="unfinished">ziehen und loslassen: nachsehen</translation>
+    </message>
+    <message>
+        <source>pull and hold it open</source>
+        <translation type="unfinished">ziehen und offen halten</translation>
+    </message>
+    <message>
         <source>Add: take hold of a door</source>
         <translation type="unfinished">Anfügen: eine Tür halten</translation>
     </message>

@@ -633,6 +633,122 @@
         <translation type="unfinished">Abstand unverändert</translation>
     </message>
     <message>
+        <source>the inner panel came in {length} towards the patient</source>
+        <translation type="unfinished">das Innenblech kam {length} herein, auf die Person zu</translation>
+    </message>
+    <message>
+        <source>The {part} does not hold: {clause}</source>
+        <translation type="unfinished">{part:nominative} hält nicht: {clause}</translation>
+    </message>
+    <message>
+        <source>its pawl is out already</source>
+        <translation type="unfinished">seine Sperrklinke ist schon heraus</translation>
+    </message>
+    <message>
+        <source>The {part} no longer holds</source>
+        <translation type="unfinished">{part:nominative} hält nicht mehr</translation>
+    </message>
+    <message>
+        <source>The {part} still holds: {clause}</source>
+        <translation type="unfinished">{part:nominative} hält noch: {clause}</translation>
+    </message>
+    <message>
+        <source>The {part} is held open: {clause}</source>
+        <translation type="unfinished">{part:nominative} wird offen gehalten: {clause}</translation>
+    </message>
+    <message>
+        <source>The {part} is free to open: {clause}</source>
+        <translation type="unfinished">{part:nominative} lässt sich öffnen: {clause}</translation>
+    </message>
+    <message>
+        <source>its fork leans on the pawl with {n} kN</source>
+        <translation type="unfinished">seine Drehfalle drückt mit {n} kN auf die Sperrklinke</translation>
+    </message>
+    <message>
+        <source>drawing it takes {n} N at the handle</source>
+        <translation type="unfinished">sie zu ziehen braucht {n} N am Griff</translation>
+    </message>
+    <message>
+        <source>the hand gives {n} N</source>
+        <translation type="unfinished">die Hand gibt {n} N</translation>
+    </message>
+    <message>
+        <source>{n} N at the handle draw its pawl</source>
+        <translation type="unfinished">{n} N am Griff ziehen seine Sperrklinke</translation>
+    </message>
+    <message>
+        <source>nothing presses on its pawl</source>
+        <translation type="unfinished">nichts drückt auf seine Sperrklinke</translation>
+    </message>
+    <message>
+        <source>a light pull at the handle draws it</source>
+        <translation type="unfinished">ein leichter Zug am Griff zieht sie</translation>
+    </message>
+    <message>
+        <source>While the pawl is in it holds {force}</source>
+        <translation type="unfinished">Solange die Sperrklinke sitzt, hält es {force}</translation>
+    </message>
+    <message>
+        <source>Nothing jams its striker</source>
+        <translation type="unfinished">Nichts klemmt seinen Schließkeil</translation>
+    </message>
+    <message>
+        <source>With the pawl out the jam is left</source>
+        <translation type="unfinished">Ist die Sperrklinke heraus, bleibt das Klemmen</translation>
+    </message>
+    <message>
+        <source>{n} kN to draw the striker out of the fork</source>
+        <translation type="unfinished">{n} kN, um den Schließkeil aus der Drehfalle zu ziehen</translation>
+    </message>
+    <message>
+        <source>the door's latch end sprang {length} out</source>
+        <translation type="unfinished">das Schlossende der Tür federte {length} nach außen</translation>
+    </message>
+    <message>
+        <source>the door's latch end sprang {length} in</source>
+        <translation type="unfinished">das Schlossende der Tür federte {length} nach innen</translation>
+    </message>
+    <message>
+        <source>Check the {part}</source>
+        <translation type="unfinished">{part:accusative} prüfen</translation>
+    </message>
+    <message>
+        <source>Hold the {part} open</source>
+        <translation type="unfinished">{part:accusative} offen halten</translation>
+    </message>
+    <message>
+        <source>{n} N at the handle</source>
+        <translation type="unfinished">{n} N am Griff</translation>
+    </message>
+    <message>
+        <source>nothing is changed</source>
+        <translation type="unfinished">nichts wird verändert</translation>
+    </message>
+    <message>
+        <source>held until the end</source>
+        <translation type="unfinished">gehalten bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Pull the handle</source>
+        <translation type="unfinished">Am Griff ziehen</translation>
+    </message>
+    <message>
+        <source>Pulling the handle</source>
+        <translation type="unfinished">Zieht am Griff</translation>
+    </message>
+    <message>
+        <source>Pulled the handle</source>
+        <translation type="unfinished">Am Griff gezogen</translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation type="unfinished">Griff</translation>
+    </message>
+    <message>
+        <source>{n} latch</source>
+        <translation type="unfinished">Schloss {n}</translation>
+    </message>
+    <message>
         <source>{length} more clearance</source>
         <translation type="unfinished">{length} mehr Abstand</translation>
     </message>
@@ -9390,7 +9506,7 @@
     </message>
     <message>
         <source>held open</source>
-        <translation type="unfinished">offen</translation>
+        <translation type="unfinished">offen gehalten</translation>
     </message>
     <message>
         <source>bar foot rear</source>

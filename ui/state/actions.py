@@ -44,6 +44,7 @@ PLAN: tuple[Row, ...] = (
     ("add_strip", "Add: strip trim, seals, glass", ""),
     ("add_press", "Add: press with a ram", ""),
     ("add_hold", "Add: take hold of a door", ""),
+    ("add_latch", "Add: check a latch or hold it open", ""),
     ("add_support", "Add: put the car on blocks", ""),
     ("add_crush", "Add a crush by a rigid body", ""),
     ("add_wreck", "Put a wreck before the plan", ""),

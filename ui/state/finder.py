@@ -36,6 +36,7 @@ OTHER_WORDS: dict[str, str] = {
     "add_strip": "new move peel reveal trim glass seal",
     "add_press": "new move ram push pillar",
     "add_hold": "new move swing strap prop door",
+    "add_latch": "new move handle pawl try pull",
     "add_support": "new move stabilise blocks cribbing",
     "add_wreck": "crash deform start accident before",
     "change_move": "edit form fields numbers",

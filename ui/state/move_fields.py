@@ -13,6 +13,7 @@ from typing import Any, TypeAlias
 
 import msgspec
 
+from sim.carcheck import RANGES
 from sim.cut_plan import DoorCut, FittingCut, PillarCut
 from sim.plan import (
     BaseSpot,
@@ -27,6 +28,7 @@ from sim.plan import (
     Flex,
     FramePoint,
     Hold,
+    Latch,
     Move,
     PanelName,
     PillarSpot,
@@ -69,6 +71,7 @@ NEW_MOVES: dict[str, tuple[str, Callable[[], Move]]] = {
     "add_strip": ("Strip trim, seals, glass", Strip),
     "add_press": ("Press with a ram", Press),
     "add_hold": ("Take hold of a door", Hold),
+    "add_latch": ("Check a latch or hold it open", Latch),
     "add_support": ("Put on blocks", Support),
     "add_crush": ("Crush by a rigid body", Crush),
 }
@@ -115,6 +118,7 @@ def fields_of(move: Move, *, side: bool) -> tuple[Field, ...]:
         Press: _press,
         Flex: _flex,
         Hold: _hold,
+        Latch: _latch,
         Cut: _cut,
         CutSpread: _cut_spread,
     }
@@ -266,6 +270,15 @@ def _hold(move: Hold, side: bool) -> list[Field]:
     if move.way == "prop":
         fields.append(_length("lift_m", "Above where it is", -0.05, 0.5))
     return fields
+
+
+def _latch(_move: Latch, side: bool) -> list[Field]:
+    low, high, _ = RANGES["handle_n"]
+    return [
+        *_panel("door", side),
+        Choice("way", "How", (("check", "pull and let go: look"), ("hold", "pull and hold it open"))),
+        Measure("handle_n", "Pull on handle", FORCE, 2, 0.05, low, high),
+    ]
 
 
 def _cut(move: Cut, side: bool) -> list[Field]:

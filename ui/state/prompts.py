@@ -18,6 +18,7 @@ from sim.plan import (
     CutSpread,
     Flex,
     Hold,
+    Latch,
     Move,
     PillarSpot,
     Plan,
@@ -42,7 +43,7 @@ BLADES_WENT = "The blades went where it still hid."
 BLOCKS = "on blocks in this plan"
 FORCE = (Spread, Squeeze, Press, Flex, Cut, CutSpread)
 TEARS = ("skin tearing", "tip shearing through", "cut open", "cut short")
-LOOSE = ("latch free", "striker out", "hinge free", "grounded")
+LOOSE = ("latch free", "striker out", "hinge free", "grounded", "held open")
 
 
 @dataclass(frozen=True)
@@ -77,7 +78,7 @@ def hazards_of(plan: Plan, index: int) -> tuple[str, ...]:
         found.append("stored energy")
     if _near_glass(move) and not (side and _stripped(plan, before, "glass")):
         found.append("glass")
-    if isinstance(move, Hold):
+    if isinstance(move, Hold) or (isinstance(move, Latch) and move.way == "hold"):
         found.append("swinging door")
     if isinstance(move, Support) or (side and forces(move) and _stands(plan, before) != BLOCKS):
         found.append("stability")

@@ -15,7 +15,8 @@ from sim.plan import Crush, CutSpread, Move, Press, Spread, Squeeze
 from sim.units import Units, length_text
 
 if TYPE_CHECKING:
-    from sim.record import Rung
+    from sim.model import DoorModel
+    from sim.record import Frame, Rung
 
 FIRST, WAY, WHY = "first", "way", "why"
 OWN = "own"
@@ -90,6 +91,15 @@ class Question:
 def can_ask(move: Move | None) -> bool:
     """Tell whether there is something to foretell of a move: one that is done at once has no race."""
     return move is not None and is_driven(move)
+
+
+def is_wedged(model: DoorModel | None, metal: Frame) -> bool:
+    """Tell whether a striker is wedged in its fork: from the start, or since a bent latch was held open."""
+    # Imported here: the mechanics are loaded by the time there is metal to look at.
+    from sim.latch import WEDGED
+
+    on_car = bool(model is not None and model.structure.sliders)
+    return on_car or any(WEDGED in name for name in metal.reactions)
 
 
 def competitors(ladder: Iterable[Rung], move: Move, *, wedged: bool) -> tuple[str, ...]:
