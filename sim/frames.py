@@ -12,6 +12,7 @@ from sim import ladder, torn
 from sim.bond import END, LENGTH
 from sim.creases import belt_nodes, upper_nodes
 from sim.engaged import Engaged
+from sim.folded import fold_work
 from sim.grips import FORCE as GRIP
 from sim.grounding import body_rise_m, grounded_n
 from sim.increment import Point
@@ -132,6 +133,7 @@ class FrameMaker:
             grounded_n=grounded_n(model, state),
             body_rise_m=body_rise_m(model.structure, state.points),
             spots_gone=int((self.spots & self.network.parted(state)).sum()),
+            fold_j_per_m2=fold_work(self.network, state.hardening),
             **self._room(state.points),
         )
 

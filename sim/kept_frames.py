@@ -19,6 +19,7 @@ from numpy.typing import NDArray
 
 from sim import record as told
 from sim.door_model import DoorModel
+from sim.folded import Replay, Replayed
 from sim.network import State
 from sim.record import Frame, MoveRecord
 from sim.rigid import Barrier
@@ -38,7 +39,14 @@ LEAST_FLOW = 3
 FORM = 2
 """Version of this form; another one is not read."""
 
-_BIG = ("points", "seam_damage", "load", "path_pairs", "path_flow_n", "triangles", "state")
+FOLD_FULL_J_PER_M2, FOLD_FINE_J_PER_M2 = 1.0e6, 5.0
+"""Plastic work is kept by its logarithm, from nothing to the first in 255 steps of 5 % above the second."""
+FOLD_STEP = float(np.log1p(FOLD_FULL_J_PER_M2 / FOLD_FINE_J_PER_M2)) / 255.0
+
+_BIG = (
+    "points", "seam_damage", "load", "path_pairs", "path_flow_n", "triangles", "state", "fold_j_per_m2",
+    "replayed",
+)  # fmt: skip
 """Fields of a frame that are kept as arrays, or not at all; the others as words."""
 _ROUGH = ("ledger_j", "ladder", "reactions")
 """Fields of which five digits are kept."""
@@ -59,6 +67,9 @@ def packed(model: DoorModel, records: Sequence[MoveRecord]) -> bytes:
     arrays["nodes"] = np.array([len(frame.points) for frame in frames], dtype=np.int32)
     arrays |= _bytes("damage", [255.0 * f.seam_damage for f in frames])
     arrays |= _bytes("load", [f.load / LOAD_STEP for f in frames])
+    folds = [f.fold_j_per_m2 for f in frames if f.fold_j_per_m2 is not None]
+    if len(folds) == len(frames):
+        arrays |= _bytes("fold", [np.log1p(fold / FOLD_FINE_J_PER_M2) / FOLD_STEP for fold in folds])
     arrays |= _flows(frames)
     arrays["words"] = np.frombuffer(msgspec.json.encode(_words(records)), dtype=np.uint8)
     torn = [f.triangles for f in frames if f.triangles is not None]
@@ -192,6 +203,7 @@ def _frames(arrays: dict[str, NDArray[Any]], words: list[dict[str, Any]], model:
     ways, met = _from_planes("way", arrays), np.cumsum(_from_planes("pair", arrays))
     pairs = np.stack([met // PAIR, met % PAIR], axis=-1)
     damage, loads = _rows("damage", arrays), _rows("load", arrays)
+    folds = _rows("fold", arrays) if "fold" in arrays else []
     at, torn_at = 0, 0
     frames = []
     for k, said in enumerate(words):
@@ -206,9 +218,17 @@ def _frames(arrays: dict[str, NDArray[Any]], words: list[dict[str, Any]], model:
             "path_flow_n": float(arrays["most"][k]) / 255.0 * flow[flow > 0],
             "triangles": arrays["triangles"][torn_at : torn_at + torn].astype(np.int64) if torn else None,
         }
+        if folds:
+            big["fold_j_per_m2"] = FOLD_FINE_J_PER_M2 * np.expm1(FOLD_STEP * folds[k])
         frames.append(_frame(said, big))
         at, torn_at = at + 3 * count, torn_at + torn
-    return frames
+    return frames if folds else _replayed(frames, model)
+
+
+def _replayed(frames: list[Frame], model: DoorModel) -> list[Frame]:
+    """Return moments kept without their plastic work, which is read again from their shapes."""
+    replay = Replay(model.network, [f.points for f in frames], [f.triangles for f in frames])
+    return [replace(frame, replayed=Replayed(replay, k)) for k, frame in enumerate(frames)]
 
 
 def _rows(name: str, arrays: dict[str, NDArray[Any]]) -> list[NDArray[np.float64]]:

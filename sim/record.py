@@ -154,6 +154,9 @@ class Frame:
     upper_skin_outboard_m: float = 0.0  # the upper panel's middle, half-way from bar to belt
     upper_inner_outboard_m: float = 0.0
     belt_skin_outboard_m: float = 0.0  # the skin close under the belt, half-way along the door
+    # plastic work of every triangle per rest area, shape (triangles,) [J/m^2]; read by `sim.folded.folded`
+    fold_j_per_m2: Floats | None = None
+    replayed: Any = None  # `sim.folded.Replayed`, of a moment kept without it
 
 
 @dataclass(frozen=True)

@@ -20,17 +20,17 @@ from sim.plan import Crush, Move, Place, Plan, Spread, Squeeze
 from sim.problems import PlanError
 from sim.record import Aim, Frame
 from sim.units import Units, length_text
+from ui.colour_scale import scale_of
 from ui.main_window import MainWindow
 from ui.map_on_stage import MapOnStage
-from ui.panels.legend import Scale
 from ui.scene.cameras import SHOTS
-from ui.scene.colours import colour_bar
 from ui.scene.picture import save_png, screenshot
 from ui.scene.view import StageView
 from ui.stage_words import hint_words, moment_words, named, next_words, seat_words, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
 from ui.state.describing import described
+from ui.state.folds import coloured
 from ui.state.locks import ARROW, LADDER
 from ui.state.pointing import Under, panel_of, under
 from ui.state.reading import clearance_told
@@ -66,6 +66,7 @@ class StageSide(TipSteering, MapOnStage):
         """Stages beside this one, dressed as it is."""
         self._model: object = None
         self._view_index = 0
+        self._coloured = ""
         self._hovered: Spread | Squeeze | None = None
         self.aimed: Callable[[], object] = self.show_aim
         """Called when another push is pointed at."""
@@ -87,14 +88,10 @@ class StageSide(TipSteering, MapOnStage):
 
     def show_options(self) -> None:
         """Show layers, colours and theme, on a stage beside as well."""
-        options = self._session.view.options
         for stage in (self._stage, *self.more_stages):
             self.dress_stage(stage)
-        stops, labels = colour_bar(options.colour_mode)
-        words = dict(labels)
-        zero = 0.5 if words.get(0.5) == "0" else None
-        scale = Scale(tuple(stops), words.get(0.0, ""), words.get(1.0, ""), zero)
-        self._window.layers.legend.show_scale(scale)
+        self._coloured = coloured(self._session)
+        self._window.layers.legend.show_scale(scale_of(self._session))
 
     def dress_stage(self, stage: Any) -> None:
         """Show layers, colours and theme on a stage."""
@@ -105,7 +102,7 @@ class StageSide(TipSteering, MapOnStage):
         stage.set_line_scale(options.text_scale(self._window.width()))
         for layer, mode in options.layers.items():
             stage.set_layer(layer, mode.value)
-        stage.set_colour_mode(options.colour_mode)
+        stage.set_colour_mode(coloured(self._session))
 
     def show_moment(self) -> None:
         """Draw the metal as it is at the moment shown, with the tips on it."""
@@ -118,7 +115,10 @@ class StageSide(TipSteering, MapOnStage):
             self._stage.set_model(model)
             self._window.layers.show_side(getattr(model, "side", None) is not None)
             self.show_options()
+        elif coloured(session) != self._coloured:  # opened or kept shut since
+            self.show_options()
         self._stage.show_points(frame.points, frame)
+        self._window.layers.legend.show_scale(scale_of(session))
         if frame.state is None:  # a kept moment: what has come off is known from the plan
             line = session.timeline
             begun = line.move >= 0 and frame is not line.frames_of(line.move)[0]

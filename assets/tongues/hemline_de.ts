@@ -1917,6 +1917,10 @@
         <translation type="unfinished">Last im Metall</translation>
     </message>
     <message>
+        <source>Where it folded</source>
+        <translation type="unfinished">Wo es faltete</translation>
+    </message>
+    <message>
         <source>solid</source>
         <translation type="unfinished">voll</translation>
     </message>

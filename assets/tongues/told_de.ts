@@ -9728,6 +9728,58 @@
         <source>{ or Shift+S</source>
         <translation type="unfinished">{ oder Umschalt+S</translation>
     </message>
+    <message>
+        <source>read from kept shapes</source>
+        <translation type="unfinished">aus gespeicherten Formen gelesen</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation type="unfinished">wie zuvor</translation>
+    </message>
+    <message>
+        <source>bent</source>
+        <translation type="unfinished">gebogen</translation>
+    </message>
+    <message>
+        <source>creased</source>
+        <translation type="unfinished">geknickt</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation type="unfinished">gefaltet</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation type="unfinished">gestaucht</translation>
+    </message>
+    <message>
+        <source>Folded most: {part}, {length} above the door's lower edge, {n} kJ/m²</source>
+        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} über der Türunterkante, {n} kJ/m²</translation>
+    </message>
+    <message>
+        <source>Folded most: {part}, {length} above the door's lower edge, {n} kJ/m², {step}</source>
+        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} über der Türunterkante, {n} kJ/m², {step}</translation>
+    </message>
+    <message>
+        <source>{n} kJ/m²</source>
+        <translation type="unfinished">{n} kJ/m²</translation>
+    </message>
+    <message>
+        <source>Creased or more: {n} % of the sheets</source>
+        <translation type="unfinished">Geknickt oder mehr: {n} % der Bleche</translation>
+    </message>
+    <message>
+        <source>No sheet has been bent for good</source>
+        <translation type="unfinished">Kein Blech ist bleibend gebogen</translation>
+    </message>
+    <message>
+        <source>Read from kept shapes, to about a tenth</source>
+        <translation type="unfinished">Aus gespeicherten Formen gelesen, auf etwa ein Zehntel</translation>
+    </message>
+    <message>
+        <source>Where it folded</source>
+        <translation type="unfinished">Wo es faltete</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>

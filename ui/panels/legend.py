@@ -21,12 +21,19 @@ class Scale:
     stops : (share of the bar 0..1, colour as #rrggbb)
     low, high : words at the two ends
     zero : share of the bar where the neutral middle is, None for a bar without one
+    steps : of a bar in steps, the least first: ground, lines, their share; ``bounds``: words between them
+    words : stand in the place of a bar that is kept shut
+    note : stands after the bar
     """
 
     stops: tuple[tuple[float, str], ...] = ()
     low: str = ""
     high: str = ""
     zero: float | None = None
+    steps: tuple[tuple[str, str, float], ...] = ()
+    bounds: tuple[str, ...] = ()
+    words: str = ""
+    note: str = ""
 
 
 class Legend(Painted):
@@ -38,23 +45,58 @@ class Legend(Painted):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
-        """Return a bar that gives way to its neighbours."""
-        return QSize(120, round(1.6 * self.look.px("small")))
+        """Return a bar that gives way to its neighbours; one in steps has its numbers below it."""
+        return QSize(120, round((2.7 if self._scale.steps else 1.6) * self.look.px("small")))
 
     def show_scale(self, scale: Scale) -> None:
         """Show another bar."""
+        if scale == self._scale:
+            return
         self._scale = scale
-        self.setVisible(bool(scale.stops))
-        words = f"Colours from {scale.low} to {scale.high}" if scale.stops else "No colours"
-        self.setAccessibleName(tr(words))
+        self.setVisible(bool(scale.stops or scale.words))
+        self.setAccessibleName(_told(scale))
+        self.updateGeometry()
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the words and the bar between them."""
-        if not self._scale.stops:
+        if not self._scale.stops and not self._scale.words:
             return
         painter = QPainter(self)
         painter.setFont(self.look.font("small"))
+        painter.setPen(self.look.colour("ink"))
+        if self._scale.words:
+            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignVCenter, tr(self._scale.words))
+        elif self._scale.steps:
+            self._paint_steps(painter)
+        else:
+            self._paint_bar(painter)
+        painter.end()
+
+    def _paint_steps(self, painter: QPainter) -> None:
+        """Draw each step with its lines, its ends in words beside it, and the bounds under the bar."""
+        metrics, scale = painter.fontMetrics(), self._scale
+        high, row = self.height(), float(metrics.height())
+        low, end, note = (metrics.horizontalAdvance(tr(w)) + 8 for w in (scale.low, scale.high, scale.note))
+        note = note if scale.note and self.width() - low - end - note > 240 else 0
+        bar = QRectF(low, 1, max(60.0, self.width() - low - end - note), high - row - 2)
+        wide = bar.width() / len(scale.steps)
+        for step, paper in enumerate(scale.steps):
+            fill_step(painter, QRectF(bar.left() + step * wide, bar.top(), wide, bar.height()), *paper)
+        painter.setPen(QPen(self.look.colour("ink"), 1.0))
+        painter.drawRect(bar)
+        middle = Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(QRectF(0, bar.top(), low, bar.height()), middle, tr(scale.low))
+        painter.drawText(QRectF(bar.right() + 8, bar.top(), end, bar.height()), middle, tr(scale.high))
+        if note:
+            left = self.width() - note + 8
+            painter.drawText(QRectF(left, bar.top(), note, bar.height()), middle, tr(scale.note))
+        for step, words in enumerate(scale.bounds, 1):
+            x, half = bar.left() + step * wide, metrics.horizontalAdvance(words) / 2
+            painter.drawLine(QPointF(x, bar.top()), QPointF(x, bar.bottom() + 3))
+            painter.drawText(QRectF(x - half, bar.bottom() + 1, 2 * half + 2, row), 0, words)
+
+    def _paint_bar(self, painter: QPainter) -> None:
         metrics = painter.fontMetrics()
         ends = tr(self._scale.low), tr(self._scale.high)
         low, high = (metrics.horizontalAdvance(words) + 8 for words in ends)
@@ -71,4 +113,27 @@ class Legend(Painted):
             x = bar.left() + self._scale.zero * bar.width()
             painter.setPen(QPen(self.look.colour("ink"), 1.5))
             painter.drawLine(QPointF(x, bar.top() - 4), QPointF(x, bar.bottom() + 4))
-        painter.end()
+
+
+def fill_step(painter: QPainter, part: QRectF, ground: str, ink: str, share: float) -> None:
+    """Fill a part of a bar with a ground and slanting lines that take a share of it."""
+    painter.save()
+    painter.setClipRect(part)
+    painter.fillRect(part, QColor(ground))
+    apart = 0.7 * part.height()
+    painter.setPen(QPen(QColor(ink), share * apart / 2.0**0.5))
+    left = part.left() - part.height()
+    while share and left < part.right():
+        painter.drawLine(QPointF(left, part.bottom()), QPointF(left + part.height(), part.top()))
+        left += apart
+    painter.restore()
+
+
+def _told(scale: Scale) -> str:
+    """Return a bar in words, for a reader."""
+    if scale.words:
+        return tr(scale.words)
+    if not scale.stops:
+        return tr("No colours")
+    words = tr(f"Colours from {scale.low} to {scale.high}")
+    return f"{words}: {', '.join(scale.bounds)}" if scale.bounds else words

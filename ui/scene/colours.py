@@ -1,7 +1,8 @@
 """Every colour of the picture and what it means: themes, maps, classes of outcome with their patterns.
 
 Parts are achromatic, told apart by tone; hue belongs to meaning alone. Out of the car is blue, into it is
-orange, a parting seam is purple, load is green; the four never share a picture's map.
+orange, a parting seam is purple, load is green; the four never share a picture's map. Folding goes by steps
+of sky blue, the hue of bending, each step with lines of its own.
 
 The eight hues are those of Okabe and Ito, "Color Universal Design" (2002), made for the three common kinds of
 colour vision. Maps run straight in CIELAB (CIE 15, D65) between them, so that equal steps look equal.
@@ -15,6 +16,8 @@ from enum import Enum
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+from ui.state.folds import STEP_WORDS, bound_words
 
 Floats = NDArray[np.float64]
 
@@ -37,6 +40,8 @@ class ColourMode(Enum):
     OUTBOARD = "outboard"
     SEAM = "seam"
     LOAD = "load"
+    FOLDED = "folded"
+    """Papered in steps by `ui.scene.folding`; it has no map."""
 
 
 @dataclass(frozen=True)
@@ -246,6 +251,15 @@ MAPS = {
 }  # fmt: skip
 """The map of each colour mode that has one."""
 
+FOLD_PAPERS: tuple[tuple[str, str, float], ...] = (
+    (NEUTRAL, NEUTRAL, 0.0),
+    ("#9FCAE8", "#1E5878", 0.15),
+    ("#5B9FCC", "#164A68", 0.32),
+    ("#2A6690", "#D9EDF9", 0.12),
+    ("#0B2638", "#0B2638", 0.0),
+)
+"""Steps of folding, the least first: ground, its slanting lines, and the share of it that the lines take."""
+
 _LABELS = {
     ColourMode.OUTBOARD: ("into the car", "start", "out of the car"),
     ColourMode.SEAM: ("seam whole", "", "seam parted"),
@@ -266,6 +280,8 @@ def colour_bar(
     mode = ColourMode(mode)
     if mode is ColourMode.MATERIAL:
         return [], []
+    if mode is ColourMode.FOLDED:
+        return _fold_bar()
     places = np.linspace(0.0, 1.0, count)
     scale = MAPS[mode]
     stops = [
@@ -277,3 +293,15 @@ def colour_bar(
         reach = f"{1e3 * scale.high:.0f} mm"
         return stops, [(0.0, f"{reach} {low}"), (0.5, "0"), (1.0, f"{reach} {high}")]
     return stops, [(0.0, low), (0.5, middle or "half"), (1.0, high)]
+
+
+def _fold_bar() -> tuple[list[tuple[float, str]], list[tuple[float, str]]]:
+    """Return the steps of folding as stops with hard edges, and the words at both ends and at each bound."""
+    count = len(FOLD_PAPERS)
+    stops = [
+        (place, ground)
+        for step, (ground, _, _) in enumerate(FOLD_PAPERS)
+        for place in (step / count + 1e-4, (step + 1) / count)
+    ]
+    bounds = [((step + 1) / count, words) for step, words in enumerate(bound_words())]
+    return [(0.0, FOLD_PAPERS[0][0]), *stops], [(0.0, STEP_WORDS[0]), *bounds, (1.0, STEP_WORDS[-1])]

@@ -13,6 +13,7 @@ from meshes.door import DoorMesh
 from ui.scene import fittings, tubes
 from ui.scene.colours import MAPS, SEAM, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
+from ui.scene.folding import Folding
 from ui.scene.metal import TRIANGLE_BUDGET, Sheet, choose_levels, make_sheet, polished, shade
 from ui.scene.pick import Solid
 from ui.scene.rail_scene import RailScene
@@ -87,6 +88,7 @@ class DoorScene:
         self.points = self.rest
         self.damage = np.zeros(0)
         self.load: Floats | None = None
+        self.folding: Folding | None = None
         self._make_sheets()
         self._make_rods()
         self._make_fittings()
@@ -233,6 +235,12 @@ class DoorScene:
         radii = self.seam.radii(self.damage)[:, rows]
         self.stitches.move(*tubes.tube_points(paths, radii, sides))
 
+    def fold(self, work: Floats | None) -> None:
+        """Take what the model's triangles were folded, (m,) [J/m^2], for the colours; None: not known."""
+        self.folding = None if work is None else Folding(work[self.part.rows])
+        if self.rail is not None:
+            self.rail.fold(work)
+
     def solids(self) -> list[tuple[str, Solid]]:
         """Return what can be pointed at, with its layer: coarse sheets and rods as they stand."""
         surface, word = self.part.mesh.surface, self.part.word
@@ -283,12 +291,15 @@ class DoorScene:
             ("skin", self.skin_sheet, self.skin, self.skin_lines),
             ("inner", self.inner_sheet, self.inner, self.inner_lines),
         ):
-            tone = rgb(getattr(theme, name))
-            colours = self._sheet_colours(sheet, metal, mode, tone)
+            if mode is ColourMode.FOLDED and self.folding is not None:
+                colours, seen = self.folding.dress(sheet, metal, self.rest, self.sign)
+            else:
+                metal.wear(None)
+                colours = seen = self._sheet_colours(sheet, metal, mode, rgb(getattr(theme, name)))
             if picked is not None and len(picked):
                 colours = self._picked_out(sheet, colours, picked, theme)
             metal.paint(colours)
-            self._paint_lines(sheet, lines, colours, rgb(theme.crease))
+            self._paint_lines(sheet, lines, seen, rgb(theme.crease))
         if self.rail is not None:
             self.rail.paint(theme, mode, picked)
         self._paint_rods(theme)
@@ -297,7 +308,7 @@ class DoorScene:
 
     def _sheet_colours(self, sheet: Sheet, metal: Drawn, mode: ColourMode, tone: Floats) -> Floats:
         normals = np.asarray(metal.normals, dtype=np.float64)
-        if mode is ColourMode.MATERIAL:
+        if mode in (ColourMode.MATERIAL, ColourMode.FOLDED):
             return polished(normals, tone, self.sign)
         values = self._values(sheet, mode)
         return shade(normals, MAPS[mode](values), self.sign, contrast=0.45)

@@ -11,12 +11,13 @@ from enum import Enum
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from vtkmodules.util.numpy_support import numpy_to_vtk, numpy_to_vtkIdTypeArray, vtk_to_numpy
-from vtkmodules.vtkCommonCore import vtkPoints
-from vtkmodules.vtkCommonDataModel import vtkCellArray, vtkPolyData
-from vtkmodules.vtkRenderingCore import vtkActor, vtkPolyDataMapper
+from vtkmodules.vtkCommonCore import vtkDataArray, vtkPoints
+from vtkmodules.vtkCommonDataModel import vtkCellArray, vtkImageData, vtkPolyData
+from vtkmodules.vtkRenderingCore import vtkActor, vtkPolyDataMapper, vtkTexture
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bytes = NDArray[np.uint8]
 
 FRONT_OFFSET = -66000.0
 """Offset in units of depth that brings any polygon to the front."""
@@ -42,6 +43,22 @@ def cells(ids: ArrayLike) -> vtkCellArray:
         numpy_to_vtkIdTypeArray(offsets, deep=True), numpy_to_vtkIdTypeArray(table.ravel(), deep=True)
     )
     return array
+
+
+def paper_of(image: Bytes) -> vtkTexture:
+    """Return a picture (height, width, 3) to be worn, its top row last, mirrored beyond its ends."""
+    height, width, _ = image.shape
+    data = vtkImageData()
+    data.SetDimensions(width, height, 1)
+    scalars = numpy_to_vtk(np.ascontiguousarray(image[::-1]).reshape(-1, 3), deep=True)
+    scalars.SetName("picture")
+    data.GetPointData().SetScalars(scalars)
+    out = vtkTexture()
+    out.SetInputData(data)
+    out.InterpolateOn()
+    out.MipmapOn()
+    out.SetWrap(vtkTexture.MirroredRepeat)  # its ends do not run into each other
+    return out
 
 
 class Drawn:
@@ -76,6 +93,8 @@ class Drawn:
         self._smooth = shading is Shading.SMOOTH
         self.data = vtkPolyData()
         self.reshape(points, triangles=triangles, lines=lines)
+        self._paper: vtkTexture | None = None
+        self._where: tuple[vtkDataArray, Floats] | None = None
         self.mapper = vtkPolyDataMapper()
         self.mapper.SetInputData(self.data)
         self.mapper.SetScalarModeToUsePointData()
@@ -141,6 +160,27 @@ class Drawn:
         self.colours[:] = np.clip(np.asarray(colours) * 255.0 + 0.5, 0, 255).astype(np.uint8)
         self._vtk_colours.Modified()
         self.data.Modified()
+
+    def wear(self, image: Bytes | None, places: Floats | None = None) -> None:
+        """Wear a picture (height, width, 3) that its colours darken, or none.
+
+        places : shape (n, 2), where each point lies on it, across from 0 to 1 and up in whole pictures
+        """
+        if image is None or places is None:
+            if self.actor.GetTexture() is not None:
+                self.actor.SetTexture(None)
+                self.data.GetPointData().SetTCoords(None)  # with places left it would be drawn black
+            return
+        if self._paper is None:
+            self._paper = paper_of(image)
+        if self._where is None or len(self._where[1]) != len(places):
+            made = numpy_to_vtk(np.zeros((len(places), 2), dtype=np.float32), deep=True)
+            made.SetName("place on the picture")
+            self._where = made, vtk_to_numpy(made)
+        self._where[1][:] = places
+        self._where[0].Modified()
+        self.data.GetPointData().SetTCoords(self._where[0])
+        self.actor.SetTexture(self._paper)
 
     def set_lines(self, ids: Ints) -> None:
         """Replace the line cells by point ids of shape (k, count)."""

@@ -108,6 +108,11 @@ class SideScene:
         for member in self.members:
             member.move(points, load)
 
+    def fold(self, work: Floats | None) -> None:
+        """Take what the model's triangles were folded, (m,) [J/m^2], for the colours; None: not known."""
+        for part in self.metal:
+            part.fold(work)
+
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
         """Colour everything for the theme and the colour mode, with some nodes picked out."""
         for part in self.metal:

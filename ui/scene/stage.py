@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from vtkmodules.vtkRenderingCore import vtkLight
 
+from sim.folded import folded
 from sim.record import Aim, Clearance, Frame
 from sim.rigid import Barrier
 from ui.scene import cameras
@@ -146,7 +147,7 @@ class Stage(Viewer):
             self.request_frame()
 
     def set_colour_mode(self, mode: ColourMode | str) -> None:
-        """Colour the metal by "material", "outboard", "seam" or "load"."""
+        """Colour the metal by "material", "outboard", "seam", "load" or "folded"."""
         self.mode = ColourMode(mode)
         self._paint_door()
         self.request_frame()
@@ -160,6 +161,7 @@ class Stage(Viewer):
     def _paint_door(self) -> None:
         if self.door is None or self._arrows is None:
             return
+        self.door.fold(folded(self.frame) if self.frame and self.mode is ColourMode.FOLDED else None)
         self.door.paint(self.theme, self.mode, self.picked)
         on = self.mode is ColourMode.OUTBOARD and self._modes["skin"] is not Mode.OFF
         self._arrows.drawn.show(on)

@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from ui.scene.colours import MAPS, ColourMode, Theme, rgb
 from ui.scene.drawn import Drawn, Shading
+from ui.scene.folding import Folding
 from ui.scene.metal import Sheet, make_sheet, shade
 from ui.scene.raw_edges import laid_aside
 
@@ -33,8 +34,9 @@ class Walls:
         self.name, self.layer, self.whole, self.rows = name, layer, whole, rows
         self.start = np.asarray(model.start.points)
         self.sign = float(model.outboard_sign)
-        self.points, self.triangles = self.start, whole
+        self.points, self.triangles, self._rest = self.start, whole, self.start
         self.load: Floats | None = None
+        self.folding: Folding | None = None
         self.sheet: Sheet = make_sheet(self.start, whole, np.arange(len(whole)), LEVELS)
         self.whole_sheet = self.sheet
         flat = np.zeros((len(self.sheet.source), 3))
@@ -56,6 +58,7 @@ class Walls:
         rest[: len(self.start)] = self.start
         changed = wanted != self.whole
         rest[wanted[changed]] = self.start[self.whole[changed]]
+        self._rest = rest
         self.sheet = make_sheet(rest, wanted, np.arange(len(wanted)), LEVELS)
         flat = np.zeros((len(self.sheet.source), 3))
         self.metal.reshape(flat, triangles=self.sheet.triangles)
@@ -71,12 +74,20 @@ class Walls:
         self.metal.move(place, normals)
         self.lines.move(self.metal.points)
 
+    def fold(self, work: Floats | None) -> None:
+        """Take what the model's triangles were folded, (m,) [J/m^2], for the colours; None: not known."""
+        self.folding = None if work is None else Folding(work[self.rows])
+
     def paint(self, theme: Theme, mode: ColourMode, picked: Ints | None = None) -> None:
         """Colour them for the theme and the colour mode, with some nodes picked out."""
         normals = np.asarray(self.metal.normals, dtype=np.float64)
         colours = shade(normals, self.tone(theme), self.sign, contrast=1.25)
         if mode in (ColourMode.OUTBOARD, ColourMode.LOAD):
             colours = shade(normals, MAPS[mode](self._values(mode)), self.sign, contrast=0.45)
+        if mode is ColourMode.FOLDED and self.folding is not None:
+            colours, _ = self.folding.dress(self.sheet, self.metal, self._rest, self.sign)
+        else:
+            self.metal.wear(None)
         if picked is not None and len(picked):
             mask = np.isin(self.sheet.nodes, picked).astype(np.float64)
             share = np.clip(self.sheet.to_drawn @ mask, 0.0, 1.0)[:, None] * 0.75

@@ -12,6 +12,7 @@ from sim.record import Frame
 from sim.results import LIMITS_LINE
 from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
+from ui.state.folds import coloured, fold_words
 from ui.state.locks import ANSWERS, LADDER
 from ui.state.prompts import prompts
 from ui.state.reading import edges_words
@@ -139,4 +140,5 @@ def _picture(session: Session) -> str:
         if mode is not Shown.SOLID
     ]
     layers = f"; {', '.join(other)}" if other else ""
-    return f"Colours: {COLOUR_WORDS[options.colour_mode].lower()}{layers}."
+    words = f"Colours: {COLOUR_WORDS[coloured(session)].lower()}{layers}."
+    return f"{words} {fold_words(session)}".rstrip()

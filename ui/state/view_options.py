@@ -45,6 +45,7 @@ COLOUR_WORDS: Mapping[str, str] = {
     "outboard": "Moved out or in",
     "seam": "Seam",
     "load": "Load in the metal",
+    "folded": "Where it folded",
 }
 """The colour modes and what they are called."""
 

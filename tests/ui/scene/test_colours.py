@@ -256,3 +256,32 @@ MAIN = ("holding", "seam parting", "skin tearing", "latch free", "hinge free", "
 def test_the_main_words_of_a_map_are_told_apart_by_hue_alone(first, second, vision):
     marks = [colours.MAP_MARKS[word].colour for word in (first, second)]
     assert apart(*marks, vision) >= 10.0
+
+
+@pytest.mark.parametrize("vision", VISIONS)
+def test_steps_of_folding_are_told_apart_and_darken(vision):
+    """Grounds 10 apart, each darker than the one before, for every kind of colour vision."""
+    grounds = [ground for ground, _, _ in colours.FOLD_PAPERS]
+    for first, second in itertools.combinations(grounds, 2):
+        assert apart(first, second, vision) >= APART, (first, second)
+    light = [to_lab(seen(rgb(ground), vision))[0] for ground in grounds]
+    assert np.all(np.diff(light) < -8.0)
+
+
+def test_steps_of_folding_hold_on_a_washed_out_wall():
+    """Half of the light on the wall is the room's (common practice, no source): neighbours stay in sight.
+
+    What tells them then is 2.3 and more, the difference that is just noticed by a usual eye in use
+    [mahy-1994, from memory], and the lines, which no two neighbours with lines have alike.
+    """
+    washed = [to_lab(np.sqrt(0.5 * rgb(ground) ** 2 + 0.5)) for ground, _, _ in colours.FOLD_PAPERS]
+    assert all(difference(a, b) > 2.3 for a, b in itertools.pairwise(washed))
+    shares = [share for _, _, share in colours.FOLD_PAPERS]
+    assert all(abs(a - b) >= 0.1 for a, b in itertools.pairwise(shares))
+
+
+def test_the_bar_of_folding_has_its_bounds_in_numbers():
+    stops, labels = colour_bar("folded")
+    assert [place for place, _ in labels] == pytest.approx([0.0, 0.2, 0.4, 0.6, 0.8, 1.0])
+    assert [words for _, words in labels][1:-1] == ["0.05", "0.2", "1", "5 kJ/m\u00b2"]
+    assert {colour for _, colour in stops} == {ground for ground, _, _ in colours.FOLD_PAPERS}

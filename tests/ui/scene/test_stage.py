@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import gc
+import itertools
 import weakref
 
 import numpy as np
@@ -104,6 +105,42 @@ def test_out_is_blue_on_a_left_hand_door_too(plotter, left_model):
     assert share_of(image, blue) > 0.05
     assert share_of(image, orange) < 0.005
     stage.close()
+
+
+def test_folded_metal_wears_its_step_and_takes_it_off_again(stage, model, frame):
+    """The crushed step is the darkest, the first has the plain ground; afterwards the metal is as it was."""
+    before = pixels(stage)
+    work = np.zeros(len(model.structure.triangles))
+    skin = model.mesh.surface.triangle_part == model.mesh.surface.part_index("outer_skin")
+    rest = model.start.points
+    stage.set_colour_mode("folded")
+    shots = []
+    for most in (0.0, 100.0, 400.0, 2e3, 2e4):
+        work[skin] = most
+        frame.fold_j_per_m2, frame.replayed = work.copy(), None
+        stage.show_points(rest, frame)
+        shots.append(pixels(stage))
+    # the part of the picture that is skin: what the last step has darkened
+    inside = shots[0].sum(axis=2) - shots[-1].sum(axis=2) > 300
+    assert inside.mean() > 0.05
+    light = [float(shot[inside].mean()) for shot in shots]
+    assert all(a - b > 8.0 for a, b in itertools.pairwise(light)), light
+    # a step with lines has two tones, one without has one
+    spread = [float(shot[inside].mean(axis=1).std()) for shot in shots]
+    assert min(spread[1:4]) > 2.0 * max(spread[0], spread[4])
+    stage.set_colour_mode("material")
+    stage.show_points(rest)
+    np.testing.assert_array_equal(pixels(stage), before)
+
+
+def test_a_moment_with_no_known_folding_stays_plain_metal(stage, model, frame):
+    stage.show_points(model.start.points)
+    plain = pixels(stage)
+    frame.fold_j_per_m2 = frame.replayed = None
+    stage.set_colour_mode("folded")
+    stage.show_points(model.start.points, frame)
+    stage.show_points(model.start.points)
+    np.testing.assert_array_equal(pixels(stage), plain)
 
 
 def test_a_left_hand_door_is_the_mirror_image(stage, left_model):

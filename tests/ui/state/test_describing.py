@@ -10,6 +10,7 @@ from sim.run import solve_plan
 from sim.units import Units
 from ui.state.answers import DoorReady
 from ui.state.describing import AT_START, KEPT_SHUT, described
+from ui.state.folds import coloured
 from ui.state.session import Session
 
 PLAN = Plan(
@@ -53,6 +54,33 @@ def test_at_the_end_the_verdict_is_the_runs_own_sentence(session, solved):
     assert solved[1][0].result.sentence.replace("\u00a0", " ") in words
     assert f"Moment {len(session.timeline)} of {len(session.timeline)}" in words
     assert "7.5 mm" in words or "8 mm" in words
+
+
+def coloured_by_folding(session):
+    session.view.set(dataclasses.replace(session.view.options, colour_mode="folded"))
+    session.timeline.go(len(session.timeline))
+
+
+def test_where_it_folded_is_told_in_words_and_numbers(session, solved):
+    coloured_by_folding(session)
+    model, records = solved
+    work = records[0].frames[-1].fold_j_per_m2
+    words = words_of(session)
+    assert f"{1e-3 * work.max():.2g} kJ/m\u00b2" in words
+    area = model.network.rest.area
+    assert f"Creased or more: {100 * area[work >= 200.0].sum() / area.sum():.2g} % of the sheets." in words
+    session.timeline.go(0)
+    assert "No sheet has been bent for good." in words_of(session)
+
+
+def test_where_it_folded_is_kept_shut_with_the_answers(session):
+    coloured_by_folding(session)
+    session.locks.turn("answers")
+    words = words_of(session)
+    assert "olded" not in words and "plain metal" in words
+    assert coloured(session) == "material"
+    session.locks.turn("answers")
+    assert coloured(session) == "folded"
 
 
 def test_what_is_kept_shut_stays_out(session, solved):
