@@ -9753,12 +9753,12 @@
         <translation type="unfinished">gestaucht</translation>
     </message>
     <message>
-        <source>Folded most: {part}, {length} above the door's lower edge, {n} kJ/m²</source>
-        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} über der Türunterkante, {n} kJ/m²</translation>
+        <source>Folded most: {part}, {length} {way} the door's lower edge, {n} kJ/m²</source>
+        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} {way} der Türunterkante, {n} kJ/m²</translation>
     </message>
     <message>
-        <source>Folded most: {part}, {length} above the door's lower edge, {n} kJ/m², {step}</source>
-        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} über der Türunterkante, {n} kJ/m², {step}</translation>
+        <source>Folded most: {part}, {length} {way} the door's lower edge, {n} kJ/m², {step}</source>
+        <translation type="unfinished">Am stärksten gefaltet: {part}, {length} {way} der Türunterkante, {n} kJ/m², {step}</translation>
     </message>
     <message>
         <source>{n} kJ/m²</source>

@@ -11,13 +11,16 @@ from ui.scene.cast import Cast
 from ui.scene.colours import SEAM, Theme, rgb
 from ui.scene.door_scene import DoorScene
 from ui.scene.hem_fold import folds
-from ui.scene.label import Label
+from ui.scene.label import Label, at_pixels, on_pixels
 from ui.scene.layers import Mode
-from ui.scene.naming import on_picture
+from ui.scene.marks import DrawnMarks
+from ui.scene.naming import on_picture, part_places
+from ui.scene.notes import Notes
 from ui.scene.pick import Solid
 from ui.scene.section import cut_faces, cut_segments, strips
 from ui.scene.setting import Setting
 from ui.scene.side_scene import SideScene
+from ui.scene.word_room import Picture, Wish, find_rooms
 from ui.state.seeing import CutPlane
 
 Floats = NDArray[np.float64]
@@ -25,8 +28,9 @@ Floats = NDArray[np.float64]
 LINE_WIDTH, HALO_WIDTH = 2.4, 6.0
 """Least width of a cut sheet on the screen, for at arm's length a sheet is thinner than a pixel; and of the
 light line behind it, which lifts it off dark metal."""
-NAMES_MOST, NAME_SIZE = 10, np.array([0.26, 0.085])
-"""Most names at a cut, and how much of the picture (2 across, 2 up) a name needs for itself."""
+NAMES_MOST, LEAST_PX = 10, 12
+"""Most names at a cut; a face that is smaller on the picture has none."""
+LEADER_WIDTH = 1.2
 IN_VIEW = 0.92
 LIFT_M = 0.0003
 """Faces stand this far behind the plane, on the side that is shown."""
@@ -38,14 +42,20 @@ UNNAMED = ("latch_patch", "hinge_patch", "latch_wrap", "flange", "belt_outer_lip
 
 
 class Cutting:
-    """The plane of one stage; shows nothing until it has a plane."""
+    """The plane of one stage; shows nothing until it has a plane.
 
-    def __init__(self, cast: Cast) -> None:
-        self.cast = cast
+    Parameters
+    ----------
+    cast : of the stage;  notes, marks : what else is said on it, which no name may cover
+    """
+
+    def __init__(self, cast: Cast, notes: Notes, marks: DrawnMarks) -> None:
+        self.cast, self._notes, self._marks = cast, notes, marks
         self.plane: CutPlane | None = None
         self.kept_sign = -1.0
         self.scale = 1.0
         self._labels: list[Label] = []
+        self._fittings = np.zeros((0, 3))
 
     def set_plane(self, plane: CutPlane | None, viewer: Floats | None = None) -> None:
         """Cut by a plane: what lies on the viewer's side [m] of it is left out."""
@@ -87,6 +97,7 @@ class Cutting:
         self._sheets(door, shown, theme)
         # what stands still is drawn full; a rail that gives is a hollow box
         self._fill([(layer, one) for layer, one in sheets if layer != "body"] + still, theme)
+        self._fittings = _fittings(door)
         self._name(sheets + still, theme)
 
     def _lifted(self, points: Floats, times: float = 1.0) -> Floats:
@@ -144,29 +155,52 @@ class Cutting:
     # names ------------------------------------------------------------------------------------------------
 
     def _name(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
-        """Put the names of the largest faces beside them, where they are seen and none covers another."""
+        """Put the names of the largest faces beside them: none over another word or over a key place."""
         assert self.plane is not None
-        placed = np.zeros((0, 2))
+        renderer = self.cast.renderer
+        named, faces = [], [np.zeros((0, 2))]
         for word, segments in _named_segments(solids, self.plane):
             middle = segments.mean(axis=1)
-            seen = self._on_picture(middle)
+            seen = on_picture(renderer, middle)
             inside = (np.abs(seen) < IN_VIEW).all(axis=1)
-            middle, seen = middle[inside], seen[inside]
-            if not len(seen):
+            flat = on_pixels(renderer, middle[inside])
+            faces.append(flat)
+            if len(flat) and np.ptp(flat, axis=0).max() > LEAST_PX * self.scale:
+                named.append((word, middle[inside], flat))
+        wishes = []
+        for index, (word, middle, flat) in enumerate(named[:NAMES_MOST]):
+            self._say(index, word, middle[0], theme)
+            wishes.append(Wish(self._labels[index].size(), flat))
+        size = renderer.GetSize()
+        rooms = find_rooms(wishes, self._picture((float(size[0]), float(size[1])), np.concatenate(faces)))
+        leaders = []
+        for label, (_, middle, _), room in zip(self._labels, named, rooms, strict=False):
+            if room is None:
+                label.hide()
                 continue
-            apart = (np.abs(seen[:, None] - placed[None]) / NAME_SIZE).max(axis=2)
-            room = apart.min(axis=1) if len(placed) else -np.linalg.norm(seen - seen.mean(axis=0), axis=1)
-            best = int(np.argmax(np.minimum(room, 2.0)))
-            if len(placed) and room[best] < 1.0:
-                continue
-            self._say(len(placed), word, self._lifted(middle[best], -6.0), theme)
-            placed = np.vstack((placed, seen[best]))
-            if len(placed) == NAMES_MOST:
-                break
+            place = self._lifted(middle[room.place], -6.0)
+            left, low, right, high = room.box
+            label.put(at_pixels(renderer, np.array([0.5 * (left + right), low]), place))
+            if room.led:
+                x, y = on_pixels(renderer, place[None])[0]
+                foot = np.array([np.clip(x, left, right), np.clip(y, low, high)])
+                leaders.append((place, at_pixels(renderer, foot, place)))
+        if leaders:
+            lines = self.cast.lines("cut_leaders", np.array(leaders), LEADER_WIDTH)
+            lines.lie_over(1.0)
+            lines.paint(rgb(theme.text))
 
-    def _on_picture(self, points: Floats) -> Floats:
-        """Return where points [m] stand on the picture, -1 .. 1 across and up, shape (k, 2)."""
-        return on_picture(self.cast.renderer, points)
+    def _picture(self, size: tuple[float, float], faces: Floats) -> Picture:
+        """Return what names have to mind: other words, the tips and other key places, the faces."""
+        renderer = self.cast.renderer
+        boxes = [label.box() for label in (*self._notes.labels, *self._marks.labels)]
+        return Picture(
+            size,
+            tuple(box for box in boxes if box is not None),
+            on_pixels(renderer, self._notes.key_places()),
+            faces,
+            on_pixels(renderer, self._fittings),
+        )
 
     def _say(self, index: int, word: str, place: Floats, theme: Theme) -> None:
         while len(self._labels) <= index:
@@ -175,8 +209,14 @@ class Cutting:
         self._labels[index].say(word, place, rgb(theme.plate_text), theme)
 
     def _hide_names(self) -> None:
+        self.cast.drop("cut_leaders")
         for label in self._labels:
             label.hide()
+
+    @property
+    def boxes(self) -> tuple[tuple[float, float, float, float], ...]:
+        """What each name takes of the picture: left, low, right, high in pixels."""
+        return tuple(box for label in self._labels if (box := label.box()) is not None)
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -188,6 +228,13 @@ class Cutting:
         for label in self._labels:
             label.remove()
         self._labels.clear()
+
+
+def _fittings(door: DoorScene | SideScene) -> Floats:
+    """Return where latch and hinges of an only door stand, (k, 3) [m]: names had better not cover them."""
+    places = part_places(door.model.structure, door.points)
+    found = [place for word, place in places.items() if word in ("latch", "upper hinge", "lower hinge")]
+    return np.array(found).reshape(-1, 3)
 
 
 def part_word(name: str) -> str:

@@ -8,9 +8,10 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkTextActor
+from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkTextActor, vtkTextRenderer
 
 from ui.scene.colours import Theme, rgb
+from ui.scene.naming import on_picture
 from ui.state.tongue import tr
 
 Floats = NDArray[np.float64]
@@ -37,6 +38,23 @@ def typeface(*, strong: bool) -> str:
     return next((str(file) for file in files if file.is_file()), "")
 
 
+def on_pixels(renderer, points: Floats) -> Floats:
+    """Return where points [m] stand on the picture, pixels from its lower left corner, shape (k, 2)."""
+    size = np.array(renderer.GetSize(), dtype=np.float64)
+    return np.asarray(0.5 * (1.0 + on_picture(renderer, points)) * size)
+
+
+def at_pixels(renderer, pixels: Floats, near: Floats) -> Floats:
+    """Return the point [m] that is seen at pixels (2,), as far away as another point, shape (3,)."""
+    renderer.SetWorldPoint(*near, 1.0)
+    renderer.WorldToDisplay()
+    depth = renderer.GetDisplayPoint()[2]
+    renderer.SetDisplayPoint(*(np.array(renderer.GetOrigin()) + pixels), depth)
+    renderer.DisplayToWorld()
+    found = np.array(renderer.GetWorldPoint())
+    return np.asarray(found[:3] / found[3])
+
+
 class Label:
     """One word or number at a place, or beside it; hidden until it has something to say."""
 
@@ -55,6 +73,7 @@ class Label:
         self._beside = beside
         self.on_top = on_top
         self._place: Floats = np.zeros(3)
+        self._at: Floats = self._place
         # kept in: a word at the edge of the picture is moved inward, never cut
         self._watch = renderer.AddObserver("StartEvent", self._keep_in) if kept_in else None
 
@@ -87,6 +106,30 @@ class Label:
             look.SetVerticalJustificationToBottom()
         actor.VisibilityOn()
 
+    def size(self) -> tuple[float, float]:
+        """Return how wide and high the words are on the picture, in pixels."""
+        look = (self._above if self.on_top else self._inside).GetTextProperty()
+        box = [0, 0, 0, 0]
+        dpi = self._renderer.GetRenderWindow().GetDPI()
+        vtkTextRenderer.GetInstance().GetBoundingBox(look, self.words, box, dpi)
+        return float(box[1] - box[0]), float(box[3] - box[2])
+
+    def box(self) -> tuple[float, float, float, float] | None:
+        """Return what the words take of the picture: left, low, right, high in pixels; None of nothing."""
+        if not self.words:
+            return None
+        renderer, (wide, high) = self._renderer, self.size()
+        x, y = on_pixels(renderer, np.array(self._at)[None])[0]
+        low = y if self._beside else y - high / 2
+        look = (self._above if self.on_top else self._inside).GetTextProperty()
+        left = x - wide * (0.0, 0.5, 1.0)[look.GetJustification()]
+        return left, low, left + wide, low + high
+
+    def put(self, point: Floats) -> None:
+        """Move the words to a point [m]."""
+        self._place = np.asarray(point, dtype=np.float64)
+        self._put(self._place)
+
     def hide(self) -> None:
         """Say nothing."""
         self.words = ""
@@ -94,6 +137,7 @@ class Label:
         self._above.VisibilityOff()
 
     def _put(self, point: Floats) -> None:
+        self._at = point
         self._inside.SetPosition(*point)
         self._above.GetPositionCoordinate().SetValue(*point)
 

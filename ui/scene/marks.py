@@ -92,6 +92,11 @@ class DrawnMarks:
         high = points[[0, -1]].mean(axis=0) + ABOVE_M
         self._labels[index].say(words, high, rgb(theme.plate_text), theme)
 
+    @property
+    def labels(self) -> tuple[Label, ...]:
+        """The words of measured lines."""
+        return tuple(self._labels)
+
     def close(self) -> None:
         """Leave the scene."""
         for label in self._labels:

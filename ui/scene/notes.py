@@ -187,6 +187,18 @@ class Notes:
         words = f"{self.length_words(clearance.distance_m)} to the occupant"
         self._gap.say(words, ends.mean(axis=0) + ABOVE_M, ink, theme)
 
+    @property
+    def labels(self) -> tuple[Label, ...]:
+        """The words that stand on the stage, or may."""
+        return self._way, self._gap
+
+    def key_places(self) -> Floats:
+        """Return what words of others must not cover, (k, 3) [m]: the tips' places, ends of the clearance."""
+        places = [] if self.aim is None else [np.asarray(self.aim.tips, dtype=np.float64).reshape(-1, 3)]
+        if self.clearance is not None:
+            places.append(np.array([self.clearance.metal_point, self.clearance.body_point]))
+        return np.concatenate(places) if places else np.zeros((0, 3))
+
     def hush(self) -> None:
         """Hide the words, as long as the metal is not drawn where they stand."""
         self._way.hide()

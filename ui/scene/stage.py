@@ -65,10 +65,10 @@ class Stage(Viewer):
         self.layer_modes = dict.fromkeys(LAYERS, Mode.SOLID)
         self.cast = Cast(self.renderer)
         self.notes = Notes(self.cast)
-        self.cutting = Cutting(self.cast)
+        self.marks = DrawnMarks(self.cast)
+        self.cutting = Cutting(self.cast, self.notes, self.marks)
         self._raw = RawEdges(self.cast)
         self.asunder = Asunder(self.cast)
-        self.marks = DrawnMarks(self.cast)
         self.band = MapBand(self.cast)
         self.alone: str | None = None
         self.frame: Frame | None = None
@@ -352,8 +352,8 @@ class Stage(Viewer):
             self._show_cut()
 
     def _show_cut(self) -> None:
-        self.cutting.show(self.door, self._setting, self._modes, self.theme)
         self.notes.mind_the_cut(self.cutting.keeps)
+        self.cutting.show(self.door, self._setting, self._modes, self.theme)
 
     # pointing ---------------------------------------------------------------------------------------------
 

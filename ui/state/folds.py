@@ -69,9 +69,10 @@ def fold_words(session: Session) -> str:
     area = model.network.rest.area
     share = float(area[work >= STEPS_J_PER_M2[FOLDED_FROM - 1]].sum() / area.sum())
     step = STEP_WORDS[int(np.digitize(work[at], STEPS_J_PER_M2))]
-    high = length_text(up, session.view.options.units)
+    high = length_text(abs(up), session.view.options.units)
+    way = "above" if up >= 0.0 else "below"
     note = " Read from kept shapes, to about a tenth." if fold_note(frame) else ""
     return (
-        f"Folded most: {part}, {high} above the door's lower edge, {1e-3 * work[at]:.2g} kJ/m\u00b2, {step}. "
+        f"Folded most: {part}, {high} {way} the door's lower edge, {1e-3 * work[at]:.2g} kJ/m\u00b2, {step}. "
         f"Creased or more: {100.0 * share:.2g} % of the sheets.{note}"
     )

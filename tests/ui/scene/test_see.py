@@ -5,6 +5,8 @@ Cuts are checked against trimesh and scipy's hull, general-purpose libraries.
 
 from __future__ import annotations
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 import trimesh
@@ -14,7 +16,9 @@ from tests.ui.scene.conftest import aim_at, moved, pixels
 from tests.ui.scene.side_car import side_model
 from ui.scene import section
 from ui.scene.hem_fold import BOND_M, folds
+from ui.scene.label import on_pixels
 from ui.scene.stage import Stage
+from ui.scene.word_room import Picture, Wish, find_rooms
 from ui.state.seeing import CutPlane
 
 pytestmark = pytest.mark.gl
@@ -92,6 +96,62 @@ def test_faces_lie_in_the_plane_and_have_names(side, way, place):
         assert away.max() < 2e-3, name
     assert len(side.cutting.names) >= 4
     assert any("inner panel" in name or "pillar" in name for name in side.cutting.names)
+
+
+def meeting(boxes):
+    """Return which two boxes (left, low, right, high) lie over one another, typed here on its own."""
+    return [
+        (a, b)
+        for k, a in enumerate(boxes)
+        for b in boxes[k + 1 :]
+        if min(a[2], b[2]) > max(a[0], b[0]) and min(a[3], b[3]) > max(a[1], b[1])
+    ]
+
+
+# what the stage has of a window of 1280 x 720 and of 1024 x 768, and on a wall with larger words
+@pytest.mark.parametrize(("size", "scale"), [((690, 530), 1.0), ((610, 560), 1.0), ((610, 560), 1.5)])
+@pytest.mark.parametrize(
+    ("view", "way", "place"),
+    [("home", "level", 0.36), ("front", "level", 0.6), ("home", "across", 1.1), ("section", "level", 0.36)],
+)
+def test_no_name_covers_another_word_or_a_key_place(side, size, scale, view, way, place):
+    side.plotter.window_size = size
+    pixels(side)
+    frame = SimpleNamespace(distance_m=0.09, metal_point=(0.9, -0.16, 0.3), body_point=(0.9, -0.25, 0.3))
+    side.set_line_scale(scale)
+    side.view_preset(view)
+    side.show_clearance(frame)
+    side.set_cut(CutPlane(way, place))
+    boxes = list(side.cutting.boxes)
+    assert len(boxes) >= 3
+    seen = [box for label in side.notes.labels if (box := label.box()) is not None]
+    assert meeting(boxes + seen) == []
+    for left, low, right, high in boxes:
+        assert left >= 0 and low >= 0 and right <= size[0] and high <= size[1]
+        for x, y in on_pixels(side.renderer, side.notes.key_places()):
+            assert not (left < x < right and low < y < high)
+
+
+def test_the_least_important_name_goes_first_and_a_moved_one_has_a_line():
+    """Four words for one place in a picture that holds three: the first three stay, the moved one is led."""
+    place = np.array([[60.0, 30.0]])
+    wishes = [Wish((100.0, 16.0), place)] * 4
+    none = np.zeros((0, 2))
+    rooms = find_rooms(wishes, Picture((124.0, 110.0), (), none, none, none))
+    assert [room is None for room in rooms] == [False, False, False, True]
+    assert not rooms[0].led and any(room.led for room in rooms[1:3])
+    assert meeting([room.box for room in rooms[:3]]) == []
+
+
+def test_a_word_gives_way_to_words_and_places_that_were_there_before():
+    place = np.array([[100.0, 60.0]])
+    wish, none = Wish((80.0, 16.0), place), np.zeros((0, 2))
+    alone = find_rooms([wish], Picture((300.0, 200.0), (), none, none, none))[0].box
+    beside = find_rooms([wish], Picture((300.0, 200.0), (alone,), none, none, none))[0].box
+    assert meeting([alone, beside]) == []
+    middle = np.array([[0.5 * (alone[0] + alone[2]), 0.5 * (alone[1] + alone[3])]])
+    left, low, right, high = find_rooms([wish], Picture((300.0, 200.0), (), middle, none, none))[0].box
+    assert not (left < middle[0, 0] < right and low < middle[0, 1] < high)
 
 
 def test_what_is_on_the_viewers_side_is_left_out(stage):
