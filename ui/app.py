@@ -154,7 +154,7 @@ class App:
         scrub.position_wished.connect(lambda position: session.line.go(position))
         named = ((window.plan.form_wished, "form"), (window.form.done, "form"), (scrub.start_wished, "start"),
                  (scrub.stop_wished, "stop"), (scrub.play_wished, "play"),
-                 (scrub.go_on_wished, "go_on"))  # fmt: skip
+                 (scrub.go_on_wished, "go_on"), (window.reading.ask_wished, "ask"))  # fmt: skip
         for signal, name in named:
             signal.connect(lambda *_, name=name: acting.act(name))
 

@@ -259,6 +259,8 @@ class Filing:
             self.side.save_picture((width, height), caption, Path(name))
         except OSError as problem:
             self.window.notice.say(told_in_window(Path(name), "written", problem))
+        else:
+            self.window.notice.say(f"Picture saved: {name}")
 
     # --- the metal for other programs --------------------------------------------------------------------
 

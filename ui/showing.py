@@ -15,6 +15,7 @@ from ui.panels.look import Look
 from ui.panels.scrub import Moments
 from ui.state.cards import cards
 from ui.state.locks import ANSWERS, ARROW, LADDER, SHUT, WAITS, veiled
+from ui.state.questions import can_ask
 from ui.state.reading import read
 from ui.state.session import Session
 from ui.state.tongue import tr
@@ -148,6 +149,8 @@ class Showing:
             waits=session.arrow_waits() and not session.asking.unspoken,
         )
         window.reading.show_reading(reading, units)
+        # where a lesson has yet to ask, its own step does
+        window.reading.show_ask(on=session.aiming and can_ask(session.move) and not session.arrow_waits())
         read_here = window.right_pages.currentWidget() is window.reading
         told = reading.sentence if reading.sentence not in (SHUT, WAITS) else ""
         told = told.partition(". ")[0].rstrip(".") + "." if told else ""

@@ -382,9 +382,9 @@ class StageSide(TipSteering, MapOnStage):
 
     def save_picture(self, size: tuple[int, int], caption: str, path: Path) -> None:
         """Write the stage as a PNG picture, the moment in words inside; OSError where it cannot be."""
-        words = labelled(self._session.plan.car, caption)
-        image = screenshot(self._stage, size, words)
-        image.setText("Description", tr(described(self._session)))  # the key of the PNG standard
+        image = screenshot(self._stage, size, labelled(self._session.plan.car, caption))
+        image.setText("Title", caption)  # keys of the PNG standard
+        image.setText("Description", tr(described(self._session)))
         save_png(image, path)
 
     def _last_said(self) -> str:

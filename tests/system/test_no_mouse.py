@@ -5,7 +5,6 @@ stage has a frame. xdotool presses the keys; there is no window manager, so each
 by its name. The pointer stands in a corner and does nothing.
 """
 
-import shlex
 import shutil
 import subprocess
 
@@ -21,12 +20,12 @@ from PySide6.QtCore import QPoint, QRect
 from PySide6.QtWidgets import QApplication, QPushButton
 
 from sim.plan import BodyPoint, EdgePoint
+from tests.ui.walking import Hand
 from ui.app import App, prepare_application
 from ui.scene.view import StageView
 from ui.state.asking import Standing
 
 pytestmark = [pytest.mark.gl, pytest.mark.slow, pytest.mark.timeout(400)]
-PATH_WAIT_S = 1.0
 
 
 @pytest.fixture(scope="session")
@@ -34,27 +33,17 @@ def qapp():
     return prepare_application()
 
 
-class Keys:
-    """A keyboard at a window."""
+class Keys(Hand):
+    """A keyboard at a window; no mouse."""
 
     def __init__(self, app, qtbot):
-        self.app, self.qtbot = app, qtbot
+        super().__init__(app, qtbot)
         self.where = 0
-
-    def run(self, *command):
-        process = subprocess.Popen([str(word) for word in command], stdout=subprocess.DEVNULL)
-        self.qtbot.waitUntil(lambda: process.poll() is not None, timeout=60_000)
-        assert process.returncode == 0
-        self.qtbot.wait(80)
-
-    def xdotool(self, *words):
-        self.run("xdotool", *words)
 
     def to(self, window):
         """Give the keys to a window, as a window manager does when it comes up."""
+        super().to(window)
         self.where = int(window.winId())
-        self.xdotool("windowfocus", self.where)
-        self.qtbot.waitUntil(window.isActiveWindow, timeout=10_000)
 
     def types_before_the_stage_stands(self):
         """Type while the program is busy: the caution is read, the tip goes deeper, the picture turns."""
@@ -64,41 +53,13 @@ class Keys:
         assert self.app.side is None
         assert not self.app.window.at_work
 
-    def press(self, *names):
-        for name in names:
-            self.xdotool("key", "--clearmodifiers", name)
-        self.settle()
-
-    def type(self, words):
-        self.xdotool("type", "--delay", 15, words)
-
     def tab_to(self, control):
         """Walk with Tab until a control has the keys."""
         for _ in range(80):
             if control.hasFocus():
                 return
-            self.xdotool("key", "Tab")
+            self.do("key", "Tab")
         raise AssertionError(f"Tab does not come to {control.accessibleName() or control.text()}")
-
-    def save_as(self, name, path):
-        """Press the button that has the keys; type a path into the dialog that comes, and Return.
-
-        All by one process: the dialog keeps the test waiting until it is done. The first Return may only
-        close the list of files that begin so.
-        """
-        steps = (
-            f"xdotool key space sleep {PATH_WAIT_S}",
-            f"xdotool search --sync --onlyvisible --name {shlex.quote(name)} windowfocus",
-            f"xdotool key ctrl+a type --delay 15 {shlex.quote(str(path))}",
-            "xdotool sleep 0.6 key Return sleep 0.8 key Return",
-        )
-        self.run("sh", "-c", " && ".join(steps))
-        self.settle()
-
-    def settle(self):
-        self.qtbot.waitUntil(lambda: not self.app.session.queue.busy, timeout=120_000)
-        self.qtbot.wait(60)
-        self.app.showing.show_dirty()
 
     def seen(self):
         """Hold that what has the keys is seen: on the screen, and drawn otherwise than without them."""
@@ -129,7 +90,7 @@ def keys(qapp, qtbot, tmp_path):
     app.start()
     found = Keys(app, qtbot)
     found.types_before_the_stage_stands()
-    found.xdotool("mousemove", 1399, 899)
+    found.do("mousemove", 1399, 899)
     qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
     found.to(app.window)
     yield found
@@ -217,7 +178,7 @@ def foretells(keys):
         keys.press("Down", chooses)
         if hands:
             keys.press(hands, "0")
-        keys.xdotool("key", "Tab")
+        keys.do("key", "Tab")
     assert asking.missing == ""
     assert sorted(asking.now.hands.values()) == [10, 20]
     keys.press("l")
@@ -251,7 +212,7 @@ def sees_each_part_alone(keys):
     """With no pointer on the metal, one layer after another, then all again."""
     seeing, found = keys.app.see.seeing, []
     for _ in range(12):
-        keys.xdotool("key", "i")
+        keys.do("key", "i")
         if seeing.now.alone is None:
             break
         found.append(seeing.now.alone)
@@ -283,7 +244,7 @@ def takes_a_figure(keys, path):
     keys.type("The tip behind the lip")
     keys.tab_to(sheet.save)
     keys.seen()
-    keys.save_as("Save the picture", path)
+    keys.answer("key space", "Save the picture", path)
     keys.qtbot.waitUntil(path.exists, timeout=60_000)
     keys.qtbot.waitUntil(lambda: not sheet.isVisible(), timeout=20_000)
     with Image.open(path) as picture:
@@ -315,7 +276,7 @@ def prints_the_bridge_sheet(keys, path):
     assert paper.kind.currentData() == "bridge"
     keys.tab_to(next(b for b in paper.findChildren(QPushButton) if b.text().startswith("Save as PDF")))
     keys.seen()
-    keys.save_as("Save the sheet", path)
+    keys.answer("key space", "Save the sheet", path)
     keys.qtbot.waitUntil(path.exists, timeout=60_000)
     assert path.read_bytes().startswith(b"%PDF")
     keys.to(keys.app.window)
@@ -326,7 +287,7 @@ def takes_it_all_back(keys, step):
     for _ in range(60):
         if keys.app.session.document.history.position == step:
             break
-        keys.xdotool("key", "ctrl+z")
+        keys.do("key", "ctrl+z")
     assert keys.app.session.document.history.position == step, history.position
     keys.seen()
 

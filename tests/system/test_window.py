@@ -5,7 +5,6 @@ document. There is no window manager, so the window is placed at the corner and 
 """
 
 import shutil
-import subprocess
 import time
 from importlib import resources
 
@@ -19,6 +18,7 @@ if shutil.which("xdotool") is None:
 from PySide6.QtCore import QPoint
 
 from sim.plan import Car, EdgePoint, Plan, Spread
+from tests.ui.walking import Hand
 from ui.app import App, prepare_application
 from ui.state.answers import Stopped
 
@@ -29,43 +29,6 @@ pytestmark = [pytest.mark.gl, pytest.mark.timeout(240)]
 def qapp():
     """Return the application made as the program makes it: the drawing format must come first."""
     return prepare_application()
-
-
-class Hand:
-    """A hand at mouse and keyboard; the window's events go on while it moves."""
-
-    def __init__(self, app, qtbot):
-        self.app, self.qtbot = app, qtbot
-
-    def do(self, *words):
-        process = subprocess.Popen(["xdotool", *map(str, words)])
-        self.qtbot.waitUntil(lambda: process.poll() is not None, timeout=20_000)
-        assert process.returncode == 0
-        self.qtbot.wait(60)
-
-    def point(self, widget, place=None):
-        where = widget.mapToGlobal(place if place is not None else widget.rect().center())
-        self.do("mousemove", where.x() - 2, where.y())
-        self.do("mousemove", where.x(), where.y())
-
-    def click(self, widget, place=None):
-        self.point(widget, place)
-        self.do("click", 1)
-
-    def on_stage(self, world):
-        """Return the place of a point [m] in the 3D view."""
-        view = self.app.side.view
-        renderer = view.renderer
-        renderer.SetWorldPoint(*world, 1.0)
-        renderer.WorldToDisplay()
-        x, y, _ = renderer.GetDisplayPoint()
-        ratio = view.devicePixelRatioF()
-        return QPoint(round(x / ratio), round(view.height() - 1 - y / ratio))
-
-    def settle(self, timeout=60_000):
-        """Wait until nothing is being worked out."""
-        self.qtbot.waitUntil(lambda: not self.app.session.queue.busy, timeout=timeout)
-        self.qtbot.wait(50)
 
 
 @pytest.fixture

@@ -152,6 +152,7 @@ QPushButton#bare:focus, QToolButton#bare:focus {{ border: 2px solid {ink}; paddi
 QPushButton#choice:focus {{ background: {raised}; border: 2px solid {ink}; border-radius: 4px;
   padding: 4px 0 5px 0; }}
 QPushButton#primary:focus {{ border: 3px double {on_strong}; padding: 4px 14px; }}
+QCheckBox, QRadioButton {{ border: 2px solid transparent; }}
 QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {ink}; border-radius: 4px; }}
 QScrollArea:focus, QAbstractItemView:focus {{ border: 2px solid {ink}; }}
 QToolButton::menu-indicator {{ image: none; }}
@@ -186,6 +187,10 @@ QTableWidget#reading::item {{ padding: 4px 0; border-bottom: 1px solid {hairline
 QHeaderView, QHeaderView::section {{ background: {paper}; color: {quiet}; border: none; font-size: {small}px;
   padding: 4px 8px 4px 0; }}
 QDialog {{ background: {paper}; color: {ink}; }}
+QFileDialog QAbstractItemView {{ background: {raised}; color: {ink}; }}
+QListWidget#reading {{ background: {raised}; color: {ink}; }}
+QFileDialog QAbstractItemView::item:selected, QListWidget#reading::item:selected {{
+  background: {strong}; color: {on_strong}; }}
 QToolTip {{ background: {raised}; color: {ink}; border: {thin}px solid {hairline}; padding: 4px; }}
 QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
 QScrollBar::handle:vertical {{ background: {fill}; border-radius: 4px; min-height: 24px; margin: 1px; }}

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import column_area, label, line
+from ui.panels.pieces import button, column_area, label, line
 from ui.panels.sentence import Sentence
 from ui.state.reading import LEAST_J, Reading, edges_words
 from ui.state.tongue import tr
@@ -27,7 +27,7 @@ FIRST_WORDS = (
 BEFORE_WORDS = (
     "Once the tips open, this column tells what is nearest to giving, where the work goes and the force."
 )
-
+ASK_TIP = "Choices for the class; nothing is shown before the lock (A)"
 
 FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
 
@@ -38,9 +38,11 @@ class ReadingPanel(QWidget):
     Attributes
     ----------
     moment_wished : emitted with the index, inside the move, of the moment clicked in the plot
+    ask_wished : emitted when a push is to be foretold before it is run
     """
 
     moment_wished = Signal(int)
+    ask_wished = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -75,6 +77,10 @@ class ReadingPanel(QWidget):
         self._pushed = self._chapter(column, self._force, self._plot_place, self._now)
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
+        self.ask = button("Ask before the push", "", ASK_TIP)
+        self.ask.clicked.connect(self.ask_wished)
+        self.ask.hide()
+        column.addWidget(self.ask, 0, Qt.AlignmentFlag.AlignLeft)
         for chapter in (self._nearest, self._went):
             chapter.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         column.setStretchFactor(self._pushed, 20)
@@ -132,6 +138,10 @@ class ReadingPanel(QWidget):
         )
         self.ladder.set_rows(3 if height < LOW_PX else 4 if height < TALL_PX else 5)
         self.ledger.set_rows(3 if height < LOW_PX else 4)
+
+    def show_ask(self, *, on: bool) -> None:
+        """Offer to foretell the push that has yet to begin, or not."""
+        self.ask.setVisible(on)
 
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the reading of a moment."""

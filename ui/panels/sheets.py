@@ -92,5 +92,5 @@ class PictureSheet(QDialog):
         )
         if name:
             path = name if name.lower().endswith(".png") else f"{name}.png"
+            self.hide()  # first: another Return while the picture is drawn would ask a second time
             self._save(self.width_px.value(), self.height_px.value(), self.caption.text(), path)
-            self.hide()

@@ -105,7 +105,8 @@ def slid(move: Move, by_m: float, limit: Reach) -> Move:
     """Return the move with its tip further along its edge (up, or rearward) by `by_m`."""
     if isinstance(move, Spread):
         along = round(limit.along(move.door.along_m + by_m), 6)
-        return msgspec.structs.replace(move, door=msgspec.structs.replace(move.door, along_m=along))
+        place = msgspec.structs.replace(move.door, along_m=along)
+        return msgspec.structs.replace(move, door=place, against=_going_along(move, place))
     if isinstance(move, Squeeze | Crush):
         return msgspec.structs.replace(move, height_m=round(move.height_m + by_m, 6))
     raise CannotSteer("Letting the tool off has no place on the door.")
@@ -126,9 +127,19 @@ def placed(move: Move, place: Place) -> Move:
         return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
     if isinstance(move, Spread):
         on_body = isinstance(move.against, BodyPoint) and move.against.seat in SEATS[edge_of(place)]
-        kept = move.against if on_body else None
+        kept = _going_along(move, place) if on_body else None
         return msgspec.structs.replace(move, door=place, against=kept)
     return Spread(door=place, tool=tool, words=words)
+
+
+def _going_along(move: Spread, place: EdgePoint | BeltPoint) -> BodyPoint | Place | None:
+    """Return where tip two stands once tip one is at `place`: it goes along where it stood beside tip one."""
+    held = move.against
+    beside = isinstance(held, BodyPoint) and abs(held.along_m - move.door.along_m) <= ACROSS_M
+    if not isinstance(held, BodyPoint) or not beside or edge_of(place) != edge_of(move.door):
+        return held
+    along = round(held.along_m + place.along_m - move.door.along_m, 6)
+    return msgspec.structs.replace(held, along_m=along)
 
 
 def edge_of(place: EdgePoint | BeltPoint) -> str:
