@@ -16,8 +16,9 @@ from numpy.typing import NDArray
 
 from meshes.body import BodyStub, build_body
 from meshes.bowed import bowed
+from meshes.box import BoxMesh
 from meshes.nearest import nearest_on_triangles
-from meshes.occupant import side_occupant
+from meshes.occupant import Capsule, side_occupant
 from meshes.part import MeshError, Surface
 from meshes.rail import rail_of_side
 from meshes.rocker import rocker_of_side
@@ -227,8 +228,18 @@ def as_front(structure: Structure) -> Structure:
     )
 
 
-def build_side_model(car: Car) -> SideModel:
-    """Return the model of a car's whole side.
+@dataclass(frozen=True)
+class SideMeshes:
+    """The metal of a right-hand side as it is laid out, and who sits in it; None for what stands still."""
+
+    side: SideMesh
+    occupant: tuple[Capsule, ...]
+    rail: BoxMesh | None
+    rocker: BoxMesh | None
+
+
+def side_meshes(car: Car) -> SideMeshes:
+    """Return the metal of a car's whole side laid out, the right-hand one whichever the car's is.
 
     Raises
     ------
@@ -258,6 +269,15 @@ def build_side_model(car: Car) -> SideModel:
         rail_mesh = rail_of_side(shape, left) if yields(car) else None
     except MeshError as error:
         raise PlanError(*_in_plan_words(error)) from error
+    return SideMeshes(mesh, occupant, rail_mesh, rocker_mesh)
+
+
+def build_side_model(car: Car) -> SideModel:
+    """Return the model of a car's whole side; raises PlanError as `side_meshes` does."""
+    shape, whole = side_shape(car), car.whole_side
+    laid_out = side_meshes(car)
+    mesh, occupant = laid_out.side, laid_out.occupant
+    rail_mesh, rocker_mesh = laid_out.rail, laid_out.rocker
     body, rear_body = build_body(shape.front, shape.body), build_body(shape.rear, shape.body)
     if car.side == "left":
         mesh, body, rear_body = mesh.mirrored(), body.mirrored(), rear_body.mirrored()

@@ -16,6 +16,7 @@ from ui.filing import Filing
 from ui.lesson_side import LessonSide
 from ui.main_window import MainWindow
 from ui.map_side import MapSide
+from ui.panels.car_form import SIDE_PAGE
 from ui.panels.finder import Finder, KeySheet
 from ui.panels.two_ways import TwoWays
 from ui.plan_side import PlanSide
@@ -173,12 +174,22 @@ class Acting:
             self.session.line.go_to_mark(way)
 
     def _do_form(self) -> None:
-        pages = self.window.left_pages
-        if pages.currentIndex() == 1:
+        self._turn_form(self.window.form.pages.currentIndex())
+
+    def _do_form_side(self) -> None:
+        self._turn_form(SIDE_PAGE)
+
+    def _turn_form(self, page: int) -> None:
+        """Open the form of car and tool on a page, in its drawer where there is one; put it away again."""
+        form, pages = self.window.form, self.window.left_pages
+        out, opened = self.session.view.options.columns(self.window.width())[0], pages.currentWidget() is form
+        if form.turn_to(page) and opened and out:
             pages.setCurrentIndex(self._before_form)
         else:
-            self._before_form = pages.currentIndex()
-            pages.setCurrentIndex(1)
+            self._before_form = self._before_form if opened else pages.currentIndex()
+            pages.setCurrentWidget(form)
+            if not out:
+                self.set_view(drawer="plan", stage_only=False)
         self.window.focus_stage()
 
     def _do_stop(self) -> None:

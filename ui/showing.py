@@ -95,7 +95,7 @@ class Showing:
         ready = next((name for name, made in self.ready.items() if alike(made, plan)), "")
         window.plan.show_plan(self._title(plan, ready), cards(session), ready)
         tool = next((move.tool for move in plan.moves if isinstance(move, Spread | Squeeze)), Spread().tool)
-        window.form.show_form(plan.car, tool, units)
+        window.form.show_form(plan.car, tool, units, plan.moves)
         window.show_steps(
             tuple(step.label for step in session.document.steps), session.document.history.position
         )
@@ -141,7 +141,7 @@ class Showing:
         line, units = session.timeline, session.view.options.units
         live = self.side.live_words() if self.side is not None else ""
         reading = veiled(
-            read(line, session.result_here, live, session.compared_with, units),
+            read(line, session.result_here, live, session.compared_with, units, session.plan.car),
             answers=session.hides(ANSWERS),
             ladder=session.hides(LADDER),
             arrow=session.hides(ARROW),

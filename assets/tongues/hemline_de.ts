@@ -825,6 +825,22 @@
         <translation type="unfinished">Naht, Metall, Schloss; keine Marke und kein Modell</translation>
     </message>
     <message>
+        <source>way of the tools</source>
+        <translation type="unfinished">Weg der Geräte</translation>
+    </message>
+    <message>
+        <source>Change the side and the person</source>
+        <translation type="unfinished">Die Seite und die Person ändern</translation>
+    </message>
+    <message>
+        <source>Next curve: force, room, exit width</source>
+        <translation type="unfinished">Nächste Kurve: Kraft, Raum, Ausgangsbreite</translation>
+    </message>
+    <message>
+        <source>Exit width</source>
+        <translation type="unfinished">Ausgangsbreite</translation>
+    </message>
+    <message>
         <source>What was surprising; no names</source>
         <translation type="unfinished">Was überraschte; keine Namen</translation>
     </message>

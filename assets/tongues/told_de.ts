@@ -2313,6 +2313,370 @@
         <translation type="unfinished">Stahl, geklebt und geschweißt</translation>
     </message>
     <message>
+        <source>Exit width: {text}</source>
+        <translation type="unfinished">Ausgangsbreite: {text}</translation>
+    </message>
+    <message>
+        <source>to the person</source>
+        <translation type="unfinished">zur Person</translation>
+    </message>
+    <message>
+        <source>The side and the person</source>
+        <translation type="unfinished">Die Seite und die Person</translation>
+    </message>
+    <message>
+        <source>Door and tool</source>
+        <translation type="unfinished">Tür und Gerät</translation>
+    </message>
+    <message>
+        <source>Only the front door gives here; pillars, rocker and rear door stand still, and a man of middling size sits in front. The whole side gives all of them, and takes minutes where a door takes seconds.</source>
+        <translation type="unfinished">Hier gibt nur die vordere Tür nach; Säulen, Schweller und hintere Tür stehen still, und vorn sitzt ein mittelgroßer Mann. Die ganze Seite lässt alle nachgeben und braucht Minuten, wo eine Tür Sekunden braucht.</translation>
+    </message>
+    <message>
+        <source>Sizes are percentiles of a published survey of soldiers (ANSUR II): a real patient may be larger. Room is a distance to metal; nothing here says anything of injury.</source>
+        <translation type="unfinished">Die Größen sind Perzentile einer veröffentlichten Messreihe an Soldaten (ANSUR II): ein wirklicher Patient kann größer sein. Raum ist ein Abstand zum Metall; nichts hier sagt etwas über Verletzungen.</translation>
+    </message>
+    <message>
+        <source>Move {text} needs the whole side: take that again, or take the move out of the plan</source>
+        <translation type="unfinished">Schritt {text} braucht die ganze Seite: diese wieder nehmen oder den Schritt aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>Moves {text} need the whole side: take that again, or take the moves out of the plan</source>
+        <translation type="unfinished">Die Schritte {text} brauchen die ganze Seite: diese wieder nehmen oder die Schritte aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>{value} is too little; use {text}</source>
+        <translation type="unfinished">{value} ist zu wenig; verwendbar ist {text}</translation>
+    </message>
+    <message>
+        <source>{value} is too much; use {text}</source>
+        <translation type="unfinished">{value} ist zu viel; verwendbar ist {text}</translation>
+    </message>
+    <message>
+        <source>{value} is too thin to be worked out; use 0, where it stands still, or {least} and more</source>
+        <translation type="unfinished">{value} ist zu dünn zum Rechnen; 0 verwenden, dann steht es still, oder {least} und mehr</translation>
+    </message>
+    <message>
+        <source>So much metal that gives takes too many triangles; first make them {least} or larger, above</source>
+        <translation type="unfinished">So viel Metall, das nachgibt, braucht zu viele Dreiecke; diese oben zuerst {least} oder größer machen</translation>
+    </message>
+    <message>
+        <source>{n} is mild, {n2} press-hardened</source>
+        <translation type="unfinished">{n} ist weich, {n2} pressgehärtet</translation>
+    </message>
+    <message>
+        <source>woman, 5th</source>
+        <translation type="unfinished">Frau, 5.</translation>
+    </message>
+    <message>
+        <source>woman, 50th</source>
+        <translation type="unfinished">Frau, 50.</translation>
+    </message>
+    <message>
+        <source>woman, 95th</source>
+        <translation type="unfinished">Frau, 95.</translation>
+    </message>
+    <message>
+        <source>man, 5th</source>
+        <translation type="unfinished">Mann, 5.</translation>
+    </message>
+    <message>
+        <source>man, 50th</source>
+        <translation type="unfinished">Mann, 50.</translation>
+    </message>
+    <message>
+        <source>man, 95th</source>
+        <translation type="unfinished">Mann, 95.</translation>
+    </message>
+    <message>
+        <source>How much of the car</source>
+        <translation type="unfinished">Wie viel vom Auto</translation>
+    </message>
+    <message>
+        <source>The person inside</source>
+        <translation type="unfinished">Die Person im Auto</translation>
+    </message>
+    <message>
+        <source>Pillar between the doors</source>
+        <translation type="unfinished">Säule zwischen den Türen</translation>
+    </message>
+    <message>
+        <source>Pillar's foot and rocker</source>
+        <translation type="unfinished">Fuß der Säule und Schweller</translation>
+    </message>
+    <message>
+        <source>Roof rail</source>
+        <translation type="unfinished">Dachholm</translation>
+    </message>
+    <message>
+        <source>Rear door, and what is left on</source>
+        <translation type="unfinished">Hintere Tür, und was noch daran ist</translation>
+    </message>
+    <message>
+        <source>How the car stands</source>
+        <translation type="unfinished">Wie das Auto steht</translation>
+    </message>
+    <message>
+        <source>Worked out</source>
+        <translation type="unfinished">Gerechnet wird</translation>
+    </message>
+    <message>
+        <source>Side of the car</source>
+        <translation type="unfinished">Seite des Autos</translation>
+    </message>
+    <message>
+        <source>Triangles of the metal</source>
+        <translation type="unfinished">Dreiecke des Metalls</translation>
+    </message>
+    <message>
+        <source>{n} is quick, {n2} finer and slower</source>
+        <translation type="unfinished">{n} ist schnell, {n2} feiner und langsamer</translation>
+    </message>
+    <message>
+        <source>Size, percentile</source>
+        <translation type="unfinished">Größe, Perzentil</translation>
+    </message>
+    <message>
+        <source>Sits</source>
+        <translation type="unfinished">Sitzt</translation>
+    </message>
+    <message>
+        <source>Trunk leans back</source>
+        <translation type="unfinished">Rumpf lehnt zurück</translation>
+    </message>
+    <message>
+        <source>0 is upright, {n} usual</source>
+        <translation type="unfinished">0 ist aufrecht, {n} üblich</translation>
+    </message>
+    <message>
+        <source>Trunk leans away from the door</source>
+        <translation type="unfinished">Rumpf lehnt von der Tür weg</translation>
+    </message>
+    <message>
+        <source>0 is upright</source>
+        <translation type="unfinished">0 ist aufrecht</translation>
+    </message>
+    <message>
+        <source>Hip to inner panel</source>
+        <translation type="unfinished">Hüfte bis Innenblech</translation>
+    </message>
+    <message>
+        <source>{n} to {n2} beside a sound door</source>
+        <translation type="unfinished">{n} bis {n2} neben einer heilen Tür</translation>
+    </message>
+    <message>
+        <source>Outer part</source>
+        <translation type="unfinished">Äußeres Teil</translation>
+    </message>
+    <message>
+        <source>{n} to {n2} have been published</source>
+        <translation type="unfinished">{n} bis {n2} sind veröffentlicht</translation>
+    </message>
+    <message>
+        <source>Yield stress, outer part</source>
+        <translation type="unfinished">Fließgrenze, äußeres Teil</translation>
+    </message>
+    <message>
+        <source>Inner wall</source>
+        <translation type="unfinished">Innenwand</translation>
+    </message>
+    <message>
+        <source>Yield stress, inner wall</source>
+        <translation type="unfinished">Fließgrenze, Innenwand</translation>
+    </message>
+    <message>
+        <source>Inner wall bowed by</source>
+        <translation type="unfinished">Innenwand gewölbt um</translation>
+    </message>
+    <message>
+        <source>0 is flat, {n} to {n2} a pressed wall</source>
+        <translation type="unfinished">0 ist eben, {n} bis {n2} eine gepresste Wand</translation>
+    </message>
+    <message>
+        <source>Softer foot, up to</source>
+        <translation type="unfinished">Weicherer Fuß, bis</translation>
+    </message>
+    <message>
+        <source>0 is one grade, {n} to {n2} a softer foot</source>
+        <translation type="unfinished">0 ist eine Güte, {n} bis {n2} ein weicherer Fuß</translation>
+    </message>
+    <message>
+        <source>Yield stress, softer foot</source>
+        <translation type="unfinished">Fließgrenze, weicherer Fuß</translation>
+    </message>
+    <message>
+        <source>Spots apart, foot and head</source>
+        <translation type="unfinished">Abstand der Punkte, Fuß und Kopf</translation>
+    </message>
+    <message>
+        <source>Thinnest sheet under a spot</source>
+        <translation type="unfinished">Dünnstes Blech unter einem Punkt</translation>
+    </message>
+    <message>
+        <source>Head at the roof rail</source>
+        <translation type="unfinished">Kopf am Dachholm</translation>
+    </message>
+    <message>
+        <source>still welded</source>
+        <translation type="unfinished">noch verschweißt</translation>
+    </message>
+    <message>
+        <source>torn off</source>
+        <translation type="unfinished">abgerissen</translation>
+    </message>
+    <message>
+        <source>Foot flares over</source>
+        <translation type="unfinished">Fuß weitet sich über</translation>
+    </message>
+    <message>
+        <source>0 is no flare, {n} to {n2} is usual</source>
+        <translation type="unfinished">0 ist ohne Weitung, {n} bis {n2} ist üblich</translation>
+    </message>
+    <message>
+        <source>Foot laps over the rocker by</source>
+        <translation type="unfinished">Fuß überlappt den Schweller um</translation>
+    </message>
+    <message>
+        <source>Rows of spots on the flare</source>
+        <translation type="unfinished">Reihen von Punkten am Fuß</translation>
+    </message>
+    <message>
+        <source>two rows are usual</source>
+        <translation type="unfinished">zwei Reihen sind üblich</translation>
+    </message>
+    <message>
+        <source>Stiffener in the foot</source>
+        <translation type="unfinished">Versteifung im Fuß</translation>
+    </message>
+    <message>
+        <source>0 is none, {n} to {n2} a usual one</source>
+        <translation type="unfinished">0 ist keine, {n} bis {n2} eine übliche</translation>
+    </message>
+    <message>
+        <source>Stiffener reaches up</source>
+        <translation type="unfinished">Versteifung reicht hinauf</translation>
+    </message>
+    <message>
+        <source>Rocker's wall</source>
+        <translation type="unfinished">Wand des Schwellers</translation>
+    </message>
+    <message>
+        <source>0 stands still, {n} to {n2} a usual one</source>
+        <translation type="unfinished">0 steht still, {n} bis {n2} eine übliche</translation>
+    </message>
+    <message>
+        <source>Yield stress, rocker</source>
+        <translation type="unfinished">Fließgrenze, Schweller</translation>
+    </message>
+    <message>
+        <source>Bulkheads under the pillar</source>
+        <translation type="unfinished">Schotte unter der Säule</translation>
+    </message>
+    <message>
+        <source>in the rocker</source>
+        <translation type="unfinished">im Schweller</translation>
+    </message>
+    <message>
+        <source>Wall of the rail</source>
+        <translation type="unfinished">Wand des Holms</translation>
+    </message>
+    <message>
+        <source>Yield stress, rail</source>
+        <translation type="unfinished">Fließgrenze, Holm</translation>
+    </message>
+    <message>
+        <source>Rail held</source>
+        <translation type="unfinished">Holm gehalten</translation>
+    </message>
+    <message>
+        <source>front and rear</source>
+        <translation type="unfinished">vorn und hinten</translation>
+    </message>
+    <message>
+        <source>still on</source>
+        <translation type="unfinished">noch daran</translation>
+    </message>
+    <message>
+        <source>still in</source>
+        <translation type="unfinished">noch darin</translation>
+    </message>
+    <message>
+        <source>Panes</source>
+        <translation type="unfinished">Scheiben</translation>
+    </message>
+    <message>
+        <source>Lies</source>
+        <translation type="unfinished">Liegt</translation>
+    </message>
+    <message>
+        <source>The car weighs</source>
+        <translation type="unfinished">Das Auto wiegt</translation>
+    </message>
+    <message>
+        <source>long front door</source>
+        <translation type="unfinished">lange vordere Tür</translation>
+    </message>
+    <message>
+        <source>in front</source>
+        <translation type="unfinished">vorn</translation>
+    </message>
+    <message>
+        <source>in the rear</source>
+        <translation type="unfinished">hinten</translation>
+    </message>
+    <message>
+        <source>in front alone</source>
+        <translation type="unfinished">nur vorn</translation>
+    </message>
+    <message>
+        <source>in the rear alone</source>
+        <translation type="unfinished">nur hinten</translation>
+    </message>
+    <message>
+        <source>its wheels</source>
+        <translation type="unfinished">den Rädern</translation>
+    </message>
+    <message>
+        <source>blocks too</source>
+        <translation type="unfinished">auch auf Klötzen</translation>
+    </message>
+    <message>
+        <source>{n} to {n2}, assumed</source>
+        <translation type="unfinished">{n} bis {n2}, angenommen</translation>
+    </message>
+    <message>
+        <source>{n} to {n2} is usual</source>
+        <translation type="unfinished">{n} bis {n2} ist üblich</translation>
+    </message>
+    <message>
+        <source>Room to the person, {unit}</source>
+        <translation type="unfinished">Raum zur Person, {unit}</translation>
+    </message>
+    <message>
+        <source>Exit width, {unit}</source>
+        <translation type="unfinished">Ausgangsbreite, {unit}</translation>
+    </message>
+    <message>
+        <source>Room to each body part</source>
+        <translation type="unfinished">Raum zu jedem Körperteil</translation>
+    </message>
+    <message>
+        <source>Room: {text}</source>
+        <translation type="unfinished">Raum: {text}</translation>
+    </message>
+    <message>
+        <source>From the nearest point of any sheet; the line on the stage is to a node of the inner metal</source>
+        <translation type="unfinished">Vom nächsten Punkt eines Blechs; die Linie auf der Bühne geht zu einem Knoten des inneren Metalls</translation>
+    </message>
+    <message>
+        <source>The longest stretch between the pillars with no metal in it, from hip to shoulder; no rule says how much is enough: local procedure and who treats the patient decide</source>
+        <translation type="unfinished">Die längste Strecke zwischen den Säulen ohne Metall darin, von der Hüfte bis zur Schulter; keine Regel sagt, wie viel genügt: die örtliche Vorgehensweise und wer den Patienten behandelt entscheiden</translation>
+    </message>
+    <message>
+        <source>shoulders</source>
+        <translation type="unfinished">Schultern</translation>
+    </message>
+    <message>
         <source>bonded steel door with a few welds</source>
         <translation type="unfinished">geklebte Stahltür mit einigen Schweißpunkten</translation>
     </message>

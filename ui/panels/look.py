@@ -165,6 +165,9 @@ QWidget#prompt {{ background: {raised}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
   border: {thin}px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
   selection-background-color: {quiet}; }}
+QDoubleSpinBox[wrong="true"], QComboBox[wrong="true"] {{ background: {warn};
+  border: {thick}px dashed {ink}; }}
+QLabel#trouble {{ background: {warn}; color: {ink}; padding: 4px 6px; border-radius: 4px; }}
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 0; border: none; }}
 QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
 QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: {thick}px solid {ink}; }}

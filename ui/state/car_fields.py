@@ -28,9 +28,6 @@ FIRST_GAP = BeadGap(1.94, 0.0)
 WEDGE_N = 12.0e3
 """What wedges the striker when a latch is first said to be jammed."""
 
-RAIL_WALL_M = 0.0015
-"""The wall of a rail that is first said to have lost a joint."""
-
 
 @dataclass(frozen=True)
 class Choice:
@@ -124,14 +121,19 @@ FIELDS: tuple[Choice | Number, ...] = (
     Number("fitting_give_m", "Latch and hinges bend", LENGTH, 0, 1.0),
     Choice("bar", "Bar", ((True, "in the door"), (False, "none"))),
     Number("bar_foot_strength_n", "Bar's feet hold", FORCE, 1, 1.0),
-    Number("rail_wall_m", "Roof rail's wall", LENGTH, 2, 0.1),
-    Choice(
-        "rail_held",
-        "Roof rail held",
-        (("both", "at both pillars"), ("front", "at its front alone"), ("rear", "at its rear alone")),
-    ),
 )
-"""The form's fields in their order."""
+"""The form's fields in their order; those of the side and the person are in `ui.state.side_fields`."""
+
+BUILDS_LEAVE = (
+    "lattice_spacing_m",
+    "side",
+    "extent",
+    "whole_side",
+    "rail_wall_m",
+    "rail_yield_pa",
+    "rail_held",
+)
+"""What a ready build of a door says nothing of: it stays as it was."""
 
 SEAM_BEAD = ("seam_energy_j_per_m", "seam_strength_n_per_m", GAP_START, GAP_LENGTH)
 SEAM_SPOTS = ("weld_pitch_m", "weld_peel_n", "weld_shear_n", "weld_energy_j")
@@ -162,8 +164,6 @@ def applies(car: Car, name: str) -> bool:
         return car.seam_variation_ratio > 0.0
     if name == "bar_foot_strength_n":
         return car.bar
-    if name == "rail_held":
-        return car.rail_wall_m > 0.0
     return car.latch == "jammed" if name == "handle_n" else True
 
 
@@ -196,8 +196,8 @@ def changed(car: Car, name: str, value: object) -> Car:
         In a sentence for the reader, when the car would make no sense.
     """
     if name == "build" and value:
-        build = BUILDS[str(value)]
-        other = msgspec.structs.replace(build, lattice_spacing_m=car.lattice_spacing_m, side=car.side)
+        kept = {field: getattr(car, field) for field in BUILDS_LEAVE}
+        other = msgspec.structs.replace(BUILDS[str(value)], **kept)
     elif name in (GAP_START, GAP_LENGTH):
         assert isinstance(value, float | int)
         other = _with_gap(car, name, float(value))
@@ -205,10 +205,6 @@ def changed(car: Car, name: str, value: object) -> Car:
         other = msgspec.structs.replace(car, **{name: value})
     if name == "seam" and value == "welded":
         other = msgspec.structs.replace(other, bead_gaps=())
-    if name == "rail_held" and value != "both" and other.rail_wall_m == 0.0:
-        other = msgspec.structs.replace(other, rail_wall_m=RAIL_WALL_M)
-    if other.rail_wall_m == 0.0:
-        other = msgspec.structs.replace(other, rail_held="both")
     if other.latch == "jammed" and name == "latch" and other.latch_wedge_n == 0.0:
         other = msgspec.structs.replace(other, latch_wedge_n=WEDGE_N)
     check_car(other)
