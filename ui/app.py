@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 import os
 import sys
 import time
@@ -69,6 +70,7 @@ class App:
         self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()
         self.acting.more |= {"figures": figures_action(self.window, self.session)}
+        self.acting.more |= {"curve": self._next_curve}
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()
@@ -140,6 +142,7 @@ class App:
         window.section.depth_turned.connect(lambda way: acting.act("deeper" if way > 0 else "shallower"))
         window.section.tilt_turned.connect(lambda way: acting.act("tilt_more" if way > 0 else "tilt_less"))
         window.reading.moment_wished.connect(acting.go_inside_move)
+        window.reading.place_wished.connect(session.timeline.go)
         scrub = window.scrub
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(acting.let_go)
@@ -217,6 +220,14 @@ class App:
     def _take_chances(self) -> None:
         for said in self.chance_worker.waiting():
             self.acting.chances.take(said)
+
+    def _next_curve(self) -> None:
+        """Show the next curve of the reading; where that is in its drawer, take it out."""
+        view = self.session.view
+        if view.options.columns(self.window.width())[1]:
+            self.window.reading.next_curve()
+        else:
+            view.set(dataclasses.replace(view.options, drawer="reading", stage_only=False))
 
     def _close(self) -> None:
         self._player.stop()

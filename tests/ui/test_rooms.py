@@ -12,7 +12,7 @@ from PIL import Image
 
 from tests.ui.state.test_room_curve import result, series
 from ui import command
-from ui.scene.room_picture import spread_out, tick_m
+from ui.state.plotting import spread_out, tick
 
 PLAN = """schema_version = 1
 title = "{title}"
@@ -99,4 +99,4 @@ def test_words_beside_lines_keep_apart_in_their_order():
     assert max(placed) <= 100.0
     low = spread_out([5.0, 95.0, 96.0, 97.0], 20.0, 0.0, 100.0)
     assert low == [5.0, 60.0, 80.0, 100.0]  # the crowd at the foot moves up, the lone word stays
-    assert tick_m(0.0, 0.3) == 0.05
+    assert tick(0.0, 0.3, 7) == 0.05

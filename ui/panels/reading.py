@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
+from ui.panels.curve_choice import FORCE, ROOM, ChoiceOfCurve
 from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, column_area, label, line
+from ui.panels.room_plot import EXIT_PLOT, ROOM_PLOT, RoomPlot
 from ui.panels.sentence import Sentence
 from ui.state.reading import LEAST_J, Reading, edges_words
 from ui.state.tongue import tr
@@ -18,7 +20,7 @@ from ui.state.tongue import tr
 if TYPE_CHECKING:
     from ui.panels.force_plot import ForcePlot
 
-TALL_PX, LOW_PX, LEAST_PX = 760, 640, 600
+ROOMY_PX, TALL_PX, LOW_PX, LEAST_PX = 940, 760, 640, 600
 WRAPPED_FROM = 1.6
 """Scale of type from which headings may take two lines."""
 FIRST_WORDS = (
@@ -29,6 +31,7 @@ BEFORE_WORDS = (
 )
 ASK_TIP = "Choices for the class; nothing is shown before the lock (A)"
 
+ROOM_HEAD, EXIT_HEAD = "Room to the person, {}", "Exit width, {}"
 FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
 
 
@@ -37,11 +40,13 @@ class ReadingPanel(QWidget):
 
     Attributes
     ----------
-    moment_wished : emitted with the index, inside the move, of the moment clicked in the plot
+    moment_wished : emitted with the index, inside the move, of the moment clicked in the plot of force
+    place_wished : emitted with the place of the moment, of all, clicked in the plots of room
     ask_wished : emitted when a push is to be foretold before it is run
     """
 
     moment_wished = Signal(int)
+    place_wished = Signal(int)
     ask_wished = Signal()
 
     def __init__(self) -> None:
@@ -51,10 +56,19 @@ class ReadingPanel(QWidget):
         self.sentence.setAccessibleName(tr("What happened"))
         self.ladder, self.ledger = Ladder(), Ledger()
         self._plot: ForcePlot | None = None
+        self._reading, self._units, self._height = Reading(), Units.METRIC, float(TALL_PX)
         self._plot_place = QWidget()
         self._plot_place.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._plot_place.setMinimumHeight(80)
-        self._plot_place.setMaximumHeight(380)
+        self.curves = ChoiceOfCurve()
+        self._room_plot, self._exit_plot = RoomPlot(ROOM_PLOT), RoomPlot(EXIT_PLOT)
+        self._plots = QStackedWidget()
+        self._plots.setMaximumHeight(380)
+        for part in (self._plot_place, self._room_plot, self._exit_plot):
+            self._plots.addWidget(part)
+        self.curves.turned.connect(self._turn_to)
+        for made in (self._room_plot, self._exit_plot):
+            made.place_wished.connect(self.place_wished)
         self._look = Look()
         self._titles: list[QLabel] = []
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
@@ -74,7 +88,8 @@ class ReadingPanel(QWidget):
         )
         column.addWidget(self._clearance)
         column.addWidget(self._edges)
-        self._pushed = self._chapter(column, self._force, self._plot_place, self._now)
+        self._pushed = self._chapter(column, self._force, self._plots, self._now)
+        self._pushed.layout().insertWidget(1, self.curves)  # below the hairline
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
         self.ask = button("Ask before the push", "", ASK_TIP)
@@ -85,7 +100,7 @@ class ReadingPanel(QWidget):
             chapter.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         column.setStretchFactor(self._pushed, 20)
         column.addStretch(1)
-        area = column_area(tr("Reading"), inside)
+        self._area = area = column_area(tr("Reading"), inside)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(area)
@@ -133,6 +148,9 @@ class ReadingPanel(QWidget):
 
     def set_room(self, height: float) -> None:
         """Fit a window of a height [px at scale 1]: larger type where it is tall, fewer rows where low."""
+        if (height < ROOMY_PX) is not (self._height < ROOMY_PX):
+            self._height = height
+            self._show_curve()
         self.sentence.set_sizes(
             "body" if height < LEAST_PX else "head", "small" if height < TALL_PX else "body"
         )
@@ -146,22 +164,54 @@ class ReadingPanel(QWidget):
     def show_reading(self, reading: Reading, units: Units) -> None:
         """Show the reading of a moment."""
         self.sentence.setText(reading.sentence or FIRST_WORDS)
-        self._force.setText(FORCES["body" if reading.pressed else "ram" if reading.ram else "tips"])
+        self._reading, self._units = reading, units
         self.ladder.show_reading(reading)
         self.ledger.show_reading(reading, units)
         if self._plot is not None or reading.curve:
             self.plot.show_reading(reading, units)
         shut, moved = reading.shut, len(reading.curve) > 1
         self._nearest.setVisible(shut or self.ladder.tells)
-        self._went.setVisible(shut or self.ledger.tells)
-        self._pushed.setVisible(not shut and moved)
+        self._show_curve()
         self._still.setVisible(not (shut or moved or self.ladder.tells or self.ledger.tells))
         self._work.setText(_work_words(reading, units))
-        opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
-        self._now.setText(f"{push} at {opening}" if reading.curve else "")
         self._clearance.setText(_clearance_words(reading, units))
         self._edges.setText(edges_words(reading.sharp_edges))
         self._edges.setVisible(bool(reading.sharp_edges))
+
+    def _turn_to(self, _curve: int) -> None:
+        self._show_curve()
+        # once it is laid out: in a low window it may lie below what is seen
+        QTimer.singleShot(0, self, lambda: self._area.ensureWidgetVisible(self._pushed, 0, 0))
+
+    def next_curve(self) -> None:
+        """Show the next of the curves there are."""
+        self.curves.turn_on()
+
+    def _show_curve(self) -> None:
+        """Show the curve chosen, of those that this reading has."""
+        reading, units = self._reading, self._units
+        room = reading.room
+        along = room is not None and len(room.way_m) > 1
+        has = (not reading.shut and len(reading.curve) > 1, along, along and bool(room and room.exit_m))
+        curve = self.curves.show_able(has)
+        # in a low window the curves of room take the place of where the work went: they are read from afar
+        yields = curve != FORCE and self._height < ROOMY_PX
+        self._went.setVisible((reading.shut or self.ledger.tells) and not yields)
+        self.curves.setVisible(sum(has) > 1)
+        self._pushed.setVisible(any(has))
+        if room is not None and along:
+            self._room_plot.show_parts(room, units)
+            if room.exit_m:
+                self._exit_plot.show_exit(room, units)
+        self._plots.setCurrentIndex(curve)
+        unit = length_text(0.0, units).rpartition(NO_BREAK)[2]
+        if curve == FORCE:
+            opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
+            self._force.setText(FORCES["body" if reading.pressed else "ram" if reading.ram else "tips"])
+            self._now.setText(f"{push} at {opening}" if reading.curve else "")
+        elif room is not None:
+            self._force.setText(ROOM_HEAD.format(unit) if curve == ROOM else EXIT_HEAD.format(unit))
+            self._now.setText(room.room_words(units) if curve == ROOM else room.exit_words(units))
 
 
 def _work_words(reading: Reading, units: Units) -> str:

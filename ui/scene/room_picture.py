@@ -17,6 +17,7 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
 
 from ui.scene.colours import THEMES, ColourMode, Theme
 from ui.scene.picture import PictureWords, Sheet
+from ui.state.plotting import spread_out, ticks
 from ui.state.room_curve import LETTERED, RoomCurve
 
 Floats = NDArray[np.float64]
@@ -25,30 +26,8 @@ DASHES: tuple[tuple[float, ...], ...] = ((), (6.0, 3.0), (1.5, 2.5), (8.0, 2.5, 
 """A line's strokes and gaps, in its own widths; the first is drawn through."""
 WIDE, SIDE = 0.58, 0.30
 """Shares of the width: the large plot, and each small one."""
-TICKS_M = (0.01, 0.02, 0.05, 0.1, 0.2, 0.5)
 LEAST_APART = 24.0
 """Between the words at the ends of lines [logical pixels at 1600 x 900]."""
-
-
-def tick_m(low: float, high: float, most: int = 7) -> float:
-    """Return the distance of the marks on the upright axis [m]."""
-    return next((step for step in TICKS_M if (high - low) / step <= most), TICKS_M[-1])
-
-
-def spread_out(places: Sequence[float], apart: float, top: float, low: float) -> list[float]:
-    """Return places moved apart, in their order, until none is nearer to the next than ``apart``."""
-    order = np.argsort(places, kind="stable")
-    out = [float(places[k]) for k in order]
-    for k in range(1, len(out)):
-        out[k] = max(out[k], out[k - 1] + apart)
-    limit = low
-    for k in range(len(out) - 1, -1, -1):  # what would lie too low moves up, and no more than it must
-        out[k] = max(min(out[k], limit), top)
-        limit = out[k] - apart
-    found = [0.0] * len(out)
-    for place, k in zip(out, order.tolist(), strict=True):
-        found[k] = place
-    return found
 
 
 class _Plot:
@@ -68,9 +47,8 @@ class _Plot:
         """Draw the marks of both axes; their words where asked for."""
         p, sheet, unit = self.painter, self.sheet, self.sheet.unit
         p.setFont(sheet.font(size))
-        step = tick_m(self.low, self.high, 7 if words else 4)
-        for level in np.arange(np.ceil(self.low / step), np.floor(self.high / step) + 1) * step:
-            here = self.at(0.0, float(level))
+        for level in ticks(self.low, self.high, 7 if words else 4):
+            here = self.at(0.0, level)
             ink = sheet.theme.text if abs(level) < 1.0e-9 else sheet.theme.grid
             p.setPen(QPen(QColor(ink), 1.0 * sheet.line_unit))
             p.drawLine(here, QPointF(self.box.right(), here.y()))

@@ -16,6 +16,7 @@ from ui.state.folds import coloured, fold_words
 from ui.state.locks import ANSWERS, LADDER
 from ui.state.prompts import prompts
 from ui.state.reading import edges_words
+from ui.state.room_now import NONE_YET
 from ui.state.session import Session
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown
 from ui.state.wording import in_units, told
@@ -121,15 +122,24 @@ def _room(session: Session) -> str:
     frame, start, units = session.timeline.frame, session.start, session.view.options.units
     if frame is None or not 0.0 <= abs(frame.clearance.distance_m) < 10.0:
         return ""
+    if session.hides(ANSWERS):
+        return ""
     room = frame.clearance
     part = room.body_part.replace("_", " ")
     words = f"Metal to occupant: {length_text(room.distance_m, units)}, at the {part}"
+    change = 0.0 if start is None else room.distance_m - start.clearance.distance_m
     if start is None or session.timeline.move < 0:
-        return f"{words}."
-    change = room.distance_m - start.clearance.distance_m
-    if abs(change) < 0.0005:
-        return f"{words}, as at the start."
-    return f"{words}, {length_text(abs(change), units)} {'more' if change > 0 else 'less'} than at the start."
+        words = f"{words}."
+    elif abs(change) < 0.0005:
+        words = f"{words}, as at the start."
+    else:
+        way = "more" if change > 0 else "less"
+        words = f"{words}, {length_text(abs(change), units)} {way} than at the start."
+    return words if frame.exit_width_m is None else f"{words} {_exit(frame.exit_width_m, units)}"
+
+
+def _exit(width_m: float, units: Units) -> str:
+    return f"Exit width: {length_text(width_m, units) if width_m > 0.0 else NONE_YET}."
 
 
 def _picture(session: Session) -> str:

@@ -87,7 +87,9 @@ def veiled(
     elif (arrow if aiming else answers) and reading.sentence:
         reading = replace(reading, sentence=SHUT)
     if answers:
-        reading = replace(reading, sharp_edges=0)
+        reading = replace(reading, sharp_edges=0, clearance=None)
+    if answers or ladder:
+        reading = replace(reading, room=None)
     if ladder:
         reading = replace(reading, rungs=(), shares=(), work_j=0.0, sprung_j=0.0)
         reading = replace(reading, curve=(), marks=(), cursor=0, shut=True)

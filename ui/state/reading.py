@@ -9,10 +9,12 @@ from typing import TYPE_CHECKING
 
 from sim.outcome import limit
 from sim.units import Units
+from ui.state.room_now import RoomNow, room_now
 from ui.state.timeline import Timeline
 from ui.state.wording import in_units, told
 
 if TYPE_CHECKING:
+    from sim.plan import Car
     from sim.record import Clearance, Frame, MoveResult, Rung
 
 RUNGS_SHOWN = 6
@@ -73,6 +75,7 @@ class Reading:
     shut : whether ladder, work and force are kept shut
     clearance : nearest metal to the occupant, and by how much it changed since the start
     sharp_edges : raw edges that tears and blades have left so far
+    room : room by body part and exit width at all moments; None where nobody sits there, or it is kept shut
     """
 
     sentence: str = ""
@@ -91,6 +94,7 @@ class Reading:
     ram: bool = False
     shut: bool = False
     sharp_edges: int = 0
+    room: RoomNow | None = None
 
     @property
     def spent_j(self) -> float:
@@ -104,6 +108,7 @@ def read(
     live_words: str,
     start: Frame | None,
     units: Units = Units.METRIC,
+    car: Car | None = None,
 ) -> Reading:
     """Return the reading of the moment shown.
 
@@ -114,6 +119,7 @@ def read(
     live_words : the clause for a moment on the way
     start : the untouched start, to say what changed
     units : what the sentence is written in
+    car : whose room is told, None for no room
     """
     frame = timeline.frame
     if frame is None:
@@ -142,6 +148,7 @@ def read(
         pressed=frame.barrier is not None,
         ram=any(item.ram is not None for item in frames),
         sharp_edges=frame.sharp_edge_count,
+        room=None if car is None else room_now(timeline, car),
     )
 
 

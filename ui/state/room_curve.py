@@ -14,6 +14,7 @@ from functools import cached_property
 from typing import Any
 
 import numpy as np
+import numpy.typing as npt
 from numpy.typing import NDArray
 
 from sim.problems import PlanError
@@ -105,18 +106,27 @@ def curve_of(result: Mapping[str, Any], series: str) -> RoomCurve:
         raise PlanError("runs", "holds a run without body parts; run a plan with car.extent = 'side'")
     move = np.array([int(row["move_index"]) + 1 for row in rows])
     opening = np.array([float(row["opening_m"]) for row in rows])
-    # a move begins at no way of its own; letting off begins at the way of the tool that still stands
-    same = np.diff(move, prepend=move[0]) == 0
-    step = np.where(same, np.diff(opening, prepend=opening[0]), 0.0)
     return RoomCurve(
         str(result.get("title") or "plan"),
         str(moves[0]["start_sha256"]),
         str(result.get("model_version")),
         move,
-        np.cumsum(np.maximum(step, 0.0)),
+        way_along(move, opening),
         {part: np.array([float(row[name]) for row in rows]) for part, name in names.items()},
         (float(rows[0]["exit_width_m"]), float(rows[-1]["exit_width_m"])),
     )
+
+
+def way_along(move: npt.ArrayLike, opening_m: npt.ArrayLike) -> Floats:
+    """Return the tools' way so far at each moment [m], shape (n,), from which move it is of and its opening.
+
+    A move begins at no way of its own; letting off begins at the way of the tool that still stands.
+    """
+    which, opening = np.asarray(move), np.asarray(opening_m, dtype=float)
+    same = np.diff(which, prepend=which[0]) == 0
+    step = np.where(same, np.diff(opening, prepend=opening[0]), 0.0)
+    way: Floats = np.cumsum(np.maximum(step, 0.0))
+    return way
 
 
 def one_start(curves: Sequence[RoomCurve]) -> str:

@@ -83,6 +83,16 @@ class Timeline:
         """Whether the last moment is shown."""
         return self._position >= len(self._frames) - 1
 
+    @property
+    def frames(self) -> tuple[Frame, ...]:
+        """All moments, in order."""
+        return tuple(self._frames)
+
+    @property
+    def moves(self) -> tuple[int, ...]:
+        """Index of the move each moment belongs to."""
+        return tuple(self._moves)
+
     def frames_of(self, move: int) -> tuple[Frame, ...]:
         """Return the frames of one move."""
         return tuple(f for f, m in zip(self._frames, self._moves, strict=True) if m == move)
