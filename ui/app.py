@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import dataclasses
 import os
 import sys
 import time
@@ -15,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 
 from ui.acting import WHILE_READING, Acting
 from ui.chance_jobs import ChanceWorker
+from ui.curve_side import CurveSide
 from ui.figures_side import figures_action
 from ui.filing import Filing
 from ui.help_side import HelpSide
@@ -70,7 +70,8 @@ class App:
         self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()
         self.acting.more |= {"figures": figures_action(self.window, self.session)}
-        self.acting.more |= {"curve": self._next_curve}
+        self.curves = CurveSide(self.session, self.window, self.acting.go_inside_move)
+        self.acting.more |= self.curves.actions()
         self.chance_worker = ChanceWorker()
         self.filing.take_settings()
         self._connect_state()
@@ -142,7 +143,6 @@ class App:
         window.section.depth_turned.connect(lambda way: acting.act("deeper" if way > 0 else "shallower"))
         window.section.tilt_turned.connect(lambda way: acting.act("tilt_more" if way > 0 else "tilt_less"))
         window.reading.moment_wished.connect(acting.go_inside_move)
-        window.reading.place_wished.connect(session.timeline.go)
         scrub = window.scrub
         scrub.pressed.connect(acting.hold)
         scrub.released.connect(acting.let_go)
@@ -150,7 +150,12 @@ class App:
         scrub.run_wished.connect(acting.run_to)
         acting.lessons.look_ahead = self.worker.look_ahead
         acting.presenter.changed = lambda: self.showing.later("moment")
-        self.showing.more += [acting.plan_side.show_wreck, acting.plan_side.show, acting.prompts.show]
+        self.showing.more += [
+            acting.plan_side.show_wreck,
+            acting.plan_side.show,
+            acting.prompts.show,
+            self.curves.show,
+        ]
         self.showing.page_words = lambda: acting.maps.class_words
         self.showing.class_words = lambda: acting.presenter.class_words
         acting.teaching.changed = lambda: self.showing.later("options", "layout", "plan", "moment")
@@ -220,14 +225,6 @@ class App:
     def _take_chances(self) -> None:
         for said in self.chance_worker.waiting():
             self.acting.chances.take(said)
-
-    def _next_curve(self) -> None:
-        """Show the next curve of the reading; where that is in its drawer, take it out."""
-        view = self.session.view
-        if view.options.columns(self.window.width())[1]:
-            self.window.reading.next_curve()
-        else:
-            view.set(dataclasses.replace(view.options, drawer="reading", stage_only=False))
 
     def _close(self) -> None:
         self._player.stop()

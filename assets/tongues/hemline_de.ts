@@ -833,6 +833,18 @@
         <translation type="unfinished">Die Seite und die Person ändern</translation>
     </message>
     <message>
+        <source>Force, room and exit width in a large window</source>
+        <translation type="unfinished">Kraft, Raum und Ausgangsbreite in einem großen Fenster</translation>
+    </message>
+    <message>
+        <source>Force, room and exit width</source>
+        <translation type="unfinished">Kraft, Raum und Ausgangsbreite</translation>
+    </message>
+    <message>
+        <source>Nothing may be seen of it now, or nothing has moved yet.</source>
+        <translation type="unfinished">Davon darf jetzt nichts gesehen werden, oder es hat sich noch nichts bewegt.</translation>
+    </message>
+    <message>
         <source>Next curve: force, room, exit width</source>
         <translation type="unfinished">Nächste Kurve: Kraft, Raum, Ausgangsbreite</translation>
     </message>

@@ -69,7 +69,6 @@ class ForcePlot(pg.PlotWidget):
             axis.setTickDensity(0.6 if look.scale == 1.0 else 0.35)
             axis.setStyle(maxTickLevel=0)
         self.getAxis("left").setWidth(round(3.9 * look.px("small")))
-        self._fit()
         self._titles()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -127,3 +126,4 @@ class ForcePlot(pg.PlotWidget):
         for side in ("left", "bottom"):
             # Naming an axis turns its prefixes on again: inches would be written in thousandths.
             self.getAxis(side).enableAutoSIPrefix(False)
+        self._fit()  # naming an axis shows its name, whatever the room

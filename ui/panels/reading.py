@@ -14,7 +14,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, column_area, label, line
 from ui.panels.room_plot import EXIT_PLOT, ROOM_PLOT, RoomPlot
 from ui.panels.sentence import Sentence
-from ui.state.reading import LEAST_J, Reading, edges_words
+from ui.state.reading import FORCES, LEAST_J, Reading, edges_words
 from ui.state.tongue import tr
 
 if TYPE_CHECKING:
@@ -30,10 +30,6 @@ BEFORE_WORDS = (
     "Once the tips open, this column tells what is nearest to giving, where the work goes and the force."
 )
 ASK_TIP = "Choices for the class; nothing is shown before the lock (A)"
-
-ROOM_HEAD, EXIT_HEAD = "Room to the person, {}", "Exit width, {}"
-FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
-
 
 class ReadingPanel(QWidget):
     """The right column.
@@ -178,6 +174,11 @@ class ReadingPanel(QWidget):
         self._edges.setText(edges_words(reading.sharp_edges))
         self._edges.setVisible(bool(reading.sharp_edges))
 
+    @property
+    def shown(self) -> Reading:
+        """The reading shown now: without what is kept shut."""
+        return self._reading
+
     def _turn_to(self, _curve: int) -> None:
         self._show_curve()
         # once it is laid out: in a low window it may lie below what is seen
@@ -207,10 +208,10 @@ class ReadingPanel(QWidget):
         unit = length_text(0.0, units).rpartition(NO_BREAK)[2]
         if curve == FORCE:
             opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)
-            self._force.setText(FORCES["body" if reading.pressed else "ram" if reading.ram else "tips"])
+            self._force.setText(FORCES[reading.kind])
             self._now.setText(f"{push} at {opening}" if reading.curve else "")
         elif room is not None:
-            self._force.setText(ROOM_HEAD.format(unit) if curve == ROOM else EXIT_HEAD.format(unit))
+            self._force.setText(f"Room to the person, {unit}" if curve == ROOM else f"Exit width, {unit}")
             self._now.setText(room.room_words(units) if curve == ROOM else room.exit_words(units))
 
 

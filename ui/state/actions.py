@@ -119,6 +119,7 @@ VIEW: tuple[Row, ...] = (
     ("see_tool_asunder", "Parts drawn apart", "E"),
     ("alone", "The part under the pointer alone, each in turn, or all", "I"),
     ("curve", "Next curve: force, room, exit width", "Ctrl+R"),
+    ("curves_large", "Force, room and exit width in a large window", "Ctrl+Shift+R"),
     ("start_shape", "Outline of the start shape", "O"),
     ("see_tool_measure", "Measure", "M"),
     ("see_tool_pen", "Pen and arrows", "N"),

@@ -49,6 +49,10 @@ LEDGER_WORDS = {
 }
 
 
+FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
+"""Heading over the force, by what gives it."""
+
+
 @dataclass(frozen=True)
 class Share:
     """One line of the ledger: where work went."""
@@ -95,6 +99,11 @@ class Reading:
     shut: bool = False
     sharp_edges: int = 0
     room: RoomNow | None = None
+
+    @property
+    def kind(self) -> str:
+        """What gives the force: a key of `FORCES`."""
+        return "body" if self.pressed else "ram" if self.ram else "tips"
 
     @property
     def spent_j(self) -> float:

@@ -5,6 +5,8 @@ Source
 [wcag-2.2] 1.4.11: a line that says something stands out from its ground by 3 : 1; 1.4.3: a word by 4.5 : 1.
 """
 
+from dataclasses import replace
+
 import msgspec
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
@@ -17,6 +19,7 @@ from sim.whole_side import WholeSide
 from tests.ui.state.test_room_now import SIDE, timeline
 from ui.panels.car_form import SIDE_PAGE, CarForm
 from ui.panels.curve_choice import EXIT, FORCE, ROOM
+from ui.panels.curve_sheet import CurveSheet
 from ui.panels.look import Look
 from ui.panels.pieces import dress
 from ui.panels.reading import ReadingPanel
@@ -180,7 +183,7 @@ def panel(qtbot):
     qtbot.addWidget(made)
     made.resize(320, 900)
     made.show_reading(
-        Reading(**{name: getattr(CURVED, name) for name in CURVED.__dataclass_fields__} | {"room": room()}),
+        replace(CURVED, room=room()),
         Units.METRIC,
     )
     made.show()
@@ -262,3 +265,21 @@ def test_words_and_lines_stand_out_from_their_ground(panel, look):
         ink = luminance(panel._room_plot._ink(part))
         light, dark = max(ink, ground), min(ink, ground)
         assert (light + 0.05) / (dark + 0.05) >= 4.5, part
+
+
+def test_the_large_window_shows_all_three_and_asks_for_the_moment_clicked(qtbot):
+    sheet = CurveSheet(None)
+    qtbot.addWidget(sheet)
+    sheet.take_look(LOOKS["projector"])
+    sheet.show_reading(replace(CURVED, room=room()), Units.METRIC)
+    sheet.show()
+    qtbot.waitExposed(sheet)
+    assert [part.isHidden() for part, _, _ in sheet._parts] == [False, False, False]
+    with qtbot.waitSignal(sheet.place_wished) as caught:
+        spot = QPoint(round(sheet.exit._x(0.1)), sheet.exit.height() // 2)
+        qtbot.mouseClick(sheet.exit, Qt.MouseButton.LeftButton, pos=spot)
+    assert caught.args == [7]
+    locks = {"answers": True, "ladder": True, "arrow": False, "aiming": False}
+    sheet.show_reading(veiled(replace(CURVED, room=room()), **locks), Units.METRIC)
+    assert [part.isHidden() for part, _, _ in sheet._parts] == [True, True, True]
+    assert not sheet._none.isHidden()
