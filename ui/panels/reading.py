@@ -31,6 +31,7 @@ BEFORE_WORDS = (
 )
 ASK_TIP = "Choices for the class; nothing is shown before the lock (A)"
 
+
 class ReadingPanel(QWidget):
     """The right column.
 

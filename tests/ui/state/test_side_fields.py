@@ -23,6 +23,7 @@ from sim.plan import (
     EdgePoint,
     FacePoint,
     Hold,
+    Latch,
     PillarSpot,
     Plan,
     Press,
@@ -196,6 +197,7 @@ def test_moves_that_need_the_whole_side_are_told_on_a_door():
         Strip(),
         Hold(),
         Cut(),
+        Latch(door="rear"),
         Spread(door=EdgePoint(panel="rear")),
         Spread(against=BodyPoint(seat="ground")),
     ]
