@@ -841,6 +841,10 @@
         <translation type="unfinished">Kraft, Raum und Ausgangsbreite</translation>
     </message>
     <message>
+        <source>Title</source>
+        <translation type="unfinished">Titel</translation>
+    </message>
+    <message>
         <source>Nothing may be seen of it now, or nothing has moved yet.</source>
         <translation type="unfinished">Davon darf jetzt nichts gesehen werden, oder es hat sich noch nichts bewegt.</translation>
     </message>
