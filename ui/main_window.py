@@ -91,6 +91,7 @@ class MainWindow(QMainWindow):
         self.plan, self.section, self.form = PlanPanel(), SectionPanel(), CarForm()
         self.reading, self.scrub, self.notice = ReadingPanel(), ScrubBar(), NoticeBar()
         self.layers, self.readout, self.caution = LayerStrip(), Readout(), CautionPage()
+        self.readout.offer_wished.connect(lambda: self.acted.emit("weigh"))
         self.see = SeeRow()
         self.look = Look()
         self._stage: QWidget | None = None

@@ -39,6 +39,7 @@ from ui.state.session import Session
 from ui.state.slid import aim_now, as_now
 from ui.state.steering import CannotSteer
 from ui.state.tongue import tr
+from ui.state.two_ways import offered
 from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words
 from ui.tools_shown import shown_with, taken_off
@@ -66,7 +67,6 @@ class StageSide(TipSteering, MapOnStage):
         """Stages beside this one, dressed as it is."""
         self._model: object = None
         self._view_index = 0
-        self._coloured = ""
         self._hovered: Spread | Squeeze | None = None
         self.aimed: Callable[[], object] = self.show_aim
         """Called when another push is pointed at."""
@@ -75,7 +75,7 @@ class StageSide(TipSteering, MapOnStage):
         self._aim_at_rest.setSingleShot(True)
         self._aim_at_rest.setInterval(STILL_MS)
         self._aim_at_rest.timeout.connect(self._try_aim)
-        self._said = ""
+        self._said = self._coloured = ""
         self._said_of: Plan | None = None
         self.start_shape = True
         self.leaving: Callable[[], object] = _nothing
@@ -115,8 +115,8 @@ class StageSide(TipSteering, MapOnStage):
             self._stage.set_model(model)
             self._window.layers.show_side(getattr(model, "side", None) is not None)
             self.show_options()
-        elif coloured(session) != self._coloured:  # opened or kept shut since
-            self.show_options()
+        elif coloured(session) != self._coloured:
+            self.show_options()  # opened or kept shut since
         self._stage.show_points(frame.points, frame)
         self._window.layers.legend.show_scale(scale_of(session))
         if frame.state is None:  # a kept moment: what has come off is known from the plan
@@ -287,7 +287,7 @@ class StageSide(TipSteering, MapOnStage):
             self._window.readout.show_words("")
         ran = self._session.result_here is not None and not self._session.beside.on
         hint = hint_words(self._session.move, now.tip, steering=now.steering, ran=ran)
-        self._window.readout.show_hint("" if before_plan(self._session) else hint)
+        self._window.readout.show_hint("" if before_plan(self._session) else hint, offered(self._session))
 
     # --- pointing ----------------------------------------------------------------------------------------
 

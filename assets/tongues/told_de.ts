@@ -10144,6 +10144,22 @@
         <source>Where it folded</source>
         <translation type="unfinished">Wo es faltete</translation>
     </message>
+    <message>
+        <source>Mark at {length}: go on, or stop and cut? (Ctrl+K)</source>
+        <translation type="unfinished">Marke bei {length}: weiter, oder anhalten und schneiden? (Ctrl+K)</translation>
+    </message>
+    <message>
+        <source>Go on, or stop and cut? (Ctrl+K)</source>
+        <translation type="unfinished">Weiter, oder anhalten und schneiden? (Ctrl+K)</translation>
+    </message>
+    <message>
+        <source>Go on, or cut?</source>
+        <translation type="unfinished">Weiter, oder schneiden?</translation>
+    </message>
+    <message>
+        <source>What going on costs against stopping to cut: both worked out</source>
+        <translation type="unfinished">Was Weitermachen kostet gegen Anhalten und Schneiden: beides durchgerechnet</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>

@@ -49,6 +49,53 @@ class Hand:
         return "shut"
 
 
+def sitting(*, position, shut=(), beside=False, aiming=False, move=1):
+    """Return what the offer looks at: a spread, the plan's second move, with its mark at the fifth moment."""
+    mark = SimpleNamespace(position=5, move=1, event=SimpleNamespace(kind="stop here", opening_m=0.04))
+    return SimpleNamespace(
+        plan=PLAN,
+        timeline=SimpleNamespace(move=move, position=position, marks=(mark,)),
+        hides=lambda what: what in shut,
+        beside=SimpleNamespace(on=beside),
+        aiming=aiming,
+        view=SimpleNamespace(options=SimpleNamespace(units=Units.METRIC)),
+    )
+
+
+def test_both_ways_are_offered_from_the_mark_on():
+    assert two_ways.offered(sitting(position=4)) == ()
+    for position in (5, 9):
+        words = two_ways.offered(sitting(position=position))[0]
+        assert "40\u00a0mm" in words and "stop and cut" in words and "Ctrl+K" in words
+
+
+@pytest.mark.parametrize(
+    "other",
+    [{"shut": ("answers",)}, {"shut": ("map",)}, {"beside": True}, {"aiming": True}, {"move": 0}],
+)
+def test_nothing_is_offered_while_shut_beside_aiming_or_in_another_move(other):
+    assert two_ways.offered(sitting(position=6, **other)) == ()
+
+
+def test_the_offer_stands_in_the_hints_place_and_asks(qtbot):
+    from ui.panels.strip import Readout
+
+    readout = Readout()
+    qtbot.addWidget(readout)
+    readout.resize(700, 30)
+    readout.show()
+    words = two_ways.offered(sitting(position=6))
+    readout.show_hint("Click the edge", words)
+    assert readout.offer.isVisible() and readout.offer.text() == words[0]
+    with qtbot.waitSignal(readout.offer_wished, timeout=1000):
+        readout.offer.click()
+    readout.show_hint("Click the edge")
+    assert not readout.offer.isVisible()
+    readout.resize(300, 30)
+    readout.show_hint("Click the edge", words)
+    assert readout.offer.text() in words[1:]
+
+
 @pytest.fixture
 def hand(qtbot):
     from PySide6.QtWidgets import QMainWindow

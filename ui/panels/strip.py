@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ui.panels.legend import Legend
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import label
+from ui.panels.pieces import FittedButton, label
 from ui.panels.see_row import ToolButtons
 from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, SIDE_LAYERS, Shown, ViewOptions
@@ -138,11 +140,23 @@ class LayerStrip(QWidget):
 
 
 class Readout(QWidget):
-    """Below the stage: what the pointer is on, and what a click would do."""
+    """Below the stage: what the pointer is on, and what a click would do; at a mark an offer.
+
+    Attributes
+    ----------
+    offer_wished : emitted when what is offered is asked for
+    """
+
+    offer_wished = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("strip")
+        self._offered = False
+        self.offer = FittedButton("What going on costs against stopping to cut: both worked out")
+        self.offer.setObjectName("bare")
+        self.offer.clicked.connect(self.offer_wished)
+        self.offer.hide()
         self.words = label("", "")
         self.words.setAccessibleName(tr("Under the pointer"))
         self._hint = label("", "quiet")
@@ -151,6 +165,7 @@ class Readout(QWidget):
         row.setContentsMargins(2 * GRID, 2, 2 * GRID, 2)
         row.addWidget(self.words, 1)
         row.addWidget(self._hint)
+        row.addWidget(self.offer, 3)
         self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
 
     def show_words(self, words: str) -> None:
@@ -158,10 +173,15 @@ class Readout(QWidget):
         self.words.setText(words)
         self._fit()
 
-    def show_hint(self, words: str) -> None:
-        """Show what the next click or key does."""
+    def show_hint(self, words: str, offer: Sequence[str] = ()) -> None:
+        """Show what the next click or key does, or offer something, the longest wording first."""
         self._hint.setText(words)
+        self._offered = bool(offer)
+        self.offer.setVisible(self._offered)
         self._fit()
+        if offer:
+            self.layout().activate()  # what it says hangs on the room it has
+            self.offer.say(*offer)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fit the words to another width."""
@@ -171,4 +191,4 @@ class Readout(QWidget):
     def _fit(self) -> None:
         """Leave the hint out where the two would run into each other."""
         needed = self.words.sizeHint().width() + self._hint.sizeHint().width() + 6 * GRID
-        self._hint.setVisible(needed <= self.width())
+        self._hint.setVisible(not self._offered and needed <= self.width())

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from sim.lookout import STOP
 from sim.plan import Move, Spread
 from sim.units import Units, length_text
+from ui.state.locks import ANSWERS, MAP
 
 if TYPE_CHECKING:
     from sim.stop_and_cut import Cost, StopAndCut
+    from ui.state.session import Session
 
 NO_SPREAD = "Going on against a cut is asked of a spread: choose one in the plan."
 WORKING = "Working out both ways on: the spread to its end, and stopped at the mark and cut. Esc stops it."
@@ -20,6 +23,23 @@ BOTH_END_OFF = "Door opened by: with the tool off again."
 def can_weigh(move: Move | None) -> bool:
     """Tell whether both ways on can be asked of a move."""
     return isinstance(move, Spread)
+
+
+def offered(session: Session) -> tuple[str, ...]:
+    """Return the offer to weigh both ways, longest wording first: from a spread's mark on, once unlocked."""
+    line = session.timeline
+    if session.beside.on or session.aiming or session.hides(ANSWERS) or session.hides(MAP):
+        return ()
+    here = [m for m in line.marks if m.move == line.move and m.position <= line.position]
+    mark = next((m for m in here if m.event.kind == STOP), None)
+    if mark is None or not can_weigh(session.plan.moves[line.move] if line.move >= 0 else None):
+        return ()
+    at = length_text(mark.event.opening_m, session.view.options.units)
+    return (
+        f"Mark at {at}: go on, or stop and cut? (Ctrl+K)",
+        "Go on, or stop and cut? (Ctrl+K)",
+        "Go on, or cut?",
+    )
 
 
 def rows(ways: StopAndCut, units: Units) -> tuple[tuple[str, str, str], ...]:
