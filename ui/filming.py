@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from sim.plan import Plan
 from sim.record import Frame, MoveRecord
 from sim.units import Units, force_text, length_text
+from ui.state.wording import event_words
 
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
@@ -28,7 +29,7 @@ def head_of(frame: Frame, before: Sequence[Frame], units: Units = Units.METRIC) 
     """Return the line over one picture: how far, with what force, and what has happened since the last."""
     if frame.opening_m <= 0.0:
         return "Start" if frame.move_index == 0 else f"Move {frame.move_index + 1}"
-    kinds = dict.fromkeys(event.kind for one in before for event in one.events)
+    kinds = dict.fromkeys(event_words(event) for one in before for event in one.events)
     move = f"Move {frame.move_index + 1}, " if frame.move_index else ""
     words = f"{move}{length_text(frame.opening_m, units)}, {force_text(frame.force_n, units)}"
     return f"{words}: {', '.join(kinds)}" if kinds else words

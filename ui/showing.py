@@ -19,6 +19,7 @@ from ui.state.questions import can_ask
 from ui.state.reading import read
 from ui.state.session import Session
 from ui.state.tongue import tr
+from ui.state.wording import event_words
 
 if TYPE_CHECKING:
     from ui.stage_side import StageSide
@@ -115,7 +116,7 @@ class Showing:
         session, window = self.session, self.window
         line, units = session.line, session.view.options.units
         shown = () if session.hides(ANSWERS) else line.marks
-        marks = tuple((mark.position, mark.event.kind) for mark in shown)
+        marks = tuple((mark.position, event_words(mark.event)) for mark in shown)
         frame = session.timeline.frame
         force = (
             ""

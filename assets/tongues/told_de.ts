@@ -10160,6 +10160,18 @@
         <source>What going on costs against stopping to cut: both worked out</source>
         <translation type="unfinished">Was Weitermachen kostet gegen Anhalten und Schneiden: beides durchgerechnet</translation>
     </message>
+    <message>
+        <source>pillar tearing</source>
+        <translation type="unfinished">Säule reißt</translation>
+    </message>
+    <message>
+        <source>rail tearing</source>
+        <translation type="unfinished">Dachholm reißt</translation>
+    </message>
+    <message>
+        <source>rocker tearing</source>
+        <translation type="unfinished">Schweller reißt</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>

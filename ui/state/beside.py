@@ -20,6 +20,7 @@ from sim.twins import felt
 from ui.state.scrubbing import places
 from ui.state.signal import Signal
 from ui.state.timeline import Mark
+from ui.state.wording import event_words
 
 if TYPE_CHECKING:
     from sim.network import State
@@ -153,7 +154,7 @@ class Beside:
             for frame, at in zip(row.frames, row.ticks, strict=True):
                 place = bisect_right(self._ticks, at) - 1
                 for event in frame.events:
-                    marks.append(Mark(place, at[0], replace(event, kind=f"{side}: {event.kind}")))
+                    marks.append(Mark(place, at[0], replace(event, kind=f"{side}: {event_words(event)}")))
         self._marks = tuple(sorted(marks, key=lambda mark: mark.position))
         self.changed.emit()
 

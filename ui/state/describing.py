@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sim.builds import labelled
 from sim.move_words import is_driven, title_of, words_of
-from sim.outcome import tip_stands
+from sim.outcome import rung_words, tip_stands
 from sim.record import Frame
 from sim.results import LIMITS_LINE
 from sim.units import Units, force_text, length_text
@@ -95,7 +95,7 @@ def _outcome(session: Session) -> str:
     if result is not None:
         return in_units(told(result.sentence, result.plan_effect), units)
     seen = [
-        f"{event.part}: {event.kind} at {length_text(event.opening_m, units)}"
+        f"{rung_words(event.part, event.kind)} at {length_text(event.opening_m, units)}"
         for frame in line.frames_of(line.move)
         for event in frame.events
         if frame.opening_m <= line.frame.opening_m

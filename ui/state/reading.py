@@ -11,7 +11,7 @@ from sim.outcome import limit
 from sim.units import Units
 from ui.state.room_now import RoomNow, room_now
 from ui.state.timeline import Timeline
-from ui.state.wording import in_units, told
+from ui.state.wording import event_words, in_units, told
 
 if TYPE_CHECKING:
     from sim.plan import Car
@@ -135,7 +135,9 @@ def read(
         return Reading()
     frames = timeline.frames_of(timeline.move) if timeline.move != -1 else ()
     curve = tuple((item.opening_m, item.force_n) for item in frames)
-    marks = tuple((event.opening_m, event.force_n, event.kind) for item in frames for event in item.events)
+    marks = tuple(
+        (event.opening_m, event.force_n, event_words(event)) for item in frames for event in item.events
+    )
     cursor = next((i for i, item in enumerate(frames) if item is frame), 0)
     books = books_of(frame, frames[0] if frames else frame)
     change = frame.clearance.distance_m - start.clearance.distance_m if start is not None else 0.0

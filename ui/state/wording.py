@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from sim.record import Event
 from sim.units import Units, force_text, length_text
 
 UNSETTLED = "not settled"
@@ -22,6 +23,19 @@ EFFECT_WORDS = {
 
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]mm\b")
 _FORCE = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]kN\b")
+
+
+TEARING = "skin tearing"
+"""The kind of event in which any sheet begins to tear, whichever it is."""
+TORN_WORDS = {"skin": TEARING, "pillar": "pillar tearing", "rail": "rail tearing", "rocker": "rocker tearing"}
+"""What is said of it by a word of the part that tears."""
+
+
+def event_words(event: Event) -> str:
+    """Return an event's kind as it is true of its part: not every sheet that tears is a skin."""
+    if event.kind != TEARING:
+        return event.kind
+    return next((words for part, words in TORN_WORDS.items() if part in event.part), "sheet tearing")
 
 
 def told(sentence: str, effect: str) -> str:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from pathlib import PurePath
 
 from sim.move_words import opening_of, title_of, words_of
+from sim.outcome import rung_words
 from sim.units import length_text
 from ui.state.cards import place_of
 from ui.state.session import Session
@@ -109,7 +110,7 @@ def wreck_words(session: Session) -> str:
     if not 0 <= index < len(moves):
         return "The car before its wreck."
     so_far = [
-        f"{event.part}: {event.kind}"
+        rung_words(event.part, event.kind)
         for item in line.frames_of(line.move)
         for event in item.events
         if item.opening_m <= frame.opening_m

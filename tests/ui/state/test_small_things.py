@@ -12,6 +12,7 @@ from meshes.door import build_door
 from meshes.door_shape import DoorShape
 from sim.move_words import tilt_words
 from sim.plan import BeltPoint, EdgePoint, Plan, Spread, Squeeze, Tool
+from sim.record import Event
 from sim.units import Units
 from ui.state import actions, settings, wording
 from ui.state.cards import cards, place_of
@@ -260,3 +261,18 @@ def test_what_the_teacher_shut_is_still_shut_the_next_time(tmp_path):
     assert again.shut == {"answers", "ladder", "arrow"}
     (tmp_path / settings.FILE_NAME).write_text('{"shut": 3}')
     assert settings.load(tmp_path).shut == ()
+
+
+@pytest.mark.parametrize(
+    ("part", "words"),
+    [
+        ("outer skin", "skin tearing"),
+        ("pillar", "pillar tearing"),
+        ("roof rail", "rail tearing"),
+        ("inner panel", "sheet tearing"),
+    ],
+)
+def test_a_tear_is_told_of_the_sheet_that_tears(part, words):
+    """The mark on the time line says what tears: on a pillar it is no skin."""
+    assert wording.event_words(Event("skin tearing", part, 0.02, 900.0)) == words
+    assert wording.event_words(Event("seam parting", part, 0.02, 900.0)) == "seam parting"
