@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import os
 import sys
 from collections.abc import Mapping, Sequence
 from pathlib import Path
@@ -38,8 +39,9 @@ def figures(listed: Path, *, out: Path, again: bool = False) -> int:
     again
         Solve every plan again.
     """
-    from ui.state import figure_list
+    from ui.state import figure_list, tongue
 
+    tongue.speak(os.environ.get(tongue.VARIABLE, tongue.ENGLISH))
     try:
         wanted = figure_list.load(listed)
         results = _results(wanted, listed, out, again=again)

@@ -18,7 +18,7 @@ from ui.refusal import one_sentence, told_in_window
 from ui.state import figure_list
 from ui.state.figure_choice import SIZE_CHOICES, Choice, opened, view_of, write
 from ui.state.session import Session
-from ui.state.tongue import tr
+from ui.state.tongue import VARIABLE, spoken, tr
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -142,6 +142,7 @@ class FiguresSide:
         around = QProcessEnvironment.systemEnvironment()
         for name, value in DRAWS_ALONE.items():
             around.insert(name, value)
+        around.insert(VARIABLE, spoken())
         around.insert("PYTHONPATH", str(Path(__file__).resolve().parents[1]))
         process.setProcessEnvironment(around)
         process.readyReadStandardError.connect(self._hear)

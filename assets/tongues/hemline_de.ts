@@ -598,7 +598,7 @@
     </message>
     <message>
         <source>Where this move's work went</source>
-        <translation type="unfinished">Wohin die Arbeit dieses Zuges ging</translation>
+        <translation type="unfinished">Arbeit dieses Schritts</translation>
     </message>
     <message>
         <source>the rest</source>
@@ -2306,7 +2306,7 @@
     </message>
     <message>
         <source>tip shearing through</source>
-        <translation type="unfinished">Spitze schneidet durch</translation>
+        <translation type="unfinished">Spitze geht durch</translation>
     </message>
     <message>
         <source>tip off</source>
@@ -2603,14 +2603,6 @@
     <message>
         <source>, and .</source>
         <translation type="unfinished">, und .</translation>
-    </message>
-    <message>
-        <source>× rule</source>
-        <translation type="unfinished">× Norm</translation>
-    </message>
-    <message>
-        <source>of the mean</source>
-        <translation type="unfinished">× Mittel</translation>
     </message>
 </context>
 </TS>

@@ -17,22 +17,6 @@
         <translation type="unfinished">Schloss</translation>
     </message>
     <message>
-        <source>front latch</source>
-        <translation type="unfinished">Schloss vorn</translation>
-    </message>
-    <message>
-        <source>rear latch</source>
-        <translation type="unfinished">Schloss hinten</translation>
-    </message>
-    <message>
-        <source>upper hinge</source>
-        <translation type="unfinished">oberes Scharnier</translation>
-    </message>
-    <message>
-        <source>lower hinge</source>
-        <translation type="unfinished">unteres Scharnier</translation>
-    </message>
-    <message>
         <source>striker</source>
         <translation type="unfinished">Schließkeil</translation>
     </message>
@@ -47,10 +31,6 @@
     <message>
         <source>front {part}</source>
         <translation type="unfinished">{part} vorn</translation>
-    </message>
-    <message>
-        <source>outer skin</source>
-        <translation type="unfinished">Außenhaut</translation>
     </message>
     <message>
         <source>inner panel</source>
@@ -99,10 +79,6 @@
     <message>
         <source>belt inner lip</source>
         <translation type="unfinished">Innenlippe der Brüstung</translation>
-    </message>
-    <message>
-        <source>belt, both lips</source>
-        <translation type="unfinished">Brüstung, beide Lippen</translation>
     </message>
     <message>
         <source>belt: both lips</source>
@@ -177,10 +153,6 @@
         <translation type="unfinished">Karosserie</translation>
     </message>
     <message>
-        <source>bar</source>
-        <translation type="unfinished">Träger</translation>
-    </message>
-    <message>
         <source>bar foot {n}</source>
         <translation type="unfinished">Trägerfuß {n}</translation>
     </message>
@@ -253,20 +225,8 @@
         <translation type="unfinished">Schlosskante</translation>
     </message>
     <message>
-        <source>hinge edge</source>
-        <translation type="unfinished">Scharnierkante</translation>
-    </message>
-    <message>
         <source>sill edge</source>
         <translation type="unfinished">Schwellerkante</translation>
-    </message>
-    <message>
-        <source>belt</source>
-        <translation type="unfinished">Brüstung</translation>
-    </message>
-    <message>
-        <source>sill</source>
-        <translation type="unfinished">Schweller</translation>
     </message>
     <message>
         <source>front inner panel</source>
@@ -301,24 +261,12 @@
         <translation type="unfinished">das Schloss</translation>
     </message>
     <message>
-        <source>the striker, out of its fork,</source>
-        <translation type="unfinished">der Schließkeil, aus seiner Gabel,</translation>
-    </message>
-    <message>
         <source>a foot of the bar</source>
         <translation type="unfinished">ein Fuß des Trägers</translation>
     </message>
     <message>
-        <source>a sheet, by tearing,</source>
-        <translation type="unfinished">ein Blech, durch Reißen,</translation>
-    </message>
-    <message>
         <source>the sheet under the tip</source>
         <translation type="unfinished">das Blech unter der Spitze</translation>
-    </message>
-    <message>
-        <source>the seat of the ram, by slipping,</source>
-        <translation type="unfinished">der Sitz des Rettungszylinders, durch Rutschen,</translation>
     </message>
     <message>
         <source>the base</source>
@@ -345,48 +293,8 @@
         <translation type="unfinished">das Metall</translation>
     </message>
     <message>
-        <source>seam parting</source>
-        <translation type="unfinished">Naht geht auf</translation>
-    </message>
-    <message>
-        <source>weld broken</source>
-        <translation type="unfinished">Schweißpunkt reißt</translation>
-    </message>
-    <message>
-        <source>latch free</source>
-        <translation type="unfinished">Schloss frei</translation>
-    </message>
-    <message>
-        <source>striker out</source>
-        <translation type="unfinished">Schließkeil frei</translation>
-    </message>
-    <message>
-        <source>hinge free</source>
-        <translation type="unfinished">Scharnier frei</translation>
-    </message>
-    <message>
-        <source>bar foot free</source>
-        <translation type="unfinished">Trägerfuß frei</translation>
-    </message>
-    <message>
         <source>spot popped</source>
         <translation type="unfinished">Punkt springt auf</translation>
-    </message>
-    <message>
-        <source>skin tearing</source>
-        <translation type="unfinished">Blech reißt</translation>
-    </message>
-    <message>
-        <source>tip shearing through</source>
-        <translation type="unfinished">Spitze schneidet durch</translation>
-    </message>
-    <message>
-        <source>tip slipping</source>
-        <translation type="unfinished">Spitze rutscht</translation>
-    </message>
-    <message>
-        <source>tip off</source>
-        <translation type="unfinished">Spitze abgerutscht</translation>
     </message>
     <message>
         <source>seat slipping</source>
@@ -407,26 +315,6 @@
     <message>
         <source>out of stroke</source>
         <translation type="unfinished">Hub zu Ende</translation>
-    </message>
-    <message>
-        <source>stalled</source>
-        <translation type="unfinished">Gerät steht</translation>
-    </message>
-    <message>
-        <source>folding out</source>
-        <translation type="unfinished">faltet nach außen</translation>
-    </message>
-    <message>
-        <source>folding in</source>
-        <translation type="unfinished">faltet nach innen</translation>
-    </message>
-    <message>
-        <source>bending</source>
-        <translation type="unfinished">biegt sich</translation>
-    </message>
-    <message>
-        <source>holding</source>
-        <translation type="unfinished">hält</translation>
     </message>
     <message>
         <source>exposed</source>
@@ -517,18 +405,6 @@
         <translation type="unfinished">nicht zur Ruhe gekommen</translation>
     </message>
     <message>
-        <source>nothing gave</source>
-        <translation type="unfinished">nichts gab nach</translation>
-    </message>
-    <message>
-        <source>folding out ({part})</source>
-        <translation type="unfinished">faltet nach außen ({part})</translation>
-    </message>
-    <message>
-        <source>folding in ({part})</source>
-        <translation type="unfinished">faltet nach innen ({part})</translation>
-    </message>
-    <message>
         <source>skin</source>
         <translation type="unfinished">Außenhaut</translation>
     </message>
@@ -543,10 +419,6 @@
     <message>
         <source>trim</source>
         <translation type="unfinished">Verkleidung</translation>
-    </message>
-    <message>
-        <source>seals</source>
-        <translation type="unfinished">Dichtungen</translation>
     </message>
     <message>
         <source>glass</source>
@@ -749,28 +621,12 @@
         <translation type="unfinished">Schloss {n}</translation>
     </message>
     <message>
-        <source>{length} more clearance</source>
-        <translation type="unfinished">{length} mehr Abstand</translation>
-    </message>
-    <message>
-        <source>{length} less clearance</source>
-        <translation type="unfinished">{length} weniger Abstand</translation>
-    </message>
-    <message>
         <source>The tool is off</source>
         <translation type="unfinished">Das Gerät ist ab</translation>
     </message>
     <message>
         <source>the skin's middle stayed where it was</source>
         <translation type="unfinished">die Mitte der Außenhaut blieb, wo sie war</translation>
-    </message>
-    <message>
-        <source>the skin's middle sprang {length} out</source>
-        <translation type="unfinished">die Mitte der Außenhaut federte {length} nach außen</translation>
-    </message>
-    <message>
-        <source>the skin's middle sprang {length} in</source>
-        <translation type="unfinished">die Mitte der Außenhaut federte {length} nach innen</translation>
     </message>
     <message>
         <source>the skin's middle sprang {length} {way}</source>
@@ -791,10 +647,6 @@
     <message>
         <source>The tips closed across the {place}, so {what} were pressed towards each other</source>
         <translation type="unfinished">Die Spitzen schlossen sich quer über {place:accusative}; gegeneinander gedrückt: {what}</translation>
-    </message>
-    <message>
-        <source>The tips were on the {place}; what the other tip stood on was the weaker side of the push</source>
-        <translation type="unfinished">Die Spitzen standen an {place:dative}; schwächer war, worauf die andere Spitze stand</translation>
     </message>
     <message>
         <source>The tips were {place}; what the other tip stood on was the weaker side of the push</source>
@@ -821,22 +673,6 @@
         <translation type="unfinished">an {place:dative}</translation>
     </message>
     <message>
-        <source>The tips were on the {place}, so skin and inner structure shared the push</source>
-        <translation type="unfinished">Die Spitzen standen an {place:dative}; Außenhaut und innere Struktur teilten sich den Druck</translation>
-    </message>
-    <message>
-        <source>The tips were on the {place}, so the push went into the outer skin and its seam</source>
-        <translation type="unfinished">Die Spitzen standen an {place:dative}; der Druck ging in die Außenhaut und ihre Naht</translation>
-    </message>
-    <message>
-        <source>The tips were on the {place}, so the push went through the inner structure to what holds the door</source>
-        <translation type="unfinished">Die Spitzen standen an {place:dative}; der Druck ging durch die innere Struktur zu dem, was die Tür hält</translation>
-    </message>
-    <message>
-        <source>The tips were on the {place}, so the inner structure carried the push</source>
-        <translation type="unfinished">Die Spitzen standen an {place:dative}; die innere Struktur trug den Druck</translation>
-    </message>
-    <message>
         <source>The tips were {place}, so skin and inner structure shared the push</source>
         <translation type="unfinished">Die Spitzen standen {place}; Außenhaut und innere Struktur teilten sich den Druck</translation>
     </message>
@@ -857,20 +693,8 @@
         <translation type="unfinished">Das Schloss gab bei {length} frei, die Außenhaut noch an ihrer Naht</translation>
     </message>
     <message>
-        <source>The latch let go at {length}</source>
-        <translation type="unfinished">Das Schloss gab bei {length} frei</translation>
-    </message>
-    <message>
         <source>with the skin still on its seam</source>
         <translation type="unfinished">die Außenhaut noch an ihrer Naht</translation>
-    </message>
-    <message>
-        <source>the seam had begun to part before, {length} in all</source>
-        <translation type="unfinished">die Naht war schon vorher aufgegangen, {length} im Ganzen</translation>
-    </message>
-    <message>
-        <source>the seam parted only after, {length} in all</source>
-        <translation type="unfinished">die Naht ging erst danach auf, {length} im Ganzen</translation>
     </message>
     <message>
         <source>the seam had begun to part before</source>
@@ -917,16 +741,8 @@
         <translation type="unfinished">Das Gerät blieb bei {length} stehen</translation>
     </message>
     <message>
-        <source>The metal bent, nothing let go</source>
-        <translation type="unfinished">Das Metall bog sich, nichts gab frei</translation>
-    </message>
-    <message>
         <source>The metal bent</source>
         <translation type="unfinished">Das Metall bog sich</translation>
-    </message>
-    <message>
-        <source>The {part} gave way and moved more than the door, nothing let go</source>
-        <translation type="unfinished">{part:nominative} gab nach und bewegte sich mehr als die Tür, nichts gab frei</translation>
     </message>
     <message>
         <source>The {part} gave way and moved more than the door</source>
@@ -951,10 +767,6 @@
     <message>
         <source>The middle of the skin moved {length} {way}</source>
         <translation type="unfinished">Die Mitte der Außenhaut ging {length} nach {way}</translation>
-    </message>
-    <message>
-        <source>{what}, nothing let go</source>
-        <translation type="unfinished">{what}, nichts gab frei</translation>
     </message>
     <message>
         <source>outward</source>
@@ -993,14 +805,6 @@
         <translation type="unfinished">{what:nominative} ging {length} hinein</translation>
     </message>
     <message>
-        <source>The skin's middle moved {length} out</source>
-        <translation type="unfinished">Die Mitte der Außenhaut ging {length} nach außen</translation>
-    </message>
-    <message>
-        <source>The skin's middle moved {length} in</source>
-        <translation type="unfinished">Die Mitte der Außenhaut ging {length} nach innen</translation>
-    </message>
-    <message>
         <source>The skin's middle moved {length} {way}</source>
         <translation type="unfinished">Die Mitte der Außenhaut ging {length} nach {way}</translation>
     </message>
@@ -1011,10 +815,6 @@
     <message>
         <source>The tip on the door slipped {length} along the metal</source>
         <translation type="unfinished">Die Spitze an der Tür rutschte {length} am Metall entlang</translation>
-    </message>
-    <message>
-        <source>The tip on the door slipped {length} along the metal, onto the metal behind the inner bend</source>
-        <translation type="unfinished">Die Spitze an der Tür rutschte {length} am Metall entlang, auf das Metall hinter der inneren Biegung</translation>
     </message>
     <message>
         <source>The tip on the door slipped {length} along the metal, onto the {seat}</source>
@@ -1051,10 +851,6 @@
     <message>
         <source>the tip is nearest to slipping, {share}</source>
         <translation type="unfinished">die Spitze ist dem Rutschen am nächsten, {share}</translation>
-    </message>
-    <message>
-        <source>the seam is nearest to parting, {share}</source>
-        <translation type="unfinished">die Naht ist dem Aufgehen am nächsten, {share}</translation>
     </message>
     <message>
         <source>the {part} is nearest to letting go, {share}</source>
@@ -1165,10 +961,6 @@
         <translation type="unfinished">etwa eine Daumendelle in einer Haut</translation>
     </message>
     <message>
-        <source>Do it</source>
-        <translation type="unfinished">Tun</translation>
-    </message>
-    <message>
         <source>At work</source>
         <translation type="unfinished">Bei der Arbeit</translation>
     </message>
@@ -1207,10 +999,6 @@
     <message>
         <source>{n}° {way}, hands push {force} at most</source>
         <translation type="unfinished">{n}° {way}, Hände drücken höchstens {force}</translation>
-    </message>
-    <message>
-        <source>Spread at the belt</source>
-        <translation type="unfinished">Spreizen an der Brüstung</translation>
     </message>
     <message>
         <source>Spread at the {edge}</source>
@@ -1329,22 +1117,6 @@
         <translation type="unfinished">Kreuz</translation>
     </message>
     <message>
-        <source>Swing the {door}</source>
-        <translation type="unfinished">{door:accusative} schwenken</translation>
-    </message>
-    <message>
-        <source>Strap the {door} where it is</source>
-        <translation type="unfinished">{door:accusative} festbinden, wo sie ist</translation>
-    </message>
-    <message>
-        <source>Prop the {door} up</source>
-        <translation type="unfinished">{door:accusative} abstützen</translation>
-    </message>
-    <message>
-        <source>Let go of the {door}</source>
-        <translation type="unfinished">{door:accusative} loslassen</translation>
-    </message>
-    <message>
         <source>Swing {door}</source>
         <translation type="unfinished">{door} schwenken</translation>
     </message>
@@ -1363,14 +1135,6 @@
     <message>
         <source>the {n} door</source>
         <translation type="unfinished">Tür {n}</translation>
-    </message>
-    <message>
-        <source>the front door</source>
-        <translation type="unfinished">die vordere Tür</translation>
-    </message>
-    <message>
-        <source>the rear door</source>
-        <translation type="unfinished">die hintere Tür</translation>
     </message>
     <message>
         <source>head {length} above where the latch end is</source>
@@ -1453,10 +1217,6 @@
         <translation type="unfinished">ganze Tür</translation>
     </message>
     <message>
-        <source>Open the tips</source>
-        <translation type="unfinished">Spitzen öffnen</translation>
-    </message>
-    <message>
         <source>Opening the tips</source>
         <translation type="unfinished">Die Spitzen öffnen sich</translation>
     </message>
@@ -1475,14 +1235,6 @@
     <message>
         <source>Closed the tips</source>
         <translation type="unfinished">Spitzen geschlossen</translation>
-    </message>
-    <message>
-        <source>Squeeze across the panel</source>
-        <translation type="unfinished">Quetschen quer über das Blech</translation>
-    </message>
-    <message>
-        <source>Squeeze across the pillar</source>
-        <translation type="unfinished">Quetschen quer über die Säule</translation>
     </message>
     <message>
         <source>Squeeze across the {part}</source>
@@ -1521,14 +1273,6 @@
         <translation type="unfinished">Eingedrückt</translation>
     </message>
     <message>
-        <source>Press the pillar with a ram</source>
-        <translation type="unfinished">Die Säule mit dem Rettungszylinder drücken</translation>
-    </message>
-    <message>
-        <source>Press the inner panel with a ram</source>
-        <translation type="unfinished">Das Innenblech mit dem Rettungszylinder drücken</translation>
-    </message>
-    <message>
         <source>Press the {part} with a ram</source>
         <translation type="unfinished">{part:accusative} mit dem Rettungszylinder drücken</translation>
     </message>
@@ -1557,24 +1301,12 @@
         <translation type="unfinished">Derselbe Druck bewegt das Auto dann weniger oder mehr</translation>
     </message>
     <message>
-        <source>Take hold</source>
-        <translation type="unfinished">Festhalten</translation>
-    </message>
-    <message>
         <source>At work on the door</source>
         <translation type="unfinished">Bei der Arbeit an der Tür</translation>
     </message>
     <message>
         <source>Held the door</source>
         <translation type="unfinished">Tür gehalten</translation>
-    </message>
-    <message>
-        <source>Flex the window frame with a bar</source>
-        <translation type="unfinished">Den Fensterrahmen mit der Brechstange biegen</translation>
-    </message>
-    <message>
-        <source>Flex the edge with a bar</source>
-        <translation type="unfinished">Die Kante mit der Brechstange biegen</translation>
     </message>
     <message>
         <source>Flex the {part} with a bar</source>
@@ -1605,10 +1337,6 @@
         <translation type="unfinished">Die Enden des Schnitts spreizen</translation>
     </message>
     <message>
-        <source>Strip</source>
-        <translation type="unfinished">Freilegen</translation>
-    </message>
-    <message>
         <source>Stripping</source>
         <translation type="unfinished">Es wird freigelegt</translation>
     </message>
@@ -1621,20 +1349,12 @@
         <translation type="unfinished">Verkleidung, Dichtungen und Glas abnehmen</translation>
     </message>
     <message>
-        <source>Let the tool off</source>
-        <translation type="unfinished">Das Gerät entlasten</translation>
-    </message>
-    <message>
         <source>Letting the tool off</source>
         <translation type="unfinished">Das Gerät wird entlastet</translation>
     </message>
     <message>
         <source>The metal springs back to what is left of its shape</source>
         <translation type="unfinished">Das Metall federt zurück, so weit seine Form es noch zulässt</translation>
-    </message>
-    <message>
-        <source>The crease that was there before, {length} in, stayed as it was</source>
-        <translation type="unfinished">Der Knick von vorher, {length} nach innen, blieb, wie er war</translation>
     </message>
     <message>
         <source>The crease that was there before, {length} in, went {more} further in</source>
@@ -1805,10 +1525,6 @@
         <translation type="unfinished">{name:nominative} bleibt, wie sie ist</translation>
     </message>
     <message>
-        <source>the {name} stays as it is.</source>
-        <translation type="unfinished">{name:nominative} bleibt, wie sie ist.</translation>
-    </message>
-    <message>
         <source>it has turned by {n}°</source>
         <translation type="unfinished">sie hat sich um {n}° gedreht</translation>
     </message>
@@ -1851,14 +1567,6 @@
     <message>
         <source>at the raw edge of</source>
         <translation type="unfinished">an der rohen Kante von</translation>
-    </message>
-    <message>
-        <source>in the pocket on the {part}</source>
-        <translation type="unfinished">in der Tasche an {part:dative}</translation>
-    </message>
-    <message>
-        <source>at the raw edge of the {part}</source>
-        <translation type="unfinished">an der rohen Kante von {part:dative}</translation>
     </message>
     <message>
         <source>The tips did not go in between ends {length} apart</source>
@@ -1949,10 +1657,6 @@
         <translation type="unfinished">Die Spitze ist auf {seat:dative}</translation>
     </message>
     <message>
-        <source>The tip is behind the inner bend</source>
-        <translation type="unfinished">Die Spitze ist hinter der inneren Biegung</translation>
-    </message>
-    <message>
         <source>The tip is belt, {lip}</source>
         <translation type="unfinished">Die Spitze ist an der Brüstung: {lip}</translation>
     </message>
@@ -1983,10 +1687,6 @@
     <message>
         <source>The {end} slipped with the ram {out} out and the {part} moved {more}, {let_go}</source>
         <translation type="unfinished">{end}: abgerutscht, der Zylinder {out} ausgefahren; {part:nominative} bewegte sich {more}, {let_go}</translation>
-    </message>
-    <message>
-        <source>{n} degrees) and the head rolled onto its rim</source>
-        <translation type="unfinished">{n} Grad) und der Kopf rollte auf seinen Rand</translation>
     </message>
     <message>
         <source>and the head rolled onto its rim</source>
@@ -2049,10 +1749,6 @@
         <translation type="unfinished">Fuß</translation>
     </message>
     <message>
-        <source>head of the ram</source>
-        <translation type="unfinished">Kopf des Zylinders</translation>
-    </message>
-    <message>
         <source>flat on rubber</source>
         <translation type="unfinished">flach auf Gummi</translation>
     </message>
@@ -2094,7 +1790,7 @@
     </message>
     <message>
         <source>wide-tip spreader</source>
-        <translation type="unfinished">Spreizer mit breiten Spitzen</translation>
+        <translation type="unfinished">Spreizer, breite Spitzen</translation>
     </message>
     <message>
         <source>let go of it</source>
@@ -2111,10 +1807,6 @@
     <message>
         <source>the door's skin is in {length} at its deepest</source>
         <translation type="unfinished">die Außenhaut der Tür ist an der tiefsten Stelle {length} eingedrückt</translation>
-    </message>
-    <message>
-        <source>{length} above the sill</source>
-        <translation type="unfinished">{length} über dem Schweller</translation>
     </message>
     <message>
         <source>{name} wedged with {force}</source>
@@ -2135,10 +1827,6 @@
     <message>
         <source>jammed although the handle is pulled: {what}</source>
         <translation type="unfinished">klemmt, obwohl der Griff gezogen ist: {what}</translation>
-    </message>
-    <message>
-        <source>As found: {text}</source>
-        <translation type="unfinished">Wie vorgefunden: {text}</translation>
     </message>
     <message>
         <source>some increments did not converge</source>
@@ -2229,10 +1917,6 @@
         <translation type="unfinished">Scheren der Naht</translation>
     </message>
     <message>
-        <source>latch and hinges</source>
-        <translation type="unfinished">Schloss und Scharniere</translation>
-    </message>
-    <message>
         <source>released in a jump</source>
         <translation type="unfinished">im Sprung losgelassen</translation>
     </message>
@@ -2271,14 +1955,6 @@
     <message>
         <source>inner alloy</source>
         <translation type="unfinished">Aluminium des Innenblechs</translation>
-    </message>
-    <message>
-        <source>composite skin (illustrative, assumed)</source>
-        <translation type="unfinished">Haut aus Verbundstoff (zur Anschauung, angenommen)</translation>
-    </message>
-    <message>
-        <source>illustrative, assumed</source>
-        <translation type="unfinished">zur Anschauung, angenommen</translation>
     </message>
     <message>
         <source>illustrative</source>
@@ -2697,20 +2373,12 @@
         <translation type="unfinished">ungleichmäßige Raupe</translation>
     </message>
     <message>
-        <source>bonded steel door, uneven bead</source>
-        <translation type="unfinished">geklebte Stahltür, ungleichmäßige Raupe</translation>
-    </message>
-    <message>
         <source>bonded steel door, half latched</source>
         <translation type="unfinished">geklebte Stahltür, halb verriegelt</translation>
     </message>
     <message>
         <source>latch held open</source>
         <translation type="unfinished">Schloss offen gehalten</translation>
-    </message>
-    <message>
-        <source>bonded steel door, latch held open</source>
-        <translation type="unfinished">geklebte Stahltür, Schloss offen gehalten</translation>
     </message>
     <message>
         <source>bonded steel door, striker wedged, the handle frees the pawl</source>
@@ -2731,14 +2399,6 @@
     <message>
         <source>bonded steel door without a bar</source>
         <translation type="unfinished">geklebte Stahltür ohne Träger</translation>
-    </message>
-    <message>
-        <source>composite skin ({what})</source>
-        <translation type="unfinished">Haut aus Verbundstoff ({what})</translation>
-    </message>
-    <message>
-        <source>cold brittle seam ({what})</source>
-        <translation type="unfinished">kalte, spröde Naht ({what})</translation>
     </message>
     <message>
         <source>cold brittle seam</source>
@@ -2833,10 +2493,6 @@
         <translation type="unfinished">Anfang {text}</translation>
     </message>
     <message>
-        <source>move {n}</source>
-        <translation type="unfinished">Schritt {n}</translation>
-    </message>
-    <message>
         <source>moves</source>
         <translation type="unfinished">Schritte</translation>
     </message>
@@ -2853,16 +2509,8 @@
         <translation type="unfinished">Wird verändert, was nicht gut bekannt ist: {text}</translation>
     </message>
     <message>
-        <source>On a coarse lattice, as a preview only: with what is not known well varied, {text}</source>
-        <translation type="unfinished">Auf grobem Gitter, nur als Vorschau: Wird verändert, was nicht gut bekannt ist: {text}</translation>
-    </message>
-    <message>
         <source>On a coarse lattice, as a preview only</source>
         <translation type="unfinished">Auf grobem Gitter, nur als Vorschau</translation>
-    </message>
-    <message>
-        <source>On a coarse lattice, as a preview only: w</source>
-        <translation type="unfinished">Auf grobem Gitter, nur als Vorschau: w</translation>
     </message>
     <message>
         <source>for the plan: {what}, {word}</source>
@@ -2967,10 +2615,6 @@
     <message>
         <source>the runs are too few to say what gives first (so far {what} each time)</source>
         <translation type="unfinished">die Rechnungen sind zu wenige, um zu sagen, was zuerst nachgibt (bisher jedes Mal {what})</translation>
-    </message>
-    <message>
-        <source>nothing gives, {word}</source>
-        <translation type="unfinished">nichts gibt nach, {word}</translation>
     </message>
     <message>
         <source>{part} gives first, {word}</source>
@@ -3453,20 +3097,8 @@
         <translation type="unfinished">Stelle der Spitzen an der Kante</translation>
     </message>
     <message>
-        <source>the friction of the tips</source>
-        <translation type="unfinished">Reibung der Spitzen</translation>
-    </message>
-    <message>
         <source>how far the door is pushed in</source>
         <translation type="unfinished">wie weit die Tür eingedrückt ist</translation>
-    </message>
-    <message>
-        <source>the seam's energy</source>
-        <translation type="unfinished">Energie der Naht</translation>
-    </message>
-    <message>
-        <source>the seam's strength</source>
-        <translation type="unfinished">Festigkeit der Naht</translation>
     </message>
     <message>
         <source>how uneven the seam is</source>
@@ -3483,14 +3115,6 @@
     <message>
         <source>the distance of the welds</source>
         <translation type="unfinished">Abstand der Schweißpunkte</translation>
-    </message>
-    <message>
-        <source>the skin's thickness</source>
-        <translation type="unfinished">Dicke der Außenhaut</translation>
-    </message>
-    <message>
-        <source>the inner panel's thickness</source>
-        <translation type="unfinished">Dicke des Innenblechs</translation>
     </message>
     <message>
         <source>the latch's strength</source>
@@ -3607,10 +3231,6 @@
     <message>
         <source>as the pillar's pressed part (EN 10131, from memory; thinning assumed)</source>
         <translation type="unfinished">wie das gepresste Teil der Säule (EN 10131, aus dem Gedächtnis; Ausdünnen angenommen)</translation>
-    </message>
-    <message>
-        <source>the roof rail's yield stress</source>
-        <translation type="unfinished">Streckgrenze des Dachholms</translation>
     </message>
     <message>
         <source>the friction of the ram's head and foot</source>
@@ -3925,10 +3545,6 @@
         <translation type="unfinished">{n} Ding ist anders</translation>
     </message>
     <message>
-        <source>{many}, first against second:</source>
-        <translation type="unfinished">{many}, erster gegen zweiten:</translation>
-    </message>
-    <message>
         <source>{many}, first against second</source>
         <translation type="unfinished">{many}, erster gegen zweiten</translation>
     </message>
@@ -4125,10 +3741,6 @@
         <translation type="unfinished">trennt nichts: es ist weniger als eine halbe Kante des Gitters; tiefer gehen</translation>
     </message>
     <message>
-        <source>0.75 to 0.9 m is usual</source>
-        <translation type="unfinished">0.75 bis 0.9 m ist üblich</translation>
-    </message>
-    <message>
         <source>{n} to {n2} m is usual</source>
         <translation type="unfinished">{n} bis {n2} m ist üblich</translation>
     </message>
@@ -4223,10 +3835,6 @@
     <message>
         <source>is {n} m; the door is {n2} m long: stay under it</source>
         <translation type="unfinished">ist {n} m; die Tür ist {n2} m lang: darunter bleiben</translation>
-    </message>
-    <message>
-        <source>{text}: the other tip is in the air</source>
-        <translation type="unfinished">{text}: die andere Spitze ist in der Luft</translation>
     </message>
     <message>
         <source>the other tip is in the air</source>
@@ -4543,14 +4151,6 @@
     <message>
         <source>is {n}; use 0, a rocker that stands still, or {n2} m and more</source>
         <translation type="unfinished">ist {n}; 0 verwenden, einen Schweller, der stillsteht, oder {n2} m und mehr</translation>
-    </message>
-    <message>
-        <source>0.05 to 0.15 m, assumed</source>
-        <translation type="unfinished">0.05 bis 0.15 m, angenommen</translation>
-    </message>
-    <message>
-        <source>0.06 to 0.1 m, assumed</source>
-        <translation type="unfinished">0.06 bis 0.1 m, angenommen</translation>
     </message>
     <message>
         <source>is {n}; use 0, a rail that stands still, or {n2} m and more</source>
@@ -4897,10 +4497,6 @@
         <translation type="unfinished">Mit Spitze eins unter dem Zeiger</translation>
     </message>
     <message>
-        <source>Before the push</source>
-        <translation type="unfinished">Vor dem Druck</translation>
-    </message>
-    <message>
         <source>{way}, neither out nor in</source>
         <translation type="unfinished">{way}, weder nach außen noch nach innen</translation>
     </message>
@@ -4969,14 +4565,6 @@
         <translation type="unfinished">Auf anderem Gitter ist es nicht gerechnet; ob es entscheidet, ist nicht bekannt</translation>
     </message>
     <message>
-        <source>The seam parts</source>
-        <translation type="unfinished">Die Naht geht auf</translation>
-    </message>
-    <message>
-        <source>A weld breaks</source>
-        <translation type="unfinished">Ein Schweißpunkt reißt</translation>
-    </message>
-    <message>
         <source>Nothing lets go</source>
         <translation type="unfinished">Nichts gibt frei</translation>
     </message>
@@ -5007,10 +4595,6 @@
     <message>
         <source>Ground is lost: the patient has less room</source>
         <translation type="unfinished">Boden geht verloren: Der Patient hat weniger Raum</translation>
-    </message>
-    <message>
-        <source>Stop: the sheet tears</source>
-        <translation type="unfinished">Halt: Das Blech reißt</translation>
     </message>
     <message>
         <source>It moves out</source>
@@ -5114,11 +4698,11 @@
     </message>
     <message>
         <source>of the mean</source>
-        <translation type="unfinished">des Mittels</translation>
+        <translation type="unfinished">× Mittel</translation>
     </message>
     <message>
         <source>× the rule</source>
-        <translation type="unfinished">× Vorschrift</translation>
+        <translation type="unfinished">× Norm</translation>
     </message>
     <message>
         <source>along the hem: down the hinge edge, along the sill, up the latch edge</source>
@@ -5131,10 +4715,6 @@
     <message>
         <source>Changed: {what}</source>
         <translation type="unfinished">Geändert: {what}</translation>
-    </message>
-    <message>
-        <source>Changed since: {what}</source>
-        <translation type="unfinished">Seitdem geändert: {what}</translation>
     </message>
     <message>
         <source>Changed since</source>
@@ -5305,10 +4885,6 @@
         <translation type="unfinished">Schritt {n}</translation>
     </message>
     <message>
-        <source>Sharp edges: {n}</source>
-        <translation type="unfinished">Scharfe Kanten: {n}</translation>
-    </message>
-    <message>
         <source>Metal to occupant: {length}</source>
         <translation type="unfinished">Metall zum Insassen: {length}</translation>
     </message>
@@ -5333,28 +4909,12 @@
         <translation type="unfinished">{text}, {length} {way} als am Anfang</translation>
     </message>
     <message>
-        <source>{length} more than at the start</source>
-        <translation type="unfinished">{length} mehr als am Anfang</translation>
-    </message>
-    <message>
-        <source>{length} less than at the start</source>
-        <translation type="unfinished">{length} weniger als am Anfang</translation>
-    </message>
-    <message>
         <source>{length} {way} than at the start</source>
         <translation type="unfinished">{length} {way} als am Anfang</translation>
     </message>
     <message>
-        <source>more</source>
-        <translation type="unfinished">mehr</translation>
-    </message>
-    <message>
         <source>less</source>
         <translation type="unfinished">weniger</translation>
-    </message>
-    <message>
-        <source>{text}, as at the start</source>
-        <translation type="unfinished">{text}, wie am Anfang</translation>
     </message>
     <message>
         <source>as at the start</source>
@@ -5417,10 +4977,6 @@
         <translation type="unfinished">Bis jetzt hat nichts nachgegeben</translation>
     </message>
     <message>
-        <source>Caution: {what}</source>
-        <translation type="unfinished">Vorsicht: {what}</translation>
-    </message>
-    <message>
         <source>Opened {name}</source>
         <translation type="unfinished">{name} geöffnet</translation>
     </message>
@@ -5449,16 +5005,8 @@
         <translation type="unfinished">{n} nicht zu sehen</translation>
     </message>
     <message>
-        <source>{text}; too few to speak of a rate</source>
-        <translation type="unfinished">{text}; zu wenige für eine Quote</translation>
-    </message>
-    <message>
         <source>too few to speak of a rate</source>
         <translation type="unfinished">zu wenige für eine Quote</translation>
-    </message>
-    <message>
-        <source>(a person)</source>
-        <translation type="unfinished">(ein Mensch)</translation>
     </message>
     <message>
         <source>a person</source>
@@ -5479,14 +5027,6 @@
     <message>
         <source>ending in</source>
         <translation type="unfinished">auf</translation>
-    </message>
-    <message>
-        <source>Setting out the door</source>
-        <translation type="unfinished">Die Tür wird aufgebaut</translation>
-    </message>
-    <message>
-        <source>Setting out the door …</source>
-        <translation type="unfinished">Die Tür wird aufgebaut …</translation>
     </message>
     <message>
         <source>Setting out the side …</source>
@@ -5553,24 +5093,8 @@
         <translation type="unfinished">Mindestens eine Dateiart ankreuzen</translation>
     </message>
     <message>
-        <source>Three-quarter from behind</source>
-        <translation type="unfinished">Schräg von hinten</translation>
-    </message>
-    <message>
         <source>Three-quarter from the front</source>
         <translation type="unfinished">Schräg von vorn</translation>
-    </message>
-    <message>
-        <source>Close on the latch</source>
-        <translation type="unfinished">Nah am Schloss</translation>
-    </message>
-    <message>
-        <source>Close on the hinges</source>
-        <translation type="unfinished">Nah an den Scharnieren</translation>
-    </message>
-    <message>
-        <source>From the patient's seat</source>
-        <translation type="unfinished">Vom Platz des Patienten</translation>
     </message>
     <message>
         <source>Named</source>
@@ -5693,16 +5217,8 @@
         <translation type="unfinished">Nachbesprechung</translation>
     </message>
     <message>
-        <source>What should have come out:</source>
-        <translation type="unfinished">Was herauskommen sollte:</translation>
-    </message>
-    <message>
         <source>What should have come out</source>
         <translation type="unfinished">Was herauskommen sollte</translation>
-    </message>
-    <message>
-        <source>Hazards to name:</source>
-        <translation type="unfinished">Zu nennende Gefahren:</translation>
     </message>
     <message>
         <source>Hazards to name</source>
@@ -5761,16 +5277,8 @@
         <translation type="unfinished">kann nicht gelesen werden: {text}; diese Zeile ausbessern</translation>
     </message>
     <message>
-        <source>(not solved yet)</source>
-        <translation type="unfinished">(noch nicht gerechnet)</translation>
-    </message>
-    <message>
         <source>not solved yet</source>
         <translation type="unfinished">noch nicht gerechnet</translation>
-    </message>
-    <message>
-        <source>Not solved yet</source>
-        <translation type="unfinished">Noch nicht gerechnet</translation>
     </message>
     <message>
         <source>name the file {name}, which is neither beside the lesson nor a ready plan</source>
@@ -5815,10 +5323,6 @@
     <message>
         <source>no load</source>
         <translation type="unfinished">keine Last</translation>
-    </message>
-    <message>
-        <source>sheet torn</source>
-        <translation type="unfinished">Blech gerissen</translation>
     </message>
     <message>
         <source>how far the skin's middle went</source>
@@ -5913,10 +5417,6 @@
         <translation type="unfinished">Den Grafiktreiber installieren oder am Rechner selbst starten, nicht über Fernzugriff</translation>
     </message>
     <message>
-        <source>Hemline will not do its full work here: {text}. Each line says what helps</source>
-        <translation type="unfinished">Hemline leistet hier nicht alles: {text}. Jede Zeile sagt, was hilft</translation>
-    </message>
-    <message>
         <source>Each line says what helps</source>
         <translation type="unfinished">Jede Zeile sagt, was hilft</translation>
     </message>
@@ -5939,10 +5439,6 @@
     <message>
         <source>{text}, nor can still pictures be drawn</source>
         <translation type="unfinished">{text}, auch Standbilder nicht</translation>
-    </message>
-    <message>
-        <source>{text}; still pictures can be drawn</source>
-        <translation type="unfinished">{text}; Standbilder gehen</translation>
     </message>
     <message>
         <source>still pictures can be drawn</source>
@@ -6045,20 +5541,12 @@
         <translation type="unfinished">Rechte Hälfte: {two}</translation>
     </message>
     <message>
-        <source>Pushing at every place: {text}. The window goes on meanwhile</source>
-        <translation type="unfinished">An jeder Stelle wird gedrückt: {text}. Das Fenster geht derweil weiter</translation>
-    </message>
-    <message>
         <source>The window goes on meanwhile</source>
         <translation type="unfinished">Das Fenster geht derweil weiter</translation>
     </message>
     <message>
         <source>Pushing at every place: {text}</source>
         <translation type="unfinished">An jeder Stelle wird gedrückt: {text}</translation>
-    </message>
-    <message>
-        <source>Getting ready …</source>
-        <translation type="unfinished">Vorbereiten …</translation>
     </message>
     <message>
         <source>On the other</source>
@@ -6095,10 +5583,6 @@
     <message>
         <source>Modelled</source>
         <translation type="unfinished">Nachgebildet</translation>
-    </message>
-    <message>
-        <source>Left out</source>
-        <translation type="unfinished">Weggelassen</translation>
     </message>
     <message>
         <source>Failures</source>
@@ -6157,10 +5641,6 @@
         <translation type="unfinished">Metall tat</translation>
     </message>
     <message>
-        <source>claim</source>
-        <translation type="unfinished">Aussage</translation>
-    </message>
-    <message>
         <source>lattice</source>
         <translation type="unfinished">Gitter</translation>
     </message>
@@ -6179,22 +5659,6 @@
     <message>
         <source>verdict</source>
         <translation type="unfinished">Urteil</translation>
-    </message>
-    <message>
-        <source>date</source>
-        <translation type="unfinished">Datum</translation>
-    </message>
-    <message>
-        <source>plan</source>
-        <translation type="unfinished">Plan</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation type="unfinished">Notiz</translation>
-    </message>
-    <message>
-        <source>Spread</source>
-        <translation type="unfinished">Spreizen</translation>
     </message>
     <message>
         <source>Squeeze</source>
@@ -6437,14 +5901,6 @@
         <translation type="unfinished">Klingenkraft</translation>
     </message>
     <message>
-        <source>the front</source>
-        <translation type="unfinished">vorn</translation>
-    </message>
-    <message>
-        <source>the rear</source>
-        <translation type="unfinished">hinten</translation>
-    </message>
-    <message>
         <source>Cut above the foot</source>
         <translation type="unfinished">Schnitt über dem Fuß</translation>
     </message>
@@ -6629,10 +6085,6 @@
         <translation type="unfinished">kann nicht geschrieben werden ({why})</translation>
     </message>
     <message>
-        <source>Not run yet</source>
-        <translation type="unfinished">Noch nicht ausgeführt</translation>
-    </message>
-    <message>
         <source>Nothing differs that the metal feels</source>
         <translation type="unfinished">Nichts ist anders, was das Metall merkt</translation>
     </message>
@@ -6655,14 +6107,6 @@
     <message>
         <source>Both begin from the same metal: {after}, {hash}</source>
         <translation type="unfinished">Beide beginnen am selben Metall: {after}, {hash}</translation>
-    </message>
-    <message>
-        <source>In words alone: {text}</source>
-        <translation type="unfinished">Nur in Worten: {text}</translation>
-    </message>
-    <message>
-        <source>Changed from: {what}</source>
-        <translation type="unfinished">Geändert von: {what}</translation>
     </message>
     <message>
         <source>full speed</source>
@@ -6707,14 +6151,6 @@
     <message>
         <source>This run: {what}</source>
         <translation type="unfinished">Diese Rechnung: {what}</translation>
-    </message>
-    <message>
-        <source>one question was not graded: the model is not settled there</source>
-        <translation type="unfinished">eine Frage wurde nicht bewertet: das Modell ist dort nicht gesichert</translation>
-    </message>
-    <message>
-        <source>{n} questions were not graded: the model is not settled there</source>
-        <translation type="unfinished">{n} Fragen wurden nicht bewertet: das Modell ist dort nicht gesichert</translation>
     </message>
     <message>
         <source>{few} not graded: the model is not settled there</source>
@@ -6769,10 +6205,6 @@
         <translation type="unfinished">{text}, sein Ende</translation>
     </message>
     <message>
-        <source>What will happen? {text}</source>
-        <translation type="unfinished">Was wird geschehen? {text}</translation>
-    </message>
-    <message>
         <source>What will happen?</source>
         <translation type="unfinished">Was wird geschehen?</translation>
     </message>
@@ -6803,10 +6235,6 @@
     <message>
         <source>on its side, on no blocks in this plan</source>
         <translation type="unfinished">auf der Seite, in diesem Plan nicht unterbaut</translation>
-    </message>
-    <message>
-        <source>One of {n} ready plans of “{text}”</source>
-        <translation type="unfinished">Einer von {n} fertigen Plänen zu „{text}“</translation>
     </message>
     <message>
         <source>on its wheels alone in this plan</source>
@@ -6929,24 +6357,12 @@
         <translation type="unfinished">Brustkorb</translation>
     </message>
     <message>
-        <source>trunk</source>
-        <translation type="unfinished">Rumpf</translation>
-    </message>
-    <message>
         <source>shoulder</source>
         <translation type="unfinished">Schulter</translation>
     </message>
     <message>
-        <source>head and neck</source>
-        <translation type="unfinished">Kopf und Hals</translation>
-    </message>
-    <message>
         <source>arm</source>
         <translation type="unfinished">Arm</translation>
-    </message>
-    <message>
-        <source>upper arm</source>
-        <translation type="unfinished">Oberarm</translation>
     </message>
     <message>
         <source>knee</source>
@@ -7039,10 +6455,6 @@
     <message>
         <source>the belt</source>
         <translation type="unfinished">der Brüstung</translation>
-    </message>
-    <message>
-        <source>Tip two stands on the pillar's edge, across the gap</source>
-        <translation type="unfinished">Spitze zwei steht an der Säulenkante, jenseits des Spalts</translation>
     </message>
     <message>
         <source>Tip two stands on the ground</source>
@@ -7185,14 +6597,6 @@
         <translation type="unfinished">bevor etwas anderes nachgab</translation>
     </message>
     <message>
-        <source>It went {length} outward</source>
-        <translation type="unfinished">Sie ging {length} nach außen</translation>
-    </message>
-    <message>
-        <source>It went {length} inward</source>
-        <translation type="unfinished">Sie ging {length} nach innen</translation>
-    </message>
-    <message>
         <source>It went {length} {way}</source>
         <translation type="unfinished">Sie ging {length} {way}</translation>
     </message>
@@ -7217,10 +6621,6 @@
         <translation type="unfinished">beides zusammen lesen</translation>
     </message>
     <message>
-        <source>Not settled: some steps did not come to rest. As far as it went: {text}</source>
-        <translation type="unfinished">Nicht gesichert: Einige Schritte kamen nicht zur Ruhe. So weit es ging: {text}</translation>
-    </message>
-    <message>
         <source>As far as it went: {text}</source>
         <translation type="unfinished">So weit es ging: {text}</translation>
     </message>
@@ -7241,16 +6641,8 @@
         <translation type="unfinished">Ansehen</translation>
     </message>
     <message>
-        <source>Before the plan: how it was wrecked</source>
-        <translation type="unfinished">Vor dem Plan: wie es beschädigt wurde</translation>
-    </message>
-    <message>
         <source>Before the plan: a saved start</source>
         <translation type="unfinished">Vor dem Plan: ein gespeicherter Anfang</translation>
-    </message>
-    <message>
-        <source>Before the plan: {text}</source>
-        <translation type="unfinished">Vor dem Plan: {text}</translation>
     </message>
     <message>
         <source>Before the plan</source>
@@ -7287,10 +6679,6 @@
     <message>
         <source>Went in {length}</source>
         <translation type="unfinished">{length} hineingegangen</translation>
-    </message>
-    <message>
-        <source>Running the plan many times: {text}. Esc stops it</source>
-        <translation type="unfinished">Der Plan wird viele Male gerechnet: {text}. Esc hält an</translation>
     </message>
     <message>
         <source>Running the plan many times: {text}</source>
@@ -7339,10 +6727,6 @@
     <message>
         <source>many runs</source>
         <translation type="unfinished">viele Rechnungen</translation>
-    </message>
-    <message>
-        <source>outcome map</source>
-        <translation type="unfinished">Ergebniskarte</translation>
     </message>
     <message>
         <source>The checks could not be started: {text}</source>
@@ -7501,10 +6885,6 @@
         <translation type="unfinished">Einen Plan öffnen</translation>
     </message>
     <message>
-        <source>Save the plan</source>
-        <translation type="unfinished">Den Plan speichern</translation>
-    </message>
-    <message>
         <source>Save the metal of this moment</source>
         <translation type="unfinished">Das Metall dieses Moments speichern</translation>
     </message>
@@ -7605,10 +6985,6 @@
         <translation type="unfinished">Erst den Plan ausführen</translation>
     </message>
     <message>
-        <source>In force. The rules before them lie in {name}</source>
-        <translation type="unfinished">In Kraft. Die Regeln davor liegen in {name}</translation>
-    </message>
-    <message>
         <source>The rules before them lie in {name}</source>
         <translation type="unfinished">Die Regeln davor liegen in {name}</translation>
     </message>
@@ -7631,14 +7007,6 @@
     <message>
         <source>Not put in force</source>
         <translation type="unfinished">Nicht in Kraft gesetzt</translation>
-    </message>
-    <message>
-        <source>Not put in force: {text}</source>
-        <translation type="unfinished">Nicht in Kraft gesetzt: {text}</translation>
-    </message>
-    <message>
-        <source>The program met a fault; what you did is kept. Help, What happened in the program, has a report</source>
-        <translation type="unfinished">Das Programm traf auf einen Fehler; was Sie taten, ist aufbewahrt. Hilfe, Was im Programm geschah, hat einen Bericht</translation>
     </message>
     <message>
         <source>The program met a fault</source>
@@ -7693,10 +7061,6 @@
         <translation type="unfinished">Was sich ändert: {a}; {b}</translation>
     </message>
     <message>
-        <source>Outcome map: {text}</source>
-        <translation type="unfinished">Ergebniskarte: {text}</translation>
-    </message>
-    <message>
         <source>Added: {what}</source>
         <translation type="unfinished">Angefügt: {what}</translation>
     </message>
@@ -7749,20 +7113,12 @@
         <translation type="unfinished">Geht weiter über {what}</translation>
     </message>
     <message>
-        <source>A prediction is open: nothing of the outcome is shown. Lock it (L)</source>
-        <translation type="unfinished">Eine Vorhersage ist offen: vom Ergebnis wird nichts gezeigt. Festlegen (L)</translation>
-    </message>
-    <message>
         <source>A prediction is open: nothing of the outcome is shown</source>
         <translation type="unfinished">Eine Vorhersage ist offen: vom Ergebnis wird nichts gezeigt</translation>
     </message>
     <message>
         <source>Lock it (L)</source>
         <translation type="unfinished">Festlegen (L)</translation>
-    </message>
-    <message>
-        <source>The prediction is locked. Run the push (Return), then compare (R)</source>
-        <translation type="unfinished">Die Vorhersage ist festgelegt. Den Druck ausführen (Eingabe), dann vergleichen (R)</translation>
     </message>
     <message>
         <source>The prediction is locked</source>
@@ -7885,10 +7241,6 @@
         <translation type="unfinished">Neuer Plan</translation>
     </message>
     <message>
-        <source>Something went wrong inside the program; your plan is untouched. The report says where</source>
-        <translation type="unfinished">Im Programm ging etwas schief; Ihr Plan ist unberührt. Der Bericht sagt, wo</translation>
-    </message>
-    <message>
         <source>Something went wrong inside the program</source>
         <translation type="unfinished">Im Programm ging etwas schief</translation>
     </message>
@@ -7909,20 +7261,12 @@
         <translation type="unfinished">Hilfe, Läuft es hier: sagt, was hilft</translation>
     </message>
     <message>
-        <source>No window can draw in three dimensions here, so the stage shows still pictures; all else works as it does. {text}</source>
-        <translation type="unfinished">Hier kann kein Fenster dreidimensional zeichnen, darum zeigt die Bühne Standbilder; alles andere geht wie sonst. {text}</translation>
-    </message>
-    <message>
         <source>No window can draw in three dimensions here, so the stage shows still pictures</source>
         <translation type="unfinished">Hier kann kein Fenster dreidimensional zeichnen, darum zeigt die Bühne Standbilder</translation>
     </message>
     <message>
         <source>all else works as it does</source>
         <translation type="unfinished">alles andere geht wie sonst</translation>
-    </message>
-    <message>
-        <source>Nothing can be drawn in three dimensions here. Section, ladder, work, force and sentence work as they do. {text}</source>
-        <translation type="unfinished">Hier lässt sich nichts dreidimensional zeichnen. Schnitt, Leiter, Arbeit, Kraft und Satz gehen wie sonst. {text}</translation>
     </message>
     <message>
         <source>Nothing can be drawn in three dimensions here</source>
@@ -7943,10 +7287,6 @@
     <message>
         <source>Tip one: {seat}. Tip two: {other}</source>
         <translation type="unfinished">Spitze eins: {seat}. Spitze zwei: {other}</translation>
-    </message>
-    <message>
-        <source>Next: tip one: {text}</source>
-        <translation type="unfinished">Als Nächstes: Spitze eins: {text}</translation>
     </message>
     <message>
         <source>Next: {text}</source>
@@ -7997,10 +7337,6 @@
         <translation type="unfinished">Zu diesem Schritt gibt es nichts vorherzusagen; einen Druck wählen</translation>
     </message>
     <message>
-        <source>({why}); it holds for this sitting</source>
-        <translation type="unfinished">({why}); sie gilt für diese Sitzung</translation>
-    </message>
-    <message>
         <source>it holds for this sitting</source>
         <translation type="unfinished">sie gilt für diese Sitzung</translation>
     </message>
@@ -8045,10 +7381,6 @@
         <translation type="unfinished">Danach lässt sich keine Wahl mehr ändern, und davor wird vom Ergebnis nichts gezeigt (L)</translation>
     </message>
     <message>
-        <source>Locked at {at}. Run the push (Return) and watch the metal; then compare</source>
-        <translation type="unfinished">Festgelegt um {at}. Den Druck ausführen (Eingabe) und das Metall ansehen; dann vergleichen</translation>
-    </message>
-    <message>
         <source>Locked at {at}</source>
         <translation type="unfinished">Festgelegt um {at}</translation>
     </message>
@@ -8059,10 +7391,6 @@
     <message>
         <source>then compare</source>
         <translation type="unfinished">dann vergleichen</translation>
-    </message>
-    <message>
-        <source>Watch the push to its end; compare when the class is ready</source>
-        <translation type="unfinished">Den Druck bis zum Ende ansehen; vergleichen, wenn die Klasse so weit ist</translation>
     </message>
     <message>
         <source>Watch the push to its end</source>
@@ -8125,24 +7453,8 @@
         <translation type="unfinished">{what} von Punkt {n}</translation>
     </message>
     <message>
-        <source>Opening of point {n}</source>
-        <translation type="unfinished">Öffnung von Punkt {n}</translation>
-    </message>
-    <message>
-        <source>Force of point {n}</source>
-        <translation type="unfinished">Kraft von Punkt {n}</translation>
-    </message>
-    <message>
         <source>Took the {tool}</source>
         <translation type="unfinished">Genommen: {tool}</translation>
-    </message>
-    <message>
-        <source>opening, {unit}</source>
-        <translation type="unfinished">Öffnung, {unit}</translation>
-    </message>
-    <message>
-        <source>force, {unit}</source>
-        <translation type="unfinished">Kraft, {unit}</translation>
     </message>
     <message>
         <source>Hands for: {text}</source>
@@ -8273,10 +7585,6 @@
         <translation type="unfinished">Zeitlupe: mit {pace}</translation>
     </message>
     <message>
-        <source>Played once (Y)</source>
-        <translation type="unfinished">Einmal gespielt (Y)</translation>
-    </message>
-    <message>
         <source>Played {text} (Y)</source>
         <translation type="unfinished">Gespielt: {text} (Y)</translation>
     </message>
@@ -8305,32 +7613,12 @@
         <translation type="unfinished">Der Schnitt wird für Spitzen in einem Spalt an der Türkante gezeichnet</translation>
     </message>
     <message>
-        <source>[ and ], with Shift for more</source>
-        <translation type="unfinished">[ und ], mit Umschalt für mehr</translation>
-    </message>
-    <message>
         <source>{what}: less ({keys})</source>
         <translation type="unfinished">{what}: weniger ({keys})</translation>
     </message>
     <message>
         <source>{what}: more ({keys})</source>
         <translation type="unfinished">{what}: mehr ({keys})</translation>
-    </message>
-    <message>
-        <source>Depth: less ([ and ], with Shift for more)</source>
-        <translation type="unfinished">Tiefe: weniger ([ und ], mit Umschalt für mehr)</translation>
-    </message>
-    <message>
-        <source>Depth: more ([ and ], with Shift for more)</source>
-        <translation type="unfinished">Tiefe: mehr ([ und ], mit Umschalt für mehr)</translation>
-    </message>
-    <message>
-        <source>Tilt: less (, and .)</source>
-        <translation type="unfinished">Neigung: weniger (, und .)</translation>
-    </message>
-    <message>
-        <source>Tilt: more (, and .)</source>
-        <translation type="unfinished">Neigung: mehr (, und .)</translation>
     </message>
     <message>
         <source>Where the section plane stands</source>
@@ -8413,26 +7701,6 @@
         <translation type="unfinished">{length} zum Insassen</translation>
     </message>
     <message>
-        <source>outer skin and {part}</source>
-        <translation type="unfinished">Außenhaut und {part}</translation>
-    </message>
-    <message>
-        <source>Left: {text}</source>
-        <translation type="unfinished">Links: {text}</translation>
-    </message>
-    <message>
-        <source>Right: {text}</source>
-        <translation type="unfinished">Rechts: {text}</translation>
-    </message>
-    <message>
-        <source>Undo: {text}</source>
-        <translation type="unfinished">Rückgängig: {text}</translation>
-    </message>
-    <message>
-        <source>Redo: {text}</source>
-        <translation type="unfinished">Wiederholen: {text}</translation>
-    </message>
-    <message>
         <source>{text} – Hemline</source>
         <translation type="unfinished">{text} – Hemline</translation>
     </message>
@@ -8459,10 +7727,6 @@
     <message>
         <source>Not settled, and not graded. {why} This run: {what}</source>
         <translation type="unfinished">Nicht gesichert und nicht bewertet. {why} Diese Rechnung: {what}</translation>
-    </message>
-    <message>
-        <source>word</source>
-        <translation type="unfinished">Wort</translation>
     </message>
     <message>
         <source>means</source>
@@ -8493,16 +7757,8 @@
         <translation type="unfinished">Rettungszylinder</translation>
     </message>
     <message>
-        <source>depth</source>
-        <translation type="unfinished">Tiefe</translation>
-    </message>
-    <message>
         <source>gap</source>
         <translation type="unfinished">Spalt</translation>
-    </message>
-    <message>
-        <source>spread</source>
-        <translation type="unfinished">Spreizen</translation>
     </message>
     <message>
         <source>squeeze</source>
@@ -8729,10 +7985,6 @@
         <translation type="unfinished">Bei der ersten Handbreit offener Kante halten. Die Spitzen tiefer setzen, hinter die innere Biegung</translation>
     </message>
     <message>
-        <source>A weld of the seam breaks</source>
-        <translation type="unfinished">Ein Schweißpunkt der Naht reißt</translation>
-    </message>
-    <message>
         <source>The skin comes off its flange in steps, leaving round buttons or holes</source>
         <translation type="unfinished">Die Außenhaut löst sich stufenweise vom Flansch und lässt runde Knöpfe oder Löcher</translation>
     </message>
@@ -8763,10 +8015,6 @@
     <message>
         <source>Stop at once. Cover the edge. Take a deeper or wider bite, or change to the cutter</source>
         <translation type="unfinished">Sofort halten. Die Kante abdecken. Tiefer oder breiter ansetzen oder zur Schere wechseln</translation>
-    </message>
-    <message>
-        <source>A tip cuts through the sheet</source>
-        <translation type="unfinished">Eine Spitze schneidet durch das Blech</translation>
     </message>
     <message>
         <source>The tip sinks into the metal instead of moving it</source>
@@ -8825,10 +8073,6 @@
         <translation type="unfinished">Halten, wenn er heraus ist; die Tür halten</translation>
     </message>
     <message>
-        <source>A hinge lets go</source>
-        <translation type="unfinished">Ein Scharnier gibt frei</translation>
-    </message>
-    <message>
         <source>The front edge of the door moves on its own; the door sags</source>
         <translation type="unfinished">Die Vorderkante der Tür bewegt sich für sich; die Tür sackt ab</translation>
     </message>
@@ -8843,10 +8087,6 @@
     <message>
         <source>Stop. Support the door before the next move; the other hinge carries it all</source>
         <translation type="unfinished">Halt. Die Tür vor dem nächsten Schritt stützen; das andere Scharnier trägt alles</translation>
-    </message>
-    <message>
-        <source>A foot of the bar lets go</source>
-        <translation type="unfinished">Ein Fuß des Trägers gibt frei</translation>
     </message>
     <message>
         <source>The middle of the door jumps; the bar's end shows</source>
@@ -8903,10 +8143,6 @@
     <message>
         <source>Stop. Everybody clear. Start again with a new gap</source>
         <translation type="unfinished">Halt. Alle weg. Mit einem neuen Spalt von vorn beginnen</translation>
-    </message>
-    <message>
-        <source>The tool stalls</source>
-        <translation type="unfinished">Das Gerät bleibt stehen</translation>
     </message>
     <message>
         <source>Nothing moves on either side</source>
@@ -9181,20 +8417,8 @@
         <translation type="unfinished">Was diese Lektion nicht sagt</translation>
     </message>
     <message>
-        <source>Notes</source>
-        <translation type="unfinished">Notizen</translation>
-    </message>
-    <message>
         <source>Word</source>
         <translation type="unfinished">Wort</translation>
-    </message>
-    <message>
-        <source>Means</source>
-        <translation type="unfinished">Bedeutet</translation>
-    </message>
-    <message>
-        <source>Also called</source>
-        <translation type="unfinished">Heißt auch</translation>
     </message>
     <message>
         <source>Seat number (no name)</source>
@@ -9217,20 +8441,8 @@
         <translation type="unfinished">Das Modell hat keine der Fragen gesichert</translation>
     </message>
     <message>
-        <source>{title}: the key</source>
-        <translation type="unfinished">{title}: die Lösung</translation>
-    </message>
-    <message>
         <source>For the teacher. It is what the runs themselves say</source>
         <translation type="unfinished">Für die Lehrkraft. Es ist, was die Rechnungen selbst sagen</translation>
-    </message>
-    <message>
-        <source>One question is left out: the model is not settled there. Show them and talk</source>
-        <translation type="unfinished">Eine Frage ist weggelassen: das Modell ist dort nicht gesichert. Zeigen und besprechen</translation>
-    </message>
-    <message>
-        <source>{n} questions are left out: the model is not settled there. Show them and talk</source>
-        <translation type="unfinished">{n} Fragen sind weggelassen: das Modell ist dort nicht gesichert. Zeigen und besprechen</translation>
     </message>
     <message>
         <source>{few} left out: the model is not settled there</source>
@@ -9291,10 +8503,6 @@
     <message>
         <source>nothing</source>
         <translation type="unfinished">nichts</translation>
-    </message>
-    <message>
-        <source>Hemline, model {n}</source>
-        <translation type="unfinished">Hemline, Modell {n}</translation>
     </message>
     <message>
         <source>First to give</source>
@@ -9525,10 +8733,6 @@
         <translation type="unfinished">Normen</translation>
     </message>
     <message>
-        <source>Written</source>
-        <translation type="unfinished">Geschrieben</translation>
-    </message>
-    <message>
         <source>{author}, {date}; licence {licence}</source>
         <translation type="unfinished">{author}, {date}; Lizenz {licence}</translation>
     </message>
@@ -9555,10 +8759,6 @@
     <message>
         <source>To have read</source>
         <translation type="unfinished">Zu lesen</translation>
-    </message>
-    <message>
-        <source>Model card: what this is, and who says so</source>
-        <translation type="unfinished">Modellblatt: was dies ist, und wer es sagt</translation>
     </message>
     <message>
         <source>What is modelled</source>
@@ -9729,10 +8929,6 @@
         <translation type="unfinished">steht auf dem Boden</translation>
     </message>
     <message>
-        <source>caution</source>
-        <translation type="unfinished">Vorsicht</translation>
-    </message>
-    <message>
         <source>The section is drawn for tips in a gap at the door's edge.</source>
         <translation type="unfinished">Der Schnitt wird für Spitzen in einem Spalt an der Türkante gezeichnet.</translation>
     </message>
@@ -9901,14 +9097,6 @@
         <translation type="unfinished">Ansehen</translation>
     </message>
     <message>
-        <source>Look at: {title}</source>
-        <translation type="unfinished">Ansehen: {title}</translation>
-    </message>
-    <message>
-        <source>Lesson: {title}</source>
-        <translation type="unfinished">Lektion: {title}</translation>
-    </message>
-    <message>
         <source>{name}: the kept results are missing or of another plan or model version; run them again</source>
         <translation type="unfinished">{name}: Die aufbewahrten Ergebnisse fehlen oder gehören zu anderem Plan oder anderer Modellversion; neu ausführen</translation>
     </message>
@@ -10001,10 +9189,6 @@
         <translation type="unfinished">mittlere Säule</translation>
     </message>
     <message>
-        <source>occupant: {part}</source>
-        <translation type="unfinished">Insasse: {part}</translation>
-    </message>
-    <message>
         <source>{energy} sprung</source>
         <translation type="unfinished">{energy} gefedert</translation>
     </message>
@@ -10035,10 +9219,6 @@
     <message>
         <source>Practical assessment is separate</source>
         <translation type="unfinished">Die praktische Prüfung ist davon getrennt</translation>
-    </message>
-    <message>
-        <source>True scale.</source>
-        <translation type="unfinished">Wahrer Maßstab.</translation>
     </message>
     <message>
         <source>Step {n}, {phase}</source>
@@ -10171,6 +9351,30 @@
     <message>
         <source>rocker tearing</source>
         <translation type="unfinished">Schweller reißt</translation>
+    </message>
+    <message>
+        <source>One of {n} ready plans of “{title}”</source>
+        <translation type="unfinished">Einer von {n} fertigen Plänen zu „{title}“</translation>
+    </message>
+    <message>
+        <source>Save the plan as</source>
+        <translation type="unfinished">Den Plan speichern unter</translation>
+    </message>
+    <message>
+        <source>Matching pictures from a list</source>
+        <translation type="unfinished">Zueinander passende Bilder nach einer Liste</translation>
+    </message>
+    <message>
+        <source>Sheets of lesson or plan: print, PDF</source>
+        <translation type="unfinished">Blätter zu Lektion oder Plan: drucken, PDF</translation>
+    </message>
+    <message>
+        <source>Find an action by its words</source>
+        <translation type="unfinished">Eine Aktion mit Wörtern finden</translation>
+    </message>
+    <message>
+        <source>Save a picture of the stage</source>
+        <translation type="unfinished">Ein Bild der Bühne speichern</translation>
     </message>
 </context>
 <context>

@@ -6,7 +6,7 @@ import pytest
 
 pytest.importorskip("PySide6")
 
-from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy
+from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QPushButton, QSizePolicy
 
 from ui.app import App, prepare_application
 from ui.state import tongue
@@ -18,7 +18,7 @@ def qapp():
 
 
 def cut(window):
-    """Return the words of labels and buttons that have less room than they need [px needed, px there]."""
+    """Return the words of labels, buttons and boxes with less room than they need [px needed, there]."""
     found = []
     for part in [*window.findChildren(QLabel), *window.findChildren(QPushButton)]:
         if not part.isVisible() or not part.text():
@@ -39,6 +39,11 @@ def cut(window):
         room = min(room, right - part.mapTo(window, part.rect().topLeft()).x() + 1)
         if need > room + 1:
             found.append((part.text(), need, room))
+    for box in window.findChildren(QAbstractSpinBox):
+        line = box.lineEdit()
+        need, room = line.fontMetrics().horizontalAdvance(line.text()), line.contentsRect().width() - 4
+        if box.isVisible() and need > room:
+            found.append((line.text(), need, room))
     return found
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
@@ -67,7 +68,7 @@ class ReadingPanel(QWidget):
         for made in (self._room_plot, self._exit_plot):
             made.place_wished.connect(self.place_wished)
         self._look = Look()
-        self._titles: list[QLabel] = []
+        self._heads: list[tuple[QLabel, QWidget | None]] = []
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
@@ -125,7 +126,7 @@ class ReadingPanel(QWidget):
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(GRID // 2)
         inside.addWidget(line())
-        self._titles.append(title)
+        self._heads.append((title, number))
         title.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         head = QHBoxLayout()
         head.addWidget(title, 1)
@@ -140,8 +141,21 @@ class ReadingPanel(QWidget):
     def set_look(self, look: Look) -> None:
         """Take on another look (the parts below do so themselves)."""
         self._look = look
-        for title in self._titles:  # at large type a heading and its number no longer fit beside each other
-            title.setWordWrap(look.scale >= WRAPPED_FROM)
+        self._fit_heads()
+
+    def _fit_heads(self) -> None:
+        """Wrap a heading that does not fit beside its number: at large type, or where either is long."""
+        room = self.width() - 6 * GRID
+        for title, number in self._heads:
+            need = title.fontMetrics().horizontalAdvance(title.text())
+            if isinstance(number, QLabel) and number.text():
+                need += number.fontMetrics().horizontalAdvance(number.text())
+            title.setWordWrap(self._look.scale >= WRAPPED_FROM or need > room)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the headings to another width."""
+        super().resizeEvent(event)
+        self._fit_heads()
 
     def set_room(self, height: float) -> None:
         """Fit a window of a height [px at scale 1]: larger type where it is tall, fewer rows where low."""
@@ -171,6 +185,7 @@ class ReadingPanel(QWidget):
         self._show_curve()
         self._still.setVisible(not (shut or moved or self.ladder.tells or self.ledger.tells))
         self._work.setText(_work_words(reading, units))
+        self._fit_heads()
         self._clearance.setText(_clearance_words(reading, units))
         self._edges.setText(edges_words(reading.sharp_edges))
         self._edges.setVisible(bool(reading.sharp_edges))
@@ -214,6 +229,7 @@ class ReadingPanel(QWidget):
         elif room is not None:
             self._force.setText(f"Room to the person, {unit}" if curve == ROOM else f"Exit width, {unit}")
             self._now.setText(room.room_words(units) if curve == ROOM else room.exit_words(units))
+        self._fit_heads()
 
 
 def _work_words(reading: Reading, units: Units) -> str:

@@ -11,6 +11,7 @@ from sim.plan import Plan
 from sim.results import LIMITS_LINE, MODEL_VERSION
 from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
+from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS
 from ui.state.wording import in_units
 
@@ -29,10 +30,10 @@ TRUE_SCALE = "True scale"
 
 
 def caption(plan: Plan, words: str, sentence: str, plan_sha256: str) -> str:
-    """Return a picture's caption: words, what happened, and what it is not."""
+    """Return a picture's caption in the language spoken: words, what happened, and what it is not."""
     parts = [words or plan.title, sentence, f"{TRUE_SCALE}. {LIMITS_LINE}."]
     parts.append(f"Plan {plan_sha256[:12]}, model version {MODEL_VERSION}.")
-    return " ".join(_sentence(part) for part in parts if part)
+    return " ".join(_sentence(tr(part)) for part in parts if part)
 
 
 def _sentence(words: str) -> str:
@@ -48,7 +49,7 @@ def alt_text(
     colours: str,
     units: Units = Units.METRIC,
 ) -> str:
-    """Return a picture in words.
+    """Return a picture in words, in the language spoken.
 
     Parameters
     ----------
@@ -67,4 +68,5 @@ def alt_text(
         said = ""
     room = f"From the metal to the occupant it is {length_text(frame.clearance.distance_m, units)}."
     tone = "" if colours == "material" else f"The colours show: {COLOUR_WORDS[colours].lower()}."
-    return in_units(" ".join(part for part in (begin, what, now, said, room, tone) if part), units)
+    parts = (part for part in (begin, what, now, said, room, tone) if part)
+    return " ".join(tr(in_units(part, units)) for part in parts)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ui.state.lesson import FIGURE
 from ui.state.lesson_walk import LessonWalk
 from ui.state.signs import hazards
-from ui.state.tongue import own, with_english
+from ui.state.tongue import own, tr, with_english
 
 NOTES_WAIT = "The notes wait until prediction and outcome are compared; F7 shows them in their own window."
 NOTES_HELD = "What came out stands here once the push has been run; F7 shows it in its own window."
@@ -25,11 +25,11 @@ def notes_of(walk: LessonWalk, *, to_come: bool, unspoken: bool) -> str:
         return NOTES_WAIT
     lines = step.notes.splitlines()
     told = [line for line in lines if not (to_come and FIGURE.search(line))]
-    held = [NOTES_HELD] if told != lines else []
+    held = [tr(NOTES_HELD)] if told != lines else []
     notes = "\n".join(filter(None, (own(walk.fill("\n".join(told))), *held)))
     named = [
         with_english(f"{name.capitalize()}: {hazards()[name]}")
         for name in lesson.hazards
         if name in hazards()
     ]
-    return "\n\n".join((notes, "Hazards to name:", *named)) if walk.position == 0 and named else notes
+    return "\n\n".join((notes, tr("Hazards to name:"), *named)) if walk.position == 0 and named else notes

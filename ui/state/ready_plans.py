@@ -9,6 +9,8 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
+from ui.state.tongue import own, tr
+
 ACTION = "plan_"
 """What the name of an action begins with that shows a ready plan; the file's name follows."""
 SINGLE = "Single plans"
@@ -61,7 +63,8 @@ def told(name: str) -> str:
     group = group_of(name)
     if not group.words:
         return ""
-    return f"One of {len(group.plans)} ready plans of \u201c{group.title}\u201d. {group.words}"
+    one_of = tr(f"One of {len(group.plans)} ready plans of \u201c{group.title}\u201d.")
+    return own(f"{one_of} {tr(group.words)}")
 
 
 def _assets() -> Path:

@@ -14,6 +14,8 @@ from importlib import resources
 from ui.state.phrases import AS_IT_IS, FIELD, FORMS, Phrases
 
 ENGLISH = "en"
+VARIABLE = "HEMLINE_LANGUAGE"
+"""What tells a process of the window's own which language its captions have."""
 TONGUES: dict[str, str] = {
     ENGLISH: "English",
     "de": "Deutsch (Entwurf, nicht gepr\u00fcft: draft, not reviewed)",
@@ -27,6 +29,7 @@ words; what is put together while it runs. Where two say a word, the later one i
 DECIMAL_MARKS = {"de": ","}
 """What stands between a number's whole and its decimals, where that is not a point."""
 _DECIMAL = re.compile(r"(?<![\w./])(?<![A-Za-z]-)(?<![A-Za-z]\d-)(\d+)\.(\d+)(?!\d|\.\w|/\w)")
+_PER_CENT = re.compile(r"(?<=\d)%")
 _NO_DECIMAL = re.compile(
     r"\b(?:CFR|ISO|EN|OpenGL|GL|Mesa|LLVM|VTK|Qt|Python|PySide6|PyVista|numpy|numba|Hemline) [\w./-]*\d"
 )
@@ -110,6 +113,7 @@ def _with_mark(text: str, mark: str) -> str:
 def _line_with_mark(line: str, mark: str) -> str:
     if is_told(line) or FIELD.search(line):
         return line
+    line = _PER_CENT.sub("\u00a0%", line)
     kept = [found.span() for found in _NO_DECIMAL.finditer(line)]
     return _DECIMAL.sub(
         lambda found: (
