@@ -2604,5 +2604,9 @@
         <source>, and .</source>
         <translation type="unfinished">, und .</translation>
     </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished">Titel</translation>
+    </message>
 </context>
 </TS>

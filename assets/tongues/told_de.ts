@@ -9376,6 +9376,10 @@
         <source>Save a picture of the stage</source>
         <translation type="unfinished">Ein Bild der Bühne speichern</translation>
     </message>
+    <message>
+        <source>Picture saved: {path}</source>
+        <translation type="unfinished">Bild gespeichert: {path}</translation>
+    </message>
 </context>
 <context>
     <name>nominative</name>
