@@ -2604,9 +2604,5 @@
         <source>, and .</source>
         <translation type="unfinished">, und .</translation>
     </message>
-    <message>
-        <source>Title</source>
-        <translation type="unfinished">Titel</translation>
-    </message>
 </context>
 </TS>
