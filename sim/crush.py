@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.engaged import Start
-from sim.increment import Point, Stepper
+from sim.increment import ON_GRID_M, Point, Stepper, grid_m
 from sim.model import DoorModel
 from sim.move_words import SHAPE_WORDS
 from sim.network import Network
@@ -162,16 +162,14 @@ def increments(
     press: ReadyCrush, stepper: Stepper, start: Point, stopping: Callable[[], bool]
 ) -> Iterator[tuple[int, Point]]:
     """Yield each increment of the grid by its number, and between them each place where something let go."""
-    point, count = start, max(1, math.ceil(press.limit_m / CRUSH_STEP_M - 1.0e-9))
-    grid = 0
-    while grid < count and not stopping():
-        target = min((grid + 1) * CRUSH_STEP_M, press.limit_m)
+    point, grid = start, grid_m(press.limit_m, CRUSH_STEP_M)
+    reached = 0
+    while reached < len(grid) and not stopping():
         taken = stepper.tally.iterations
-        point = stepper.advance(point, target)
-        grid += point.travel_m >= target - 1.0e-12
-        stepper.tally.increments += 1
-        point = replace(point, iterations=stepper.tally.iterations - taken)
-        yield grid, point
+        point = stepper.advance(point, grid[reached])
+        reached += point.travel_m >= grid[reached] - ON_GRID_M
+        point = stepper.counted(point, taken)
+        yield reached, point
 
 
 def drawn_back(stepper: Stepper, held: Point) -> Point:

@@ -22,7 +22,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sim.ledger import spent
-from sim.newton import equilibrate
 from sim.state import Evaluation, Load
 from sim.surround import GRAVITY_M_S2
 from sim.weight import node_mass_kg
@@ -75,10 +74,7 @@ def settle(stepper: Stepper, point: Point) -> Iterator[Settled]:
         point = replace(point, state=stepper.look(point.state))
         drag = mass * GRAVITY_M_S2 / free_m
         load = _load(stepper, point, drag)
-        answer = equilibrate(
-            stepper.network, point.state, load, point.state.points, cancelled=stepper.cancelled
-        )
-        stepper.tally.iterations += answer.iteration_count
+        answer = stepper.balanced(point.state, load, point.state.points)
         ev = answer.evaluation
         moved = (
             float(np.abs(ev.points - point.state.points).max()) if np.isfinite(ev.points).all() else np.inf

@@ -14,7 +14,7 @@ from sim import outcome, tearing
 from sim.course import UnderWay
 from sim.crush import drawn_back
 from sim.engaged import Start
-from sim.increment import Point, Stepper, stall_point
+from sim.increment import ON_GRID_M, Point, Stepper, grid_m, stall_point
 from sim.lever import Lever
 from sim.model import DoorModel, Panel
 from sim.network import Drive, Network
@@ -175,16 +175,14 @@ class FlexCourse:
         point = stepper.first_point(rest.state, rest.ledger)
         yield run.emit(point, bar, 0)
         limit = run.move.opening_m
-        count, grid = max(1, math.ceil(limit / STEP_M - 1.0e-9)), 0
-        while grid < count and not run.stopping:
-            target = min((grid + 1) * STEP_M, limit)
+        grid, reached = grid_m(limit, STEP_M), 0
+        while reached < len(grid) and not run.stopping:
             before, taken = point, run.stepper.tally.iterations
-            point, stalled = self._step(before, target)
-            grid += point.travel_m >= target - 1.0e-12
-            run.stepper.tally.increments += 1
-            point = replace(point, iterations=run.stepper.tally.iterations - taken)
+            point, stalled = self._step(before, grid[reached])
+            reached += point.travel_m >= grid[reached] - ON_GRID_M
+            point = run.stepper.counted(point, taken)
             events = self._events(before, point, stalled=stalled)
-            yield run.emit(point, run.push, grid, events, rungs=self._rungs(point))
+            yield run.emit(point, run.push, reached, events, rungs=self._rungs(point))
             if stalled or run.stop_here(events):
                 break
         run.finish(point)

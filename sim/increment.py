@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
@@ -29,6 +30,7 @@ ENERGY_MADE_J = 1.0  # a step that gains more than this counts as failed
 BRANCH_HALVINGS = 20
 RELEASE_TOLERANCE = 0.02  # how close to its limit a tie is let go
 STALL_TOLERANCE = 0.01
+ON_GRID_M = 1.0e-12  # a point this near an increment's end has reached it
 
 
 @dataclass(frozen=True)
@@ -75,6 +77,12 @@ class Tally:
     jumps: int = 0
 
 
+def grid_m(limit_m: float, step_m: float) -> tuple[float, ...]:
+    """Return the travels at which a move's increments end [m]: every ``step_m``, the last at ``limit_m``."""
+    count = max(1, math.ceil(limit_m / step_m - 1.0e-9))
+    return tuple(min((k + 1) * step_m, limit_m) for k in range(count))
+
+
 @dataclass
 class Stepper:
     """Carries a network from one tip position to the next."""
@@ -109,16 +117,21 @@ class Stepper:
         guess: Floats = start.state.points + ratio * (start.state.points - start.before)
         return guess
 
-    def _solve(self, start: Point, travel_m: float) -> Equilibrium:
-        answer = equilibrate(
-            self.network,
-            start.state,
-            self.load(travel_m, start.state),
-            self._guess(start, travel_m),
-            cancelled=self.cancelled,
-        )
+    def balanced(self, state: State, load: Load, guess: Floats) -> Equilibrium:
+        """Return where the metal balances a load, sought from a guess (n, 3) [m]; iterations are counted."""
+        answer = equilibrate(self.network, state, load, guess, cancelled=self.cancelled)
         self.tally.iterations += answer.iteration_count
         return answer
+
+    def counted(self, point: Point, since: int) -> Point:
+        """Return the end of an increment of the grid, counted with its iterations.
+
+        Parameters
+        ----------
+        since : the tally's iterations when it began
+        """
+        self.tally.increments += 1
+        return replace(point, iterations=self.tally.iterations - since)
 
     def accept(
         self, start: Point, travel_m: float, ev: Evaluation, lines: dict[str, float], work: float
@@ -155,7 +168,7 @@ class Stepper:
         state = self.look(start.state)
         if state is not start.state:
             start = replace(start, state=state)
-        answer = self._solve(start, travel_m)
+        answer = self.balanced(start.state, self.load(travel_m, start.state), self._guess(start, travel_m))
         ev = answer.evaluation
         if not answer.converged:
             if depth < HALVINGS:
@@ -263,8 +276,7 @@ class Stepper:
 
     def rested(self, state: State, load: Load) -> tuple[Equilibrium, dict[str, float]]:
         """Return where the metal comes to rest at the same tips, counted, and what that spent [J]."""
-        answer = equilibrate(self.network, state, load, state.points, cancelled=self.cancelled)
-        self.tally.iterations += answer.iteration_count
+        answer = self.balanced(state, load, state.points)
         self.tally.failed += not answer.converged
         return answer, spent(self.network, state, answer.evaluation, load)
 

@@ -16,7 +16,7 @@ from sim.crush import drawn_back
 from sim.cut_place import check_cut
 from sim.cut_plan import Cut, PillarCut
 from sim.engaged import Start
-from sim.increment import Point, Stepper, stall_point
+from sim.increment import ON_GRID_M, Point, Stepper, grid_m, stall_point
 from sim.lookout import due
 from sim.model import DoorModel
 from sim.network import Network
@@ -157,21 +157,19 @@ class CutSpreadCourse:
         run.step(run.model.network.with_drives([self._drive]))
         point = run.stepper.first_point(rest.state, rest.ledger)
         yield self._emit(point, 0, ())
-        count, grid = max(1, math.ceil(move.opening_m / STEP_M - 1.0e-9)), 0
-        while grid < count and not run.stopping:
-            target = min((grid + 1) * STEP_M, move.opening_m)
+        grid, reached = grid_m(move.opening_m, STEP_M), 0
+        while reached < len(grid) and not run.stopping:
             before, taken = point, run.stepper.tally.iterations
-            point, stalled = self._step(before, target)
-            grid += point.travel_m >= target - 1.0e-12
-            run.stepper.tally.increments += 1
-            point = replace(point, iterations=run.stepper.tally.iterations - taken)
+            point, stalled = self._step(before, grid[reached])
+            reached += point.travel_m >= grid[reached] - ON_GRID_M
+            point = run.stepper.counted(point, taken)
             events, ends = self._events(before, point), stalled
             if stalled:
                 events += (self._event("stalled", "tool", point),)
             if self.seat.margin_rad(move.tool, point.travel_m) < 0.0:
                 events += (self._event(SLIPPING, self.seat.lower.part, point), self._event(OFF, "tip", point))
                 point, ends = self._let_go(point), True
-            yield self._emit(point, grid, events)
+            yield self._emit(point, reached, events)
             if ends or run.stop_here(events):
                 break
         run.finish(point)

@@ -14,7 +14,7 @@ from sim import outcome, press_words, tearing
 from sim.course import UnderWay
 from sim.crush import drawn_back
 from sim.engaged import Start
-from sim.increment import Point, Stepper, stall_point
+from sim.increment import ON_GRID_M, Point, Stepper, grid_m, stall_point
 from sim.model import DoorModel
 from sim.network import Network, State
 from sim.pillar_pads import pillar_of
@@ -188,18 +188,16 @@ class PressCourse:
         point = stepper.first_point(state, rest.ledger)
         yield self._emit(point, 0, ())
         limit = min(run.move.extension_m, sum(run.move.ram.stage_m) - hold.out_m)
-        count, grid = max(1, math.ceil(limit / STEP_M - 1.0e-9)), 0
-        while grid < count and not run.stopping:
-            target = min((grid + 1) * STEP_M, limit)
+        grid, reached = grid_m(limit, STEP_M), 0
+        while reached < len(grid) and not run.stopping:
             before, taken = point, run.stepper.tally.iterations
-            point, stalled = self._step(before, target)
-            grid += point.travel_m >= target - 1.0e-12
+            point, stalled = self._step(before, grid[reached])
+            reached += point.travel_m >= grid[reached] - ON_GRID_M
             point, ends, events = self._after(before, point, stalled)
-            if grid == count and limit < run.move.extension_m - SHORT_M:
+            if reached == len(grid) and limit < run.move.extension_m - SHORT_M:
                 events += (self._event(OUT_OF_STROKE, "ram", point),)
-            run.stepper.tally.increments += 1
-            point = replace(point, iterations=run.stepper.tally.iterations - taken)
-            yield self._emit(point, grid, events)
+            point = run.stepper.counted(point, taken)
+            yield self._emit(point, reached, events)
             if ends or run.stop_here(events):
                 break
         run.finish(point)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -13,7 +12,7 @@ from sim import outcome, tearing
 from sim.course import UnderWay
 from sim.creases import crease_words, upper_moved_m
 from sim.grips import just_set
-from sim.increment import Point, Stepper, cut_on, stall_point
+from sim.increment import ON_GRID_M, Point, Stepper, cut_on, stall_point
 from sim.lookout import due
 from sim.model import DoorModel
 from sim.plan import Spread, Squeeze
@@ -90,9 +89,8 @@ class SpreadCourse:
                 run.take(stepper)
                 push = hold.push
             run.push = push
-            reached += point.travel_m >= target - 1.0e-12
-            stepper.tally.increments += 1
-            point = replace(point, iterations=stepper.tally.iterations - taken)
+            reached += point.travel_m >= target - ON_GRID_M
+            point = stepper.counted(point, taken)
             events = self._events(before, point, halt)
             yield run.emit(point, push, reached, events)
             if halt == "stalled" or hold.off or run.stop_here(events):

@@ -11,7 +11,6 @@ from sim.increment import Point, Stepper
 from sim.ledger import spent
 from sim.model import DoorModel
 from sim.network import Network, State
-from sim.newton import equilibrate
 from sim.split import carried_over, shared_load, split
 from sim.tear import Candidate, neck_law, worst_cut
 from sim.torn import part_word
@@ -113,8 +112,7 @@ def open_cut(stepper: Stepper, point: Point, found: Candidate) -> tuple[Stepper,
     trial = replace(stepper, network=network)
     state = carried_over(point.state, old, network, found.node)
     load = trial.load(point.travel_m, state)
-    answer = equilibrate(network, state, load, state.points, cancelled=stepper.cancelled)
-    stepper.tally.iterations += answer.iteration_count
+    answer = trial.balanced(state, load, state.points)
     if not answer.converged:
         return None
     ev = answer.evaluation
