@@ -35,7 +35,7 @@ from sim.checks.pillars import (
     sheet,
     stood,
 )
-from sim.checks.row import CONSERVATION, TEXTBOOK, Row, settling
+from sim.checks.row import CONSERVATION, TEXTBOOK, Row, settling, spacing_word
 from sim.cutting import CutDone, cut
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
@@ -141,7 +141,7 @@ def open_stiffness(spacing_m: float) -> Row:
         1e6 * open_box(spacing_m)[1],
         "mm/kN",
         allowed,
-        spacing=f"{1e3 * spacing_m:g} mm",
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -301,7 +301,7 @@ def released(spacing_m: float) -> Row:
         found.released_j,
         "J",
         0.005,  # the tool's contact, a thousand times as stiff, and the drag while it comes to rest
-        spacing=f"{1e3 * spacing_m:g} mm",
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -316,5 +316,5 @@ def parted_pull(spacing_m: float) -> Row:
         "-",
         1.0e-4,  # five newtons per metre and node of drag on the piece that comes off
         relation="within",
-        spacing=f"{1e3 * spacing_m:g} mm",
+        spacing=spacing_word(spacing_m),
     )

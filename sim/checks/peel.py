@@ -24,7 +24,7 @@ from meshes import lattice
 from meshes.lattice import Lattice
 from sim.bond import bond_law
 from sim.checks import specimens
-from sim.checks.row import CONSERVATION, ITSELF, Row
+from sim.checks.row import CONSERVATION, ITSELF, Row, spacing_word
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.materials import Metal
@@ -222,10 +222,6 @@ def peel(make: Maker, spacing_m: float, metal: Metal, step_m: float = 0.004) -> 
     )
 
 
-def _spacing_word(spacing_m: float) -> str:
-    return f"{1e3 * spacing_m:g} mm"
-
-
 def right_angle_load(spacing_m: float) -> Row:
     """Return the load of peeling a strip off at a right angle, per width."""
     # 5 % on the load, the case's allowance
@@ -236,7 +232,7 @@ def right_angle_load(spacing_m: float) -> Row:
         peel(from_base, spacing_m, ELASTIC).work / 1e3,
         "N/mm",
         0.05,
-        spacing=_spacing_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -249,7 +245,7 @@ def right_angle_seam(spacing_m: float) -> Row:
         peel(from_base, spacing_m, ELASTIC).seam / 1e3,
         "kJ/m\u00b2",
         0.02,
-        spacing=_spacing_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -268,7 +264,7 @@ def folded_load(spacing_m: float) -> Row:
         0.5 * peel(folded_back, spacing_m, ELASTIC).work / 1e3,
         "N/mm",
         0.05,
-        spacing=_spacing_word(spacing_m),
+        spacing=spacing_word(spacing_m),
         known=TIGHT if spacing_m > 0.03 else "",
     )
 
@@ -283,7 +279,7 @@ def t_peel_load(spacing_m: float) -> Row:
         0.5 * peel(from_twin, spacing_m, ELASTIC).work / 1e3,
         "N/mm",
         0.05,
-        spacing=_spacing_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -297,7 +293,7 @@ def halved_load(make: Maker, spacing_m: float) -> Row:
         fine.work / 1e3,
         "kJ/m\u00b2",
         0.05,  # the case's allowance
-        spacing=f"{_spacing_word(spacing_m)} to {_spacing_word(0.5 * spacing_m)}",
+        spacing=f"{spacing_word(spacing_m)} to {spacing_word(0.5 * spacing_m)}",
     )
 
 
@@ -311,7 +307,7 @@ def halved_energy(make: Maker, spacing_m: float) -> Row:
         fine.seam / 1e3,
         "kJ/m\u00b2",
         0.02,  # the case's allowance
-        spacing=f"{_spacing_word(spacing_m)} to {_spacing_word(0.5 * spacing_m)}",
+        spacing=f"{spacing_word(spacing_m)} to {spacing_word(0.5 * spacing_m)}",
     )
 
 
@@ -331,7 +327,7 @@ def plastic_load(yield_pa: float) -> Row:
         peel(from_base, YIELD_SPACING_M, yielding(yield_pa)).work / 1e3,
         "N/mm",
         relation="at least",
-        spacing=_spacing_word(YIELD_SPACING_M),
+        spacing=spacing_word(YIELD_SPACING_M),
     )
 
 
@@ -344,7 +340,7 @@ def plastic_seam(yield_pa: float) -> Row:
         peel(from_base, YIELD_SPACING_M, yielding(yield_pa)).seam / 1e3,
         "kJ/m\u00b2",
         0.02,
-        spacing=_spacing_word(YIELD_SPACING_M),
+        spacing=spacing_word(YIELD_SPACING_M),
     )
 
 
@@ -358,5 +354,5 @@ def plastic_books(yield_pa: float) -> Row:
         (found.seam + found.folding + found.stored) / 1e3,
         "kJ/m\u00b2",
         0.03,  # the case's figure
-        spacing=_spacing_word(YIELD_SPACING_M),
+        spacing=spacing_word(YIELD_SPACING_M),
     )

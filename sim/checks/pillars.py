@@ -21,7 +21,7 @@ from scipy.integrate import quad
 
 from meshes.box import BoxMesh, Cut, build_box
 from sim.checks import specimens
-from sim.checks.row import TEXTBOOK, Row, settling
+from sim.checks.row import TEXTBOOK, Row, settling, spacing_word
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.materials import Metal
@@ -246,10 +246,6 @@ PUSH_SHARES = np.array([0.1, 0.2, 0.3, 0.4, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8
 THIN_METALS = (350.0e6, 1000.0e6)
 
 
-def _word(spacing_m: float) -> str:
-    return f"{1e3 * spacing_m:g} mm"
-
-
 def tip_deflection(spacing_m: float) -> Row:
     """Return the deflection of a tapering pillar under a load at its head."""
     found = tip(spacing_m)
@@ -262,7 +258,7 @@ def tip_deflection(spacing_m: float) -> Row:
         1e6 * found.got,
         "mm/kN",
         allowed,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -282,7 +278,7 @@ def twist(spacing_m: float) -> Row:
         got / 1e3,
         "kN m/rad",
         0.005,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -299,7 +295,7 @@ def plastic_moment(spacing_m: float) -> Row:
         float(found.force_n[-1]) * STOCKY_HEIGHT_M / 1e3,
         "kN m",
         allowed,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -319,5 +315,5 @@ def thin_moment(yield_pa: float, spacing_m: float) -> Row:
         float(found.force_n.max()) * STOCKY_HEIGHT_M / 1e3,
         "kN m",
         0.15,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )

@@ -18,14 +18,23 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.box import BoxMesh
-from meshes.rail import FRONT_END, REAR_END, rail_of_side
+from meshes.rail import rail_of_side
 from meshes.side_shape import SideShape
 from sim.checks import specimens
+from sim.checks.members import (
+    POISSON,
+    SHEAR_PA,
+    across,
+    deflection_m_per_n,
+    drive_on,
+    free_to_slide,
+    held_deflection_m_per_n,
+    lengths_m,
+    pushed,
+    span_m,
+)
 from sim.checks.pillars import effective_moment, first_moments, second_moment
-from sim.checks.row import TEXTBOOK, Row, settling
-from sim.increment import Stepper
-from sim.ledger import Ledger
-from sim.network import Drive, Network
+from sim.checks.row import TEXTBOOK, Row, settling, spacing_word
 from sim.plan import Car
 from sim.rail import rail_structure
 from sim.structure import Structure
@@ -33,12 +42,9 @@ from sim.structure import Structure
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-POISSON = 0.3
 STOCKY_WALL_M = 0.004  # width over wall 12.5, below 1.1 sqrt(E / yield) = 27: it yields before it buckles
 REAL_WALL_M = 0.0015
 YIELD_PA = 350.0e6
-SHARES = np.array([0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0, 4.0])
-"""Travels over about the elastic travel at collapse."""
 COARSE = "two columns of even-strain triangles on a wall of 50 to 60 mm; 20 mm triangles meet it"
 
 
@@ -51,56 +57,36 @@ def box(held: str, wall_m: float, yield_pa: float, spacing_m: float) -> tuple[Bo
     return mesh, replace(structure, sections=(replace(structure.sections[0], metal=steel),))
 
 
-def span_m(mesh: BoxMesh) -> tuple[float, float]:
-    """Return where the rail's free length begins and ends along the car [m]."""
-    x = mesh.surface.points[:, 0]
-    return float(x[mesh.surface.nodes[FRONT_END]].max()), float(x[mesh.surface.nodes[REAR_END]].min())
-
-
 def section_m(mesh: BoxMesh) -> tuple[float, float]:
     """Return depth inboard and height of the rail's section [m]."""
     depth, height = mesh.section_at(float(mesh.cuts[0, 0]))
     return depth, height
 
 
-def across(mesh: BoxMesh, at_m: float) -> tuple[float, Ints, Floats]:
-    """Return the ring nearest to a place: where it is, its side walls' nodes and their shares of a load."""
-    surface = mesh.surface
-    x = surface.points[:, 0]
-    place = float(x[np.abs(x - at_m).argmin()])
-    nodes, shares = [], []
-    for wall in ("outer", "inner"):
-        own = np.intersect1d(np.flatnonzero(np.abs(x - place) < 1e-9), surface.nodes_of((wall,)))
-        own = own[np.argsort(surface.points[own, 2])]
-        nodes.append(own)
-        shares.append(0.5 * specimens.shared(surface.points, own, [1.0, 0.0, 0.0])[:, 0])
-    return place, np.concatenate(nodes), np.concatenate(shares)
+def middle_m(mesh: BoxMesh) -> float:
+    """Return the middle of the rail's free length along the car [m]."""
+    return 0.5 * sum(span_m(mesh))
 
 
 @lru_cache
 def deflection(spacing_m: float) -> Row:
     """Return the middle's deflection of a rail held at both ends."""
     mesh, structure = box("both", REAL_WALL_M, specimens.NO_YIELD_PA, spacing_m)
-    start, end = span_m(mesh)
-    place, nodes, shares = across(mesh, 0.5 * (start + end))
-    force = np.zeros_like(structure.points)
-    force[nodes, 2] = 100.0 * shares
-    moved = specimens.solve(structure, force).moved
+    place, moved = deflection_m_per_n(mesh, structure, middle_m(mesh))
     depth, height = section_m(mesh)
-    a, b, length = place - start, end - place, end - start
     bending = specimens.STEEL_PA * second_moment(depth, height, REAL_WALL_M)
-    shear = specimens.STEEL_PA / (2.0 * (1.0 + POISSON)) * 2.0 * REAL_WALL_M * height
+    shear = SHEAR_PA * 2.0 * REAL_WALL_M * height
     # out of the middle by half a row at most: a^3 b^3 / 3 L^3 and a b / L stand for L^3 / 192 and L / 4
-    expected = (a * b / length) ** 3 / (3.0 * bending) + a * b / length / shear
+    expected = held_deflection_m_per_n(lengths_m(mesh, place), bending, shear)
     # 6 %: as a tapering pillar on its ordinary lattice
     return Row(
         "roof rail held at both ends: middle's deflection per kN",
         TEXTBOOK,
         1e6 * expected,
-        1e6 * float(shares @ moved[nodes, 2]) / 100.0,
+        1e6 * moved,
         "mm/kN",
         0.06,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
         known=COARSE if spacing_m > 0.025 else "",
     )
 
@@ -111,40 +97,29 @@ def deflection_settles() -> Row:
 
 
 @lru_cache
-def pushed(held: str, wall_m: float, way: float, spacing_m: float) -> tuple[Floats, Floats, float]:
+def bent(held: str, wall_m: float, way: float, spacing_m: float) -> tuple[Floats, Floats, float]:
     """Return forces [N] of a rail pushed up in its middle, what is expected, and the gap of the books.
 
     What is expected: plastic load [N], lengths to the front and to the rear end [m], plastic moment [N m].
 
     Parameters
     ----------
-    way : the travel that `SHARES` are of [m]
+    way : the travel that `members.SHARES` are of [m]
     """
     mesh, structure = box(held, wall_m, YIELD_PA, spacing_m)
-    if held == "both":  # free to slide along: held there too it would begin to carry as a rope
-        assert structure.fixed is not None
-        structure.fixed[mesh.surface.nodes[FRONT_END], 0] = False
-    start, end = span_m(mesh)
-    place, nodes, shares = across(mesh, 0.5 * (start + end))
+    if held == "both":
+        free_to_slide(mesh, structure)
+    place, nodes, shares = across(mesh, middle_m(mesh))
     moment = YIELD_PA * first_moments(*section_m(mesh), wall_m)
-    up = np.array([0.0, 0.0, 1.0])
-    drive = Drive(nodes, shares, up, float(up @ (shares @ structure.points[nodes])), 1.0e9)
-    stepper = Stepper(Network(structure, [drive]), specimens.never, viscous_n_per_m=0.0)
-    point = stepper.first_point(stepper.network.initial_state(), Ledger())
-    forces = []
-    for share in SHARES:
-        point = stepper.advance(point, float(share * way))
-        forces.append(float(point.force_n[0]))
-    if stepper.tally.failed:
-        raise specimens.NotSolvedError("an increment of the rail did not converge")
-    a, b = place - start, end - place
+    forces, gap = pushed(structure, [drive_on(structure, nodes, shares, (0.0, 0.0, 1.0))], way)
+    a, b = lengths_m(mesh, place)
     expected = 2.0 * moment * (a + b) / (a * b) if held == "both" else moment / b
-    return np.array(forces), np.array([expected, a, b, moment]), point.ledger.closure_ratio()
+    return forces[:, 0], np.array([expected, a, b, moment]), gap
 
 
 def collapse(spacing_m: float) -> Row:
     """Return the load at which a stocky rail held at both ends folds at three places."""
-    forces, (expected, *_), _ = pushed("both", STOCKY_WALL_M, 0.008, spacing_m)
+    forces, (expected, *_), _ = bent("both", STOCKY_WALL_M, 0.008, spacing_m)
     # 12 %, as a stocky pillar's: the hinges are short, so the metal beside them stops their sideways strain
     # (at most 2 / sqrt(3) in two of the walls), and they lie half a row off the ends
     return Row(
@@ -154,13 +129,13 @@ def collapse(spacing_m: float) -> Row:
         float(forces.max()) / 1e3,
         "kN",
         0.12,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
 def cut_at_front(spacing_m: float) -> Row:
     """Return the load at which a rail of real thickness, cut at its front, folds at its rear joint."""
-    forces, (_, _, lever, _), _ = pushed("rear", REAL_WALL_M, 0.012, spacing_m)
+    forces, (_, _, lever, _), _ = bent("rear", REAL_WALL_M, 0.012, spacing_m)
     mesh = rail_of_side(SideShape())
     # 15 %, as a thin pillar's: Winter's curve was fitted to tests that scatter by as much
     return Row(
@@ -170,10 +145,6 @@ def cut_at_front(spacing_m: float) -> Row:
         float(forces.max()) / 1e3,
         "kN",
         0.15,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
         known=COARSE if spacing_m > 0.025 else "",
     )
-
-
-def _word(spacing_m: float) -> str:
-    return f"{1e3 * spacing_m:g} mm"

@@ -23,16 +23,23 @@ import numpy as np
 from numpy.typing import NDArray
 
 from meshes.box import BoxMesh
-from meshes.rail import FRONT_END, REAR_END
 from meshes.rocker import rocker_of_side
 from meshes.side_shape import SideShape
 from sim.checks import specimens
+from sim.checks.members import (
+    POISSON,
+    SHEAR_PA,
+    across,
+    deflection_m_per_n,
+    drive_on,
+    free_to_slide,
+    held_deflection_m_per_n,
+    lengths_m,
+    pushed,
+)
 from sim.checks.pillars import effective_moment, first_moments, second_moment
-from sim.checks.rails import across
-from sim.checks.row import TEXTBOOK, Row, settling
-from sim.increment import Stepper
-from sim.ledger import Ledger
-from sim.network import Drive, Network
+from sim.checks.row import TEXTBOOK, Row, settling, spacing_word
+from sim.network import Drive
 from sim.plan import Car
 from sim.rocker import rocker_structure
 from sim.structure import Structure
@@ -41,12 +48,8 @@ from sim.whole_side import WholeSide
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
-POISSON = 0.3
 WALL_M, STOCKY_WALL_M, YIELD_PA = 0.0015, 0.006, 350.0e6
 """Of a usual rocker; of one whose walls yield before they buckle (width over wall 25, below 27)."""
-SHEAR_PA = specimens.STEEL_PA / (2.0 * (1.0 + POISSON))
-SHARES = np.array([0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0, 4.0])
-"""Travels over about the elastic travel at collapse."""
 CAR_M, FINE_M = 0.055, 0.0275
 """Spacing of a car's rocker, and half of it."""
 
@@ -58,13 +61,6 @@ def box(wall_m: float, yield_pa: float, spacing_m: float) -> tuple[BoxMesh, Stru
     structure = rocker_structure(car, mesh, 1.0)
     steel = specimens.metal(nu=POISSON, yield_pa=yield_pa)
     return mesh, replace(structure, sections=(replace(structure.sections[0], metal=steel),))
-
-
-def lengths_m(mesh: BoxMesh, place_m: float) -> tuple[float, float]:
-    """Return how far a place on it is from where it is held at its front and at its rear [m]."""
-    x = mesh.surface.points[:, 0]
-    ends = float(x[mesh.surface.nodes[FRONT_END]].max()), float(x[mesh.surface.nodes[REAR_END]].min())
-    return place_m - ends[0], ends[1] - place_m
 
 
 def section_m(mesh: BoxMesh) -> tuple[float, float, float]:
@@ -111,23 +107,19 @@ def turning(mesh: BoxMesh, at_m: float) -> tuple[float, Floats]:
 def deflection(spacing_m: float) -> Row:
     """Return how far a rocker held at both ends goes down under a load at the foot."""
     mesh, structure = box(WALL_M, specimens.NO_YIELD_PA, spacing_m)
-    place, nodes, shares = across(mesh, middle_m())
-    force = np.zeros_like(structure.points)
-    force[nodes, 2] = 100.0 * shares
-    moved = specimens.solve(structure, force).moved
+    place, moved = deflection_m_per_n(mesh, structure, middle_m())
     depth, height, _ = section_m(mesh)
-    a, b = lengths_m(mesh, place)
     second = second_moment(depth, height, WALL_M) + WALL_M * height**3 / 12.0
     bending, shear = specimens.STEEL_PA * second, SHEAR_PA * 3.0 * WALL_M * height
-    expected = (a * b / (a + b)) ** 3 / (3.0 * bending) + a * b / (a + b) / shear
+    expected = held_deflection_m_per_n(lengths_m(mesh, place), bending, shear)
     return Row(
         "rocker held at both ends: deflection at the foot per kN",
         TEXTBOOK,
         1e6 * expected,
-        1e6 * float(shares @ moved[nodes, 2]) / 100.0,
+        1e6 * moved,
         "mm/kN",
         0.15,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -147,26 +139,8 @@ def twist(spacing_m: float) -> Row:
         10.0 / angle / 1e3,
         "kN m/rad",
         0.1,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
-
-
-def _pushed(structure: Structure, drives: list[Drive], travel_m: float) -> tuple[Floats, float]:
-    """Return each drive's force [N] over SHARES of a travel, shape (8, drives), and the gap of the books."""
-    stepper = Stepper(Network(structure, drives), specimens.never, viscous_n_per_m=0.0)
-    point = stepper.first_point(stepper.network.initial_state(), Ledger())
-    forces = []
-    for share in SHARES:
-        point = stepper.advance(point, float(share * travel_m))
-        forces.append(np.array(point.force_n))
-    if stepper.tally.failed:
-        raise specimens.NotSolvedError("an increment of the rocker did not converge")
-    return np.array(forces), point.ledger.closure_ratio()
-
-
-def _drive(structure: Structure, nodes: Ints, shares: Floats, way: tuple[float, float, float]) -> Drive:
-    along = np.array(way)
-    return Drive(nodes, shares, along, float(along @ (shares @ structure.points[nodes])), 1.0e9)
 
 
 def _round(mesh: BoxMesh, structure: Structure) -> list[Drive]:
@@ -183,7 +157,7 @@ def _round(mesh: BoxMesh, structure: Structure) -> list[Drive]:
         shares = specimens.shared(surface.points, own, [1.0, 0.0, 0.0])[:, 0]
         # a wall's mean goes its distance from the middle times the angle; all as far as outer and inner wall
         shares = shares * (depth / height if way[1] else 1.0)
-        drives.append(_drive(structure, own, shares, way))
+        drives.append(drive_on(structure, own, shares, way))
     return drives
 
 
@@ -193,13 +167,12 @@ def bent(wall_m: float, travel_m: float, spacing_m: float) -> tuple[Floats, floa
 
     Parameters
     ----------
-    travel_m : what SHARES are of
+    travel_m : what `members.SHARES` are of
     """
     mesh, structure = box(wall_m, YIELD_PA, spacing_m)
-    assert structure.fixed is not None
-    structure.fixed[mesh.surface.nodes[FRONT_END], 0] = False  # held there too it would carry as a rope
+    free_to_slide(mesh, structure)
     place, nodes, shares = across(mesh, middle_m())
-    forces, gap = _pushed(structure, [_drive(structure, nodes, shares, (0.0, 0.0, -1.0))], travel_m)
+    forces, gap = pushed(structure, [drive_on(structure, nodes, shares, (0.0, 0.0, -1.0))], travel_m)
     a, b = lengths_m(mesh, place)
     return forces[:, 0], 2.0 * (a + b) / (a * b), gap
 
@@ -208,7 +181,7 @@ def bent(wall_m: float, travel_m: float, spacing_m: float) -> tuple[Floats, floa
 def turned(spacing_m: float) -> tuple[Floats, float, float]:
     """Return the torque [N m] that turns a stocky rocker at the foot, twice the plastic torque, the gap."""
     mesh, structure = box(STOCKY_WALL_M, YIELD_PA, spacing_m)
-    forces, gap = _pushed(structure, _round(mesh, structure), 0.004)
+    forces, gap = pushed(structure, _round(mesh, structure), 0.004)
     depth, height, _ = section_m(mesh)
     torque = 0.5 * depth * forces.sum(axis=1)
     side = 2.0 * depth * height * STOCKY_WALL_M * YIELD_PA / np.sqrt(3.0)
@@ -228,7 +201,7 @@ def collapse(spacing_m: float) -> Row:
         float(force.max()) / 1e3,
         "kN",
         0.12,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -245,7 +218,7 @@ def thin_collapse(spacing_m: float) -> Row:
         float(force.max()) / 1e3,
         "kN",
         0.15,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
         known="two to three columns of even-strain triangles on a wall 130 to 150 mm wide dent too late",
     )
 
@@ -260,14 +233,10 @@ def plastic_torque(spacing_m: float) -> Row:
         float(torque.max()) / 1e3,
         "kN m",
         0.12,
-        spacing=_word(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
 def rocker_bending_settles() -> Row:
     """Return whether the deflection comes nearer on a finer lattice."""
     return settling("rocker held at both ends: deflection at the foot", deflection(CAR_M), deflection(FINE_M))
-
-
-def _word(spacing_m: float) -> str:
-    return f"{1e3 * spacing_m:g} mm"

@@ -66,6 +66,11 @@ class Row:
         return bool(abs(self.got - self.expected) <= room)  # a numpy figure's own True is no plain value
 
 
+def spacing_word(spacing_m: float) -> str:
+    """Return a lattice's spacing [m] in millimetres and words."""
+    return f"{1e3 * spacing_m:g} mm"
+
+
 def settling(claim: str, coarse: Row, fine: Row) -> Row:
     """Return the row that says a finer lattice is nearer to the answer: ratio of the two errors."""
     before, after = coarse.error, fine.error

@@ -26,7 +26,7 @@ from numpy.typing import NDArray
 from meshes import lattice
 from sim import tearing
 from sim.checks import specimens
-from sim.checks.row import Row
+from sim.checks.row import Row, spacing_word
 from sim.cuts import find_cuts
 from sim.increment import Point, Stepper
 from sim.ledger import Ledger
@@ -186,10 +186,6 @@ PER_METRE = GC_J_PER_M2 * THICKNESS_M
 AUTHORITY = "rivlin-thomas-1953"
 
 
-def _words(spacing_m: float) -> str:
-    return f"{1e3 * spacing_m:g} mm"
-
-
 @lru_cache
 def torn_strip(spacing_m: float, turned_deg: float | None = None) -> tuple[Stepper, Point, tuple[Step, ...]]:
     """Return a clamped strip of metal that does not yield, pulled until a tenth of a metre has torn."""
@@ -208,7 +204,7 @@ def strip_runs(spacing_m: float) -> Row:
         got=1e3 * first,
         unit="mm",
         tolerance=0.05,
-        spacing=_words(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -226,7 +222,7 @@ def strip_energy(spacing_m: float, turned_deg: float) -> Row:
         got=point.ledger.lines["tear"] / length,
         unit="J/m",
         tolerance=0.10,
-        spacing=_words(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -268,7 +264,7 @@ def trouser_load(spacing_m: float) -> Row:
         got=torn_trousers(spacing_m).force_n,
         unit="N",
         tolerance=0.15,
-        spacing=_words(spacing_m),
+        spacing=spacing_word(spacing_m),
     )
 
 
@@ -281,5 +277,5 @@ def trouser_energy(spacing_m: float) -> Row:
         got=torn_trousers(spacing_m).tear,
         unit="J/m",
         tolerance=0.10,
-        spacing=_words(spacing_m),
+        spacing=spacing_word(spacing_m),
     )

@@ -14,7 +14,7 @@ import pytest
 from meshes.rail import FRONT_END, REAR_END, rail_of_side, rail_over_door
 from meshes.side_shape import SideShape
 from sim.car import Car
-from sim.checks import rails
+from sim.checks import members, rails
 from sim.door_model import build_model
 from sim.network import Load
 
@@ -26,7 +26,7 @@ DEPTH_M, HEIGHT_M, SPAN_M = 0.050, 0.060, 1.5907
 def test_the_section_and_the_span_are_the_ones_reckoned_with():
     mesh = rail_of_side(SideShape())
     assert rails.section_m(mesh) == pytest.approx((DEPTH_M, HEIGHT_M))
-    start, end = rails.span_m(mesh)
+    start, end = members.span_m(mesh)
     assert end - start == pytest.approx(SPAN_M, abs=1e-4)
 
 
@@ -42,7 +42,7 @@ def test_a_stocky_rail_held_at_both_ends_folds_at_three_places():
     """8 M / L with M the yield stress times the first moments of both halves; never below, 12 % above."""
     t = 0.004
     plastic = 350.0e6 * (2 * DEPTH_M * t * HEIGHT_M / 2 + 4 * t * (HEIGHT_M / 2) ** 2 / 2)
-    forces, _, gap = rails.pushed("both", t, 0.008, 0.03)
+    forces, _, gap = rails.bent("both", t, 0.008, 0.03)
     load = 8 * plastic / SPAN_M
     assert load < forces.max() < 1.12 * load
     assert abs(forces[-1] - forces[-3]) < 0.03 * forces[-1]  # a plateau: three hinges are a mechanism
@@ -51,7 +51,7 @@ def test_a_stocky_rail_held_at_both_ends_folds_at_three_places():
 
 def test_a_thin_rail_cut_at_its_front_buckles_at_its_rear_joint():
     """Winter's pressed wall, 34 mm of 50 at 350 MPa and 1.5 mm: within 15 % at 20 mm, and it falls after."""
-    forces, (_, _, lever, full), _ = rails.pushed("rear", 0.0015, 0.012, 0.02)
+    forces, (_, _, lever, full), _ = rails.bent("rear", 0.0015, 0.012, 0.02)
     slender = 1.052 / 2.0 * (DEPTH_M / 0.0015) * np.sqrt(350.0e6 / E_PA)
     share = min(1.0, (1.0 - 0.22 / slender) / slender)
     assert forces.max() * lever < 1.15 * full

@@ -12,7 +12,7 @@ import pytest
 
 from meshes.rail import FRONT_END, REAR_END
 from sim.carcheck import check_car
-from sim.checks import rockers
+from sim.checks import members, rockers
 from sim.door_model import build_model
 from sim.network import Load
 from sim.plan import Car, Plan
@@ -30,8 +30,8 @@ AHEAD_M, BEHIND_M = 1.054, 0.823
 def test_section_and_lengths_are_the_ones_reckoned_with():
     mesh, _ = rockers.box(0.0015, YIELD_PA, rockers.CAR_M)
     assert rockers.section_m(mesh) == pytest.approx((DEPTH_M, HEIGHT_M, CELL_M))
-    place, _, _ = rockers.across(mesh, rockers.middle_m())
-    assert rockers.lengths_m(mesh, place) == pytest.approx((AHEAD_M, BEHIND_M), abs=0.03)
+    place, _, _ = members.across(mesh, rockers.middle_m())
+    assert members.lengths_m(mesh, place) == pytest.approx((AHEAD_M, BEHIND_M), abs=0.03)
 
 
 def test_it_bends_as_a_beam_held_at_both_ends():
@@ -40,7 +40,7 @@ def test_it_bends_as_a_beam_held_at_both_ends():
     second = 2 * DEPTH_M * t * (HEIGHT_M / 2) ** 2 + 3 * t * HEIGHT_M**3 / 12
     for spacing, allowed in ((rockers.CAR_M, 0.15), (rockers.FINE_M, 0.04)):
         mesh, _ = rockers.box(t, YIELD_PA, spacing)
-        a, b = rockers.lengths_m(mesh, rockers.across(mesh, rockers.middle_m())[0])
+        a, b = members.lengths_m(mesh, members.across(mesh, rockers.middle_m())[0])
         expected = (a * b / (a + b)) ** 3 / (3 * E_PA * second) + a * b / (a + b) / (G_PA * 3 * t * HEIGHT_M)
         assert 1e-6 * rockers.deflection(spacing).got == pytest.approx(expected, rel=allowed)
 
@@ -50,7 +50,7 @@ def test_it_turns_as_a_shaft_of_two_cells():
     t = 0.0015
     one = 2 * t * (DEPTH_M * HEIGHT_M) ** 2 / (DEPTH_M + HEIGHT_M)
     mesh, _ = rockers.box(t, YIELD_PA, rockers.CAR_M)
-    a, b = rockers.lengths_m(mesh, rockers.turning(mesh, rockers.middle_m())[0])
+    a, b = members.lengths_m(mesh, rockers.turning(mesh, rockers.middle_m())[0])
     stiffness = 1e3 * rockers.twist(rockers.CAR_M).got
     assert 0.99 < stiffness / (G_PA * one * (1 / a + 1 / b)) < 1.02
     assert rockers.twist(rockers.CAR_M).passed
