@@ -9,10 +9,10 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QGuiApplication, QSurfaceFormat
-from PySide6.QtWidgets import QApplication
+from PySide6.QtGui import QGuiApplication
 
 from ui.acting import WHILE_READING, Acting
+from ui.application import prepare_application as prepare_application
 from ui.chance_jobs import ChanceWorker
 from ui.curve_side import CurveSide
 from ui.figures_side import figures_action
@@ -27,7 +27,6 @@ from ui.panels.early_keys import EarlyKeys
 from ui.panels.hold import HoldKey
 from ui.panels.room import fills
 from ui.showing import Showing
-from ui.singletons import keep_singletons
 from ui.stage_choice import draw_from_the_start, stage_view
 from ui.state.session import Session
 from ui.state.settings import load
@@ -235,26 +234,6 @@ class App:
         self.session.stop()
         self.worker.close()
         self.chance_worker.close()
-
-
-def prepare_application(words: list[str] | None = None) -> QApplication:
-    """Return the application object, made with the drawing format that the stage needs."""
-    keep_singletons()
-    found = QApplication.instance()
-    if isinstance(found, QApplication):
-        return found
-    wanted = QSurfaceFormat()
-    wanted.setRenderableType(QSurfaceFormat.RenderableType.OpenGL)
-    wanted.setVersion(3, 2)
-    wanted.setProfile(QSurfaceFormat.OpenGLContextProfile.CoreProfile)
-    wanted.setSamples(0)
-    wanted.setDepthBufferSize(24)
-    QSurfaceFormat.setDefaultFormat(wanted)
-    QApplication.setAttribute(Qt.ApplicationAttribute.AA_ShareOpenGLContexts)
-    application = QApplication(words or ["hemline"])
-    application.setApplicationName("Hemline")
-    application.setStyle("Fusion")
-    return application
 
 
 def main(arguments: Sequence[str] = ()) -> int:

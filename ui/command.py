@@ -9,7 +9,6 @@ import contextlib
 import importlib.metadata
 import os
 import sys
-import time
 import tomllib
 import types
 from collections.abc import Sequence
@@ -21,20 +20,13 @@ from cyclopts import App, CycloptsError, Parameter
 from sim.problems import PlanError
 from ui import cars, exporting, figures, lessons, many_runs, mapping, rooms, scenarios, starting
 from ui.folders import check_file, check_folder, fresh_folder
-from ui.refusal import (
-    Refusal,
-    file_trouble,
-    one_sentence,
-    read_plan,
-    ready_model,
-    sentence_of,
-    time_words,
-)
+from ui.refusal import Refusal, file_trouble, one_sentence, read_plan, sentence_of
+from ui.solving import solve
 
 if TYPE_CHECKING:
     from sim.door_model import DoorModel
     from sim.plan import Plan
-    from sim.record import Frame, MoveRecord
+    from sim.record import MoveRecord
 
 OK, UNEXPECTED, REFUSED, STOPPED = 0, 1, 2, 130
 """Exit codes: done; the program's fault; a plan, word or folder that cannot be used; stopped by the user."""
@@ -222,26 +214,6 @@ def here() -> int:
     return OK if runs(findings(facts)) else UNEXPECTED
 
 
-def solve(plan: Plan, folder: Path | None = None) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
-    """Return the model and the record of every move; says how far it is on the error stream.
-
-    A saved start is looked for in ``folder``.
-
-    Raises
-    ------
-    PlanError
-        When the door cannot be meshed or a move cannot be made; no move has been solved then.
-    """
-    from sim import run as runs
-
-    ready_model(plan)
-    progress = Progress(expected_frames(plan))
-    try:
-        return runs.solve_plan(plan, on_frame=progress.step, folder=folder)
-    finally:
-        progress.end()
-
-
 def write(folder: Path, plan: Plan, records: Sequence[MoveRecord]) -> None:
     """Write the numbers; raises OSError when the disk is full or may not be written."""
     from sim import results
@@ -252,52 +224,6 @@ def write(folder: Path, plan: Plan, records: Sequence[MoveRecord]) -> None:
         if isinstance(error.__cause__, OSError):
             raise error.__cause__ from error
         raise
-
-
-def expected_frames(plan: Plan) -> list[int]:
-    """Return how many frames each move will have if nothing stops it early."""
-    from sim.crush import CRUSH_STEP_M
-    from sim.plan import Spread
-    from sim.spreading import grid_openings
-
-    counts = []
-    for move in plan.moves:
-        reach = getattr(move, "opening_m", None) or getattr(move, "closing_m", 0.0)
-        steps = len(grid_openings(reach, grips=isinstance(move, Spread))) if reach else 0
-        counts.append(1 + steps + max(0, round(getattr(move, "travel_m", 0.0) / CRUSH_STEP_M)))
-    return counts
-
-
-class Progress:
-    """Says on the error stream how much is solved, and about how long the rest will take."""
-
-    def __init__(self, counts: Sequence[int]) -> None:
-        self.counts = counts
-        self.started = time.perf_counter()
-        self.live = sys.stderr.isatty()
-        self._said_share = -1
-
-    def step(self, frame: Frame) -> None:
-        """Count one solved frame."""
-        before = sum(self.counts[: frame.move_index])
-        done = min(before + frame.increment + 1, before + self.counts[frame.move_index])
-        share = done / max(1, sum(self.counts))
-        tenth = int(10 * share)
-        if not self.live and tenth == self._said_share:
-            return
-        self._said_share = tenth
-        spent = time.perf_counter() - self.started
-        words = f"move {frame.move_index + 1} of {len(self.counts)}, {100 * share:.0f} % solved"
-        if share < 1.0 and spent > 1.0:
-            words += f", about {time_words(spent * (1.0 - share) / share)} left"
-        sys.stderr.write(f"\r\x1b[K{words}" if self.live else f"{words}\n")
-        sys.stderr.flush()
-
-    def end(self) -> None:
-        """Leave the line."""
-        if self.live:
-            sys.stderr.write("\r\x1b[K")
-            sys.stderr.flush()
 
 
 def draw(folder: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecord]) -> None:

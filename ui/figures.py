@@ -14,6 +14,7 @@ import msgspec
 from sim.problems import PlanError
 from sim.textfiles import write_whole
 from ui.refusal import Refusal, file_trouble, sentence_of
+from ui.solving import solve
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QImage
@@ -79,7 +80,6 @@ def _results(wanted: FigureList, listed: Path, out: Path, *, again: bool) -> dic
     """Return the plans of a list with fresh results, solved now where none were kept."""
     from sim import kept
     from sim.planfile import load_plan
-    from ui.command import solve as solve_aloud
     from ui.state.lesson_file import ready_path
     from ui.state.lesson_results import FOLDER, PlanResult, plan_path
 
@@ -97,7 +97,7 @@ def _results(wanted: FigureList, listed: Path, out: Path, *, again: bool) -> dic
         if fresh is None or again:
             sys.stderr.write(f"{state.plan}\n")
             folder = out / FOLDER
-            fresh = folder, kept.keep(plan, folder, state.plan, solve=solve_aloud, with_neighbours=False)
+            fresh = folder, kept.keep(plan, folder, state.plan, solve=solve, with_neighbours=False)
         found[state.plan] = PlanResult(state.plan, state.plan, plan, fresh[1], "", fresh[0])
         if not 1 <= state.move <= len(plan.moves):
             raise PlanError(f"states[{k}].move", f"is {state.move}; the plan has 1 to {len(plan.moves)}")

@@ -12,6 +12,7 @@ from cyclopts import App
 
 from sim.problems import PlanError
 from sim.textfiles import read_text, write_whole
+from ui import solving
 from ui.folders import check_file
 from ui.refusal import Refusal, file_trouble, read_plan, sentence_of
 from ui.seats import seat_numbers
@@ -206,11 +207,10 @@ def _solver(result: PlanResult, place: Path, scratch: Path) -> Solve:
     """
     from sim.course import never
     from sim.shared_wrecks import on_start
-    from ui.command import solve
 
     def solved(plan: Plan) -> tuple[DoorModel, tuple[MoveRecord, ...]]:
         starts = result.folder / STARTS if plan.car == result.plan.car else scratch
-        return solve(on_start(plan, starts, never), folder=place)
+        return solving.solve(on_start(plan, starts, never), folder=place)
 
     return solved
 
@@ -243,13 +243,12 @@ def _lesson_or_plan(word: str, kind: str, scratch: Path) -> tuple[Lesson, dict[s
     if kind != "bridge" or not _is_plan(path):
         return read(path)
     from sim import kept
-    from ui.command import solve as solve_aloud
     from ui.state.lesson import Lesson
     from ui.state.lesson_results import PlanResult
 
     plan = read_plan(path)
     try:
-        found = kept.keep(plan, scratch, "plan", solve=solve_aloud, with_neighbours=False)
+        found = kept.keep(plan, scratch, "plan", solve=solving.solve, with_neighbours=False)
     except PlanError as error:
         raise Refusal(f"{path}: {sentence_of(error)}") from error
     return Lesson(title=plan.title or path.stem), {

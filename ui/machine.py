@@ -176,7 +176,7 @@ def versions() -> str:
 
 
 def _probe_window() -> dict[str, object]:
-    from ui.app import prepare_application
+    from ui.application import prepare_application
 
     if "DISPLAY" not in os.environ and "WAYLAND_DISPLAY" not in os.environ and sys.platform == "linux":
         return {"version": (0, 0), "name": "", "screen": None}
