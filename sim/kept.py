@@ -7,6 +7,7 @@ Two files a plan: words and figures as JSON, which reads and compares well, and 
 from __future__ import annotations
 
 import hashlib
+import re
 from collections.abc import Callable, Collection, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeAlias
@@ -46,6 +47,8 @@ class Told(msgspec.Struct, frozen=True):
     skin_m, inner_m : how far the middles went outboard [m]
     upper_skin_m, upper_inner_m : the same of the upper panel; 0 of results kept before it was read
     ended : why the tool could go no further, () when it went as far as it was sent
+    off_square_rad : how far off square a ram's line stood on its wall at first and at last [rad]; () without
+        a ram, and of results kept before it was read
     clearance_m, exit_width_m : room to the occupant and width to bring them out by at the end [m]; None where
         it was not read
     """
@@ -75,6 +78,7 @@ class Told(msgspec.Struct, frozen=True):
     ended: tuple[str, ...] = ()
     clearance_m: float | None = None
     exit_width_m: float | None = None
+    off_square_rad: tuple[float, ...] = ()
 
 
 class Neighbour(msgspec.Struct, frozen=True):
@@ -140,7 +144,13 @@ def _told(record: MoveRecord, asked_m: float) -> Told:
         clearance_m=end.clearance.distance_m,
         exit_width_m=end.exit_width_m,
         ended=_ended(end, asked_m),
+        off_square_rad=_off_square(frames),
     )
+
+
+def _off_square(frames: Sequence[Frame]) -> tuple[float, ...]:
+    rams = [frame.ram for frame in frames if frame.ram is not None]
+    return (float(rams[0].angle_rad), float(rams[-1].angle_rad)) if rams else ()
 
 
 def _ended(end: Frame, asked_m: float) -> tuple[str, ...]:
@@ -193,11 +203,30 @@ def keep(
     solver: Solve = solve or solve_plan
     model, records = solver(plan)
     beside = tuple(
-        Neighbour(words, told(solver(other)[1], other.moves))
+        Neighbour(words, _as_far_as_it_goes(solver, other))
         for words, other in neighbours_of(plan, reach_m)
         if with_neighbours
     )
     return put(plan, model, records, folder, name, beside)
+
+
+def _as_far_as_it_goes(solver: Solve, plan: Plan) -> tuple[Told, ...]:
+    """Return the moves of a plan next to a plan, up to the first that cannot be made there."""
+    moves = plan.moves
+    while moves:
+        try:
+            return told(solver(msgspec.structs.replace(plan, moves=moves))[1], moves)
+        except PlanError as error:
+            moves = moves[: _move_of(error)]
+    return ()
+
+
+def _move_of(error: PlanError) -> int:
+    """Return the index of the move a refusal is about; the refusal again where it is about none."""
+    found = re.match(r"moves\[(\d+)\]", error.field)
+    if found is None:
+        raise error
+    return int(found[1])
 
 
 def put(

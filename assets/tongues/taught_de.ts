@@ -1061,28 +1061,8 @@ Der Knick ist da und tut nichts: Der Druck geht nicht längs zu ihm. Aber das Qu
         <translation type="unfinished">Von der Mitte nach außen</translation>
     </message>
     <message>
-        <source>A spread up and down in the window opening starts the door outward - on one lip of the belt, not on the other.</source>
-        <translation type="unfinished">Ein Spreizen nach oben und unten in der Fensteröffnung lässt die Tür nach außen beginnen - auf der einen Lippe der Brüstung, auf der anderen nicht.</translation>
-    </message>
-    <message>
-        <source>A straight door. A door dented inward may turn the answer round.</source>
-        <translation type="unfinished">Eine gerade Tür. Eine nach innen eingedellte Tür kann die Antwort umkehren.</translation>
-    </message>
-    <message>
-        <source>The roof rail of these two plans stands still; a weak rail gives first, and then the roof moves and not the door (the ready plan belt-weak-rail shows it).</source>
-        <translation type="unfinished">Der Dachholm dieser beiden Pläne steht still; ein schwacher gibt zuerst nach, und dann bewegt sich das Dach und nicht die Tür (der fertige Plan belt-weak-rail zeigt es).</translation>
-    </message>
-    <message>
         <source>The lower tip works at the height of a face: cover, and head room, before anything.</source>
         <translation type="unfinished">Die untere Spitze arbeitet auf Höhe eines Gesichts: Abdeckung und Platz für den Kopf vor allem anderen.</translation>
-    </message>
-    <message>
-        <source>says which lip of the belt the lower tip must stand on, and what to look for in the first moment of the spread</source>
-        <translation type="unfinished">sagt, auf welcher Lippe der Brüstung die untere Spitze stehen muss und wonach im ersten Moment des Spreizens zu sehen ist</translation>
-    </message>
-    <message>
-        <source>for a straight door with its window gone</source>
-        <translation type="unfinished">bei einer geraden Tür ohne Scheibe</translation>
     </message>
     <message>
         <source>with the reason, and says what would stop the push</source>
@@ -1163,10 +1143,6 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
     <message>
         <source>Say the rule again, this time with its condition.</source>
         <translation type="unfinished">Die Regel noch einmal sagen, diesmal mit ihrer Bedingung.</translation>
-    </message>
-    <message>
-        <source>Which lip, which crash shape, which rail. Where they are not sure: not settled is an answer.</source>
-        <translation type="unfinished">Welche Lippe, welche Unfallform, welcher Holm. Wo sie nicht sicher sind: nicht gesichert ist eine Antwort.</translation>
     </message>
     <message>
         <source>The first second</source>
@@ -1251,10 +1227,6 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
     <message>
         <source>says what the upper tip pushes on, and what shows that it gives</source>
         <translation type="unfinished">sagt, worauf die obere Spitze drückt und was zeigt, dass es nachgibt</translation>
-    </message>
-    <message>
-        <source>What is the rule, with its condition?</source>
-        <translation type="unfinished">Wie lautet die Regel, mit ihrer Bedingung?</translation>
     </message>
     <message>
         <source>What else on a wrecked door could turn it round?</source>
@@ -2039,10 +2011,6 @@ Der Zylinder drückte höchstens: {relieved.peak_force_of_move_4}, ohne den Entl
         <translation type="unfinished">Die Rechnungen stehen auf grobem Gitter; behauptet wird, was zuerst rutscht, einsinkt oder stehen bleibt, nicht die Newton.</translation>
     </message>
     <message>
-        <source>Friction of heads on dirty painted metal is not well known: angles are shown by order, not by degree.</source>
-        <translation type="unfinished">Die Reibung von Köpfen auf schmutzigem, lackiertem Metall ist nicht gut bekannt: Winkel werden nach ihrer Reihenfolge gezeigt, nicht nach Grad.</translation>
-    </message>
-    <message>
         <source>chooses head, seat and base, and says what will slip or sink first</source>
         <translation type="unfinished">wählt Kopf, Sitz und Unterlage und sagt, was zuerst rutscht oder einsinkt</translation>
     </message>
@@ -2193,14 +2161,6 @@ Was kosten Spitzen das Blech, auf dem sie stehen? Diese Rechnung sagt es nicht: 
     <message>
         <source>It walks in line</source>
         <translation type="unfinished">Er richtet sich aus</translation>
-    </message>
-    <message>
-        <source>Set off square, the ram turns with the part and comes in line, or out of it. Beyond its limit it slips.</source>
-        <translation type="unfinished">Schräg gesetzt dreht sich der Zylinder mit dem Teil und richtet sich aus oder läuft aus der Linie. Über seiner Grenze rutscht er.</translation>
-    </message>
-    <message>
-        <source>So it need not start square. It must start inside its limit, and somebody must see which way it turns. A pillar that folds at its foot turns away from a level ram.</source>
-        <translation type="unfinished">Er muss also nicht senkrecht beginnen. Er muss innerhalb seiner Grenze beginnen, und jemand muss sehen, wohin er sich dreht. Eine Säule, die sich am Fuß faltet, dreht sich von einem waagrechten Zylinder weg.</translation>
     </message>
     <message>
         <source>The other end</source>
@@ -2375,10 +2335,6 @@ Näher: {reset.sentence_of_move_3}</translation>
         <translation type="unfinished">Näher an der Mitte gesetzt fährt der Zylinder weiter aus.</translation>
     </message>
     <message>
-        <source>Within the friction angle a ram works and comes in line; beyond it slips; a seal left on slips earlier.</source>
-        <translation type="unfinished">Innerhalb des Reibungswinkels arbeitet ein Zylinder und richtet sich aus; darüber rutscht er; eine nicht abgenommene Dichtung rutscht früher.</translation>
-    </message>
-    <message>
         <source>The base often gives first.</source>
         <translation type="unfinished">Die Unterlage gibt oft zuerst nach.</translation>
     </message>
@@ -2413,10 +2369,6 @@ Näher: {reset.sentence_of_move_3}</translation>
     <message>
         <source>nobody in line with either end</source>
         <translation type="unfinished">niemand in der Linie hinter einem der Enden</translation>
-    </message>
-    <message>
-        <source>What slipped, what sank, and what came in line?</source>
-        <translation type="unfinished">Was rutschte, was sank ein, und was richtete sich aus?</translation>
     </message>
     <message>
         <source>Which of these would you have missed from where you stood?</source>
@@ -3911,6 +3863,398 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
     <message>
         <source>Spread alone</source>
         <translation type="unfinished">Nur gespreizt</translation>
+    </message>
+    <message>
+        <source>A spread up and down in the window opening starts the door outward, on one lip of the belt and under a rail that holds.</source>
+        <translation type="unfinished">Ein Spreizen nach oben und unten in der Fensteröffnung lässt die Tür nach außen beginnen, auf der einen Lippe der Brüstung und unter einem Holm, der hält.</translation>
+    </message>
+    <message>
+        <source>says which lip of the belt the lower tip must stand on, what the upper one pushes against, and what to look for in the first moment of the spread</source>
+        <translation type="unfinished">sagt, auf welcher Lippe der Brüstung die untere Spitze stehen muss, wogegen die obere drückt und wonach im ersten Moment des Spreizens zu sehen ist</translation>
+    </message>
+    <message>
+        <source>for a straight and for a dished door with its window gone, under a sound and under a weak roof rail</source>
+        <translation type="unfinished">bei einer geraden und bei einer eingebeulten Tür ohne Scheibe, unter einem heilen und unter einem schwachen Dachholm</translation>
+    </message>
+    <message>
+        <source>a door dished by a post, lower tip on the outer lip</source>
+        <translation type="unfinished">eine von einem Pfosten eingebeulte Tür, untere Spitze auf der Außenlippe</translation>
+    </message>
+    <message>
+        <source>a door dished far deeper, lower tip on the outer lip</source>
+        <translation type="unfinished">eine viel tiefer eingebeulte Tür, untere Spitze auf der Außenlippe</translation>
+    </message>
+    <message>
+        <source>a straight door under a thin rail that has lost its front joint</source>
+        <translation type="unfinished">eine gerade Tür unter einem dünnen Holm, der seine vordere Verbindung verloren hat</translation>
+    </message>
+    <message>
+        <source>A dished door: which way now?</source>
+        <translation type="unfinished">Eine eingebeulte Tür: wohin jetzt?</translation>
+    </message>
+    <message>
+        <source>A post has pushed the middle of this door in. The outer lip again, the same tool. Which way does the middle of the skin go?</source>
+        <translation type="unfinished">Ein Pfosten hat die Mitte dieser Tür eingedrückt. Wieder die Außenlippe, dasselbe Gerät. Wohin geht die Mitte der Außenhaut?</translation>
+    </message>
+    <message>
+        <source>Point at the dent: the skin is no longer bowed the way it was made.
+The rule of the two steps before says that a sheet bows further the way it is bowed. Is that all there is?</source>
+        <translation type="unfinished">Auf die Beule zeigen: Die Außenhaut ist nicht mehr so gebogen, wie sie gemacht wurde.
+Die Regel der beiden Schritte davor sagt, dass ein Blech sich weiter biegt, wie es gebogen ist. Ist das alles?</translation>
+    </message>
+    <message>
+        <source>Out of a shallow dent</source>
+        <translation type="unfinished">Aus einer flachen Beule</translation>
+    </message>
+    <message>
+        <source>The middle of the skin moved {shallow.skin}, outward; the straight one had moved {outer.skin}.</source>
+        <translation type="unfinished">Die Mitte der Außenhaut ging {shallow.skin} nach außen; die der geraden war {outer.skin} gegangen.</translation>
+    </message>
+    <message>
+        <source>{shallow.sentence}
+Look along the push: hardly any bow is left, in or out. The belt under the tip folds outward and draws the skin below it along.
+So a bow is one reason, and where the tip stands is another.</source>
+        <translation type="unfinished">{shallow.sentence}
+In Richtung des Drucks sehen: Es ist kaum eine Wölbung übrig, weder nach innen noch nach außen. Die Brüstung unter der Spitze faltet sich nach außen und zieht die Außenhaut darunter mit.
+Eine Wölbung ist also ein Grund, und wo die Spitze steht, ein anderer.</translation>
+    </message>
+    <message>
+        <source>A deep dent: what gives first?</source>
+        <translation type="unfinished">Eine tiefe Beule: Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>The same post, much further in. The outer lip again. Does anything let go, and what first?</source>
+        <translation type="unfinished">Derselbe Pfosten, viel weiter drin. Wieder die Außenlippe. Gibt etwas nach, und was zuerst?</translation>
+    </message>
+    <message>
+        <source>What has the crash already used up of the seam? Look along the edge before the answers are locked.</source>
+        <translation type="unfinished">Was hat der Unfall von der Naht schon verbraucht? An der Kante entlangsehen, bevor die Antworten festgelegt werden.</translation>
+    </message>
+    <message>
+        <source>Out of a deep dent, at a price</source>
+        <translation type="unfinished">Aus einer tiefen Beule, um einen Preis</translation>
+    </message>
+    <message>
+        <source>First to give: {deep.first}, with the tips open {deep.first_opening}. More of the seam parted: {deep.parted}. The middle of the skin moved {deep.skin}, outward.</source>
+        <translation type="unfinished">Zuerst gab nach: {deep.first}, bei {deep.first_opening} Öffnung der Spitzen. Weiter aufgegangene Naht: {deep.parted}. Die Mitte der Außenhaut ging {deep.skin} nach außen.</translation>
+    </message>
+    <message>
+        <source>{deep.sentence}
+It still lies further in than a straight door's skin. The trade warns that a deep dent can turn the answer round: it did not here. Treat it as not settled, and watch the inside.
+For the plan this is called: {deep.effect}.</source>
+        <translation type="unfinished">{deep.sentence}
+Sie liegt noch immer weiter innen als die Außenhaut einer geraden Tür. Die Praxis warnt, dass eine tiefe Beule die Antwort umkehren kann: Hier tat sie es nicht. Als nicht gesichert behandeln und nach innen sehen.
+Für den Plan heißt das: {deep.effect}.</translation>
+    </message>
+    <message>
+        <source>What does the upper tip push on?</source>
+        <translation type="unfinished">Worauf drückt die obere Spitze?</translation>
+    </message>
+    <message>
+        <source>A straight door and the outer lip, as at first. But the roof rail is thin, and its joint at the front has been cut. What moves?</source>
+        <translation type="unfinished">Eine gerade Tür und die Außenlippe, wie am Anfang. Aber der Dachholm ist dünn, und seine Verbindung vorn ist durchtrennt. Was bewegt sich?</translation>
+    </message>
+    <message>
+        <source>Every push has two ends. Which of the two is the stiffer now?</source>
+        <translation type="unfinished">Jeder Druck hat zwei Enden. Welches von beiden ist jetzt das steifere?</translation>
+    </message>
+    <message>
+        <source>The roof moves and not the door</source>
+        <translation type="unfinished">Das Dach bewegt sich und nicht die Tür</translation>
+    </message>
+    <message>
+        <source>{weak.sentence} The most the tips pushed was {weak.peak_force}; under the sound rail it was {outer.peak_force}.</source>
+        <translation type="unfinished">{weak.sentence} Höchstens drückten die Spitzen mit {weak.peak_force}; unter dem heilen Holm waren es {outer.peak_force}.</translation>
+    </message>
+    <message>
+        <source>It gave when the tips were open {weak.first_opening}. From the tool it feels like an easy door.
+Who of the crew looks up? Above the rail is the roof, and below it a head.</source>
+        <translation type="unfinished">Er gab nach, als die Spitzen {weak.first_opening} offen waren. Am Gerät fühlt es sich an wie eine leichte Tür.
+Wer von der Mannschaft sieht nach oben? Über dem Holm ist das Dach, und darunter ein Kopf.</translation>
+    </message>
+    <message>
+        <source>Which lip, which dent, which rail. Where they are not sure: not settled is an answer.
+Then let them break one of the conditions in the plan, and run it.</source>
+        <translation type="unfinished">Welche Lippe, welche Beule, welcher Holm. Wo sie nicht sicher sind: nicht gesichert ist eine Antwort.
+Dann eine der Bedingungen im Plan verletzen und ausführen lassen.</translation>
+    </message>
+    <message>
+        <source>A door dished by a post, lower tip on the outer lip. Which way does the middle of the skin go?</source>
+        <translation type="unfinished">Eine von einem Pfosten eingebeulte Tür, untere Spitze auf der Außenlippe. Wohin geht die Mitte der Außenhaut?</translation>
+    </message>
+    <message>
+        <source>Look at the belt, where the push begins: which way can it fold?</source>
+        <translation type="unfinished">Auf die Brüstung sehen, wo der Druck beginnt: Wohin kann sie sich falten?</translation>
+    </message>
+    <message>
+        <source>The belt under the tip folds outward and draws the dented skin below it along.</source>
+        <translation type="unfinished">Die Brüstung unter der Spitze faltet sich nach außen und zieht die eingebeulte Außenhaut darunter mit.</translation>
+    </message>
+    <message>
+        <source>A door dished far deeper, lower tip on the outer lip. What gives first?</source>
+        <translation type="unfinished">Eine viel tiefer eingebeulte Tür, untere Spitze auf der Außenlippe. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>How was the edge pulled when the middle went in?</source>
+        <translation type="unfinished">Wie wurde an der Kante gezogen, als die Mitte hineinging?</translation>
+    </message>
+    <message>
+        <source>As the dent comes out the skin pulls at an edge that the crash has pulled at before, and its seam goes on parting.</source>
+        <translation type="unfinished">Während die Beule herauskommt, zieht die Außenhaut an einer Kante, an der schon der Unfall gezogen hat, und ihre Naht geht weiter auf.</translation>
+    </message>
+    <message>
+        <source>The door dished far deeper, to the end: which way has the middle of the skin gone in this push?</source>
+        <translation type="unfinished">Die viel tiefer eingebeulte Tür, bis zum Ende: Wohin ist die Mitte der Außenhaut bei diesem Druck gegangen?</translation>
+    </message>
+    <message>
+        <source>Which way did it go out of the shallow dent?</source>
+        <translation type="unfinished">Wohin ging sie aus der flachen Beule?</translation>
+    </message>
+    <message>
+        <source>It comes part of the way back out. In this dent; another shape may do otherwise.</source>
+        <translation type="unfinished">Sie kommt einen Teil des Weges wieder heraus. Bei dieser Beule; eine andere Form kann es anders machen.</translation>
+    </message>
+    <message>
+        <source>A straight door, the outer lip, and a thin roof rail that has lost its front joint. What happens first?</source>
+        <translation type="unfinished">Eine gerade Tür, die Außenlippe und ein dünner Dachholm, der seine vordere Verbindung verloren hat. Was geschieht zuerst?</translation>
+    </message>
+    <message>
+        <source>The roof rail moves</source>
+        <translation type="unfinished">Der Dachholm bewegt sich</translation>
+    </message>
+    <message>
+        <source>Nothing gives: the door goes out as before</source>
+        <translation type="unfinished">Nichts gibt nach: Die Tür geht nach außen wie zuvor</translation>
+    </message>
+    <message>
+        <source>A push has two ends: which is the weaker one?</source>
+        <translation type="unfinished">Ein Druck hat zwei Enden: Welches ist das schwächere?</translation>
+    </message>
+    <message>
+        <source>What the upper tip stands on is the weaker side, so it goes and the door stays.</source>
+        <translation type="unfinished">Worauf die obere Spitze steht, ist die schwächere Seite; also geht sie, und die Tür bleibt.</translation>
+    </message>
+    <message>
+        <source>Under the weak rail, to the end: which way has the middle of the skin gone?</source>
+        <translation type="unfinished">Unter dem schwachen Holm, bis zum Ende: Wohin ist die Mitte der Außenhaut gegangen?</translation>
+    </message>
+    <message>
+        <source>Where did the tips' opening go?</source>
+        <translation type="unfinished">Wohin ging die Öffnung der Spitzen?</translation>
+    </message>
+    <message>
+        <source>The opening of the tips has gone into the rail.</source>
+        <translation type="unfinished">Die Öffnung der Spitzen ging in den Holm.</translation>
+    </message>
+    <message>
+        <source>The skin comes out of a shallow dent and, in these runs, out of a deep one.</source>
+        <translation type="unfinished">Die Außenhaut kommt aus einer flachen Beule heraus und, in diesen Rechnungen, aus einer tiefen.</translation>
+    </message>
+    <message>
+        <source>Out of the deep dent the seam parts; out of the shallow one nothing gives.</source>
+        <translation type="unfinished">Aus der tiefen Beule geht die Naht auf; aus der flachen gibt nichts nach.</translation>
+    </message>
+    <message>
+        <source>Under a weak rail that has lost its front joint the door's skin hardly moves.</source>
+        <translation type="unfinished">Unter einem schwachen Holm, der seine vordere Verbindung verloren hat, bewegt sich die Außenhaut der Tür kaum.</translation>
+    </message>
+    <message>
+        <source>A door dished deep need not start outward. (In the runs shown both dished doors did.)</source>
+        <translation type="unfinished">Eine tief eingebeulte Tür muss nicht nach außen beginnen. (In den gezeigten Rechnungen taten es beide eingebeulten.)</translation>
+    </message>
+    <message>
+        <source>Under a weak or cut roof rail the roof moves instead of the door.</source>
+        <translation type="unfinished">Unter einem schwachen oder durchtrennten Dachholm bewegt sich das Dach statt der Tür.</translation>
+    </message>
+    <message>
+        <source>Reads the dent</source>
+        <translation type="unfinished">Liest die Beule</translation>
+    </message>
+    <message>
+        <source>says how deep the door is pushed in, what that has done to its edges, and that the answer may turn round</source>
+        <translation type="unfinished">sagt, wie tief die Tür eingedrückt ist, was das mit ihren Kanten gemacht hat, und dass die Antwort sich umkehren kann</translation>
+    </message>
+    <message>
+        <source>What is the rule, with its conditions?</source>
+        <translation type="unfinished">Wie lautet die Regel, mit ihren Bedingungen?</translation>
+    </message>
+    <message>
+        <source>What would tell you that the roof moves and not the door?</source>
+        <translation type="unfinished">Was würde Ihnen sagen, dass das Dach sich bewegt und nicht die Tür?</translation>
+    </message>
+    <message>
+        <source>The upper tip needs something stiffer than the door.</source>
+        <translation type="unfinished">Die obere Spitze braucht etwas Steiferes als die Tür.</translation>
+    </message>
+    <message>
+        <source>A dented door starts with what the crash has left of it; not settled is an answer.</source>
+        <translation type="unfinished">Eine eingebeulte Tür beginnt mit dem, was der Unfall von ihr übrig ließ; nicht gesichert ist eine Antwort.</translation>
+    </message>
+    <message>
+        <source>Two dents, both by one post in one place. The trade warns that a deep dent can turn the answer round; in these runs it did not: the skin came back out of both, out of the deep one with its seam parting. One shape of dent does not settle it.</source>
+        <translation type="unfinished">Zwei Beulen, beide von einem Pfosten an einer Stelle. Die Praxis warnt, dass eine tiefe Beule die Antwort umkehren kann; in diesen Rechnungen tat sie es nicht: Die Außenhaut kam aus beiden zurück, aus der tiefen mit aufgehender Naht. Eine Form der Beule entscheidet das nicht.</translation>
+    </message>
+    <message>
+        <source>The two dished doors have a stronger latch and hinges than the straight one, so that a dent holds at its edges, and are solved on a coarser lattice.</source>
+        <translation type="unfinished">Die beiden eingebeulten Türen haben ein stärkeres Schloss und stärkere Scharniere als die gerade, damit eine Beule an ihren Rändern hält, und sind auf einem gröberen Gitter gerechnet.</translation>
+    </message>
+    <message>
+        <source>The rail is a box without its roof. In the other runs of this lesson it stands still; the weak one is thin and has lost its front joint. Only both together made it the weaker side.</source>
+        <translation type="unfinished">Der Holm ist ein Kasten ohne sein Dach. In den anderen Rechnungen dieser Lektion steht er still; der schwache ist dünn und hat seine vordere Verbindung verloren. Erst beides zusammen machte ihn zur schwächeren Seite.</translation>
+    </message>
+    <message>
+        <source>the foot high on the far pillar, the line coming down on to the wall</source>
+        <translation type="unfinished">der Fuß hoch an der fernen Säule, die Linie kommt von oben auf die Wand</translation>
+    </message>
+    <message>
+        <source>the foot low at the far rocker, the line going up to the wall</source>
+        <translation type="unfinished">der Fuß tief am fernen Schweller, die Linie geht von unten an die Wand</translation>
+    </message>
+    <message>
+        <source>Where does the line turn?</source>
+        <translation type="unfinished">Wohin dreht sich die Linie?</translation>
+    </message>
+    <message>
+        <source>The foot stands higher than the head, and the line is well off square. The pillar folds at its foot: what does the line do?</source>
+        <translation type="unfinished">Der Fuß steht höher als der Kopf, und die Linie ist deutlich schräg. Die Säule faltet sich an ihrem Fuß: Was tut die Linie?</translation>
+    </message>
+    <message>
+        <source>Hold a ruler so that it turns about its foot, and a pencil square to it: as the ruler leans out, the pencil's back end rises.
+Which of the two feet does that pencil come to point at, the high one or the low one?</source>
+        <translation type="unfinished">Ein Lineal so halten, dass es sich um seinen Fuß dreht, und einen Stift senkrecht dazu: Lehnt das Lineal nach außen, hebt sich das hintere Ende des Stifts.
+Auf welchen der beiden Füße zeigt der Stift dann, auf den hohen oder den tiefen?</translation>
+    </message>
+    <message>
+        <source>Off square at first: {high.off_square}. At the end: {high.off_square_end}. {high.sentence}</source>
+        <translation type="unfinished">Schräg am Anfang: {high.off_square}. Am Ende: {high.off_square_end}. {high.sentence}</translation>
+    </message>
+    <message>
+        <source>The pillar turns towards the line, so the head gains hold as it goes. It need not start square; it must start inside what it holds.
+The degrees to spare in the sentence are those of the worse end: here the foot. Who watches it, high up on the far side?</source>
+        <translation type="unfinished">Die Säule dreht sich zur Linie hin, also gewinnt der Kopf unterwegs an Halt. Er muss nicht senkrecht beginnen; er muss innerhalb dessen beginnen, was er hält.
+Die Grade, die der Satz übrig nennt, sind die des schlechteren Endes: hier des Fußes. Wer sieht nach ihm, hoch auf der anderen Seite?</translation>
+    </message>
+    <message>
+        <source>As far off, from below</source>
+        <translation type="unfinished">Ebenso schräg, von unten</translation>
+    </message>
+    <message>
+        <source>The same head on the same spot; the foot stands low, at the far rocker, and the line is about as far off square. What does it do now?</source>
+        <translation type="unfinished">Derselbe Kopf an derselben Stelle; der Fuß steht tief, am fernen Schweller, und die Linie ist etwa ebenso schräg. Was tut sie jetzt?</translation>
+    </message>
+    <message>
+        <source>One thing is changed: where the other end stands.</source>
+        <translation type="unfinished">Eines ist geändert: wo das andere Ende steht.</translation>
+    </message>
+    <message>
+        <source>It walks out of line</source>
+        <translation type="unfinished">Er läuft aus der Linie</translation>
+    </message>
+    <message>
+        <source>Off square at first: {low.off_square}. At the end: {low.off_square_end}. {low.sentence}</source>
+        <translation type="unfinished">Schräg am Anfang: {low.off_square}. Am Ende: {low.off_square_end}. {low.sentence}</translation>
+    </message>
+    <message>
+        <source>A pillar that folds at its foot turns away from a line that comes from below.
+When would they have eased, and where would they have set it again?</source>
+        <translation type="unfinished">Eine Säule, die sich am Fuß faltet, dreht sich von einer Linie weg, die von unten kommt.
+Wann hätten sie entlastet, und wo hätten sie neu gesetzt?</translation>
+    </message>
+    <message>
+        <source>The foot stands higher than the head, the line well off square. What does the line do as the pillar folds out at its foot?</source>
+        <translation type="unfinished">Der Fuß steht höher als der Kopf, die Linie deutlich schräg. Was tut die Linie, während sich die Säule am Fuß nach außen faltet?</translation>
+    </message>
+    <message>
+        <source>Which way does the wall under the head come to face?</source>
+        <translation type="unfinished">Wohin schaut die Wand unter dem Kopf dann?</translation>
+    </message>
+    <message>
+        <source>A wall that leans out comes to face upwards, towards a foot that stands high.</source>
+        <translation type="unfinished">Eine Wand, die nach außen lehnt, schaut nach oben, zu einem Fuß hin, der hoch steht.</translation>
+    </message>
+    <message>
+        <source>The same head, as far off square, with the foot standing low. What does the line do?</source>
+        <translation type="unfinished">Derselbe Kopf, ebenso schräg, der Fuß tief gestellt. Was tut die Linie?</translation>
+    </message>
+    <message>
+        <source>The pillar leans the same way as before.</source>
+        <translation type="unfinished">Die Säule lehnt in dieselbe Richtung wie zuvor.</translation>
+    </message>
+    <message>
+        <source>The wall comes to face upwards, away from a foot that stands low.</source>
+        <translation type="unfinished">Die Wand schaut nach oben, von einem Fuß weg, der tief steht.</translation>
+    </message>
+    <message>
+        <source>From the low foot, pressed as far as from the high one: what gives first?</source>
+        <translation type="unfinished">Vom tiefen Fuß aus, so weit gedrückt wie vom hohen: Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>How much is left to what a grooved head holds?</source>
+        <translation type="unfinished">Wie viel fehlt noch bis zu dem, was ein geriffelter Kopf hält?</translation>
+    </message>
+    <message>
+        <source>The line turns off square until the head holds no longer.</source>
+        <translation type="unfinished">Die Linie wird schräger, bis der Kopf nicht mehr hält.</translation>
+    </message>
+    <message>
+        <source>The foot high, or the foot low: from which does the patient get more room by the same length of ram?</source>
+        <translation type="unfinished">Der Fuß hoch oder der Fuß tief: Von welchem bekommt der Patient bei gleicher Länge des Zylinders mehr Raum?</translation>
+    </message>
+    <message>
+        <source>What does a ram do that begins to slide?</source>
+        <translation type="unfinished">Was tut ein Zylinder, der zu rutschen beginnt?</translation>
+    </message>
+    <message>
+        <source>Not much sets them apart until the head slides: what tells them apart is the hold, not the room.</source>
+        <translation type="unfinished">Bis der Kopf rutscht, unterscheidet sie nicht viel: Was sie trennt, ist der Halt, nicht der Raum.</translation>
+    </message>
+    <message>
+        <source>From a high foot the ram comes in line; from a low one it turns out of line.</source>
+        <translation type="unfinished">Von einem hohen Fuß aus richtet sich der Zylinder aus; von einem tiefen läuft er aus der Linie.</translation>
+    </message>
+    <message>
+        <source>From a high foot the head holds; from a low one it slips.</source>
+        <translation type="unfinished">Von einem hohen Fuß aus hält der Kopf; von einem tiefen rutscht er.</translation>
+    </message>
+    <message>
+        <source>Within the friction angle a ram works and comes in line; beyond it slips; a seal left on slips earlier. (In the runs shown it comes in line from a high foot and turns out of line from a low one.)</source>
+        <translation type="unfinished">Innerhalb des Reibungswinkels arbeitet ein Zylinder und richtet sich aus; darüber rutscht er; eine nicht abgenommene Dichtung rutscht früher. (In den gezeigten Rechnungen richtet er sich von einem hohen Fuß aus und läuft von einem tiefen aus der Linie.)</translation>
+    </message>
+    <message>
+        <source>Reads the line</source>
+        <translation type="unfinished">Liest die Linie</translation>
+    </message>
+    <message>
+        <source>says before the push which way the line will turn, and where the foot should stand for it</source>
+        <translation type="unfinished">sagt vor dem Druck, wohin sich die Linie drehen wird und wo der Fuß dafür stehen sollte</translation>
+    </message>
+    <message>
+        <source>What slipped, what sank, what came in line, and what turned out of it?</source>
+        <translation type="unfinished">Was rutschte, was sank ein, was richtete sich aus, und was lief aus der Linie?</translation>
+    </message>
+    <message>
+        <source>A pillar that leans out turns towards a high foot and away from a low one.</source>
+        <translation type="unfinished">Eine Säule, die nach außen lehnt, dreht sich zu einem hohen Fuß hin und von einem tiefen weg.</translation>
+    </message>
+    <message>
+        <source>Friction of heads on dirty painted metal is not well known: at which angle a head lets go is shown by order, not by degree.</source>
+        <translation type="unfinished">Die Reibung von Köpfen auf schmutzigem, lackiertem Metall ist nicht gut bekannt: Bei welchem Winkel ein Kopf loslässt, wird nach der Reihenfolge gezeigt, nicht nach Grad.</translation>
+    </message>
+    <message>
+        <source>Foot above the head</source>
+        <translation type="unfinished">Fuß über dem Kopf</translation>
+    </message>
+    <message>
+        <source>The foot stands high on the far pillar, so the line comes down on to the wall, well off square at first.</source>
+        <translation type="unfinished">Der Fuß steht hoch an der fernen Säule, so kommt die Linie von oben auf die Wand, am Anfang deutlich schräg.</translation>
+    </message>
+    <message>
+        <source>Foot below the head</source>
+        <translation type="unfinished">Fuß unter dem Kopf</translation>
+    </message>
+    <message>
+        <source>The foot stands low, at the far rocker, so the line goes up to the wall, as far off square at first.</source>
+        <translation type="unfinished">Der Fuß steht tief, am fernen Schweller, so geht die Linie von unten an die Wand, am Anfang ebenso schräg.</translation>
     </message>
 </context>
 </TS>

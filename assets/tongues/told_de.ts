@@ -4597,6 +4597,18 @@
         <translation type="unfinished">Boden geht verloren: Der Patient hat weniger Raum</translation>
     </message>
     <message>
+        <source>It comes nearer to square</source>
+        <translation type="unfinished">Sie wird gerader</translation>
+    </message>
+    <message>
+        <source>It turns further off square</source>
+        <translation type="unfinished">Sie wird schräger</translation>
+    </message>
+    <message>
+        <source>It stays as it was</source>
+        <translation type="unfinished">Sie bleibt, wie sie war</translation>
+    </message>
+    <message>
         <source>It moves out</source>
         <translation type="unfinished">Sie geht nach außen</translation>
     </message>
@@ -4643,6 +4655,10 @@
     <message>
         <source>With {what} it was not run as far</source>
         <translation type="unfinished">Mit dem hier ist es nicht so weit gerechnet: {what}</translation>
+    </message>
+    <message>
+        <source>With {what} the move could not be made</source>
+        <translation type="unfinished">Mit dem hier war der Schritt nicht möglich: {what}</translation>
     </message>
     <message>
         <source>With {what} it comes out otherwise</source>

@@ -20,6 +20,8 @@ from ui.state.lesson_results import PlanResult
 EASY_RATIO = 0.5
 APART = 0.15
 """Two figures that differ by less than this of the larger count as about the same (assumed)."""
+TURNED_RAD = 0.035
+"""A ram's line that turns by less than this, two degrees, counts as having stayed (assumed)."""
 FIRST = ("gives first", "at the ram")
 """What is asked for with what gives first as its answer."""
 SAME = "about the same"
@@ -38,6 +40,11 @@ CHOICES: Mapping[str, tuple[Choice, ...]] = {
         Choice("The base under its foot sinks", "base giving"),
         Choice("Sheet tears", "skin tearing"),
         Choice("None of these: it holds to the end", NOTHING_GAVE),
+    ),
+    "ram's line": (
+        Choice("It comes nearer to square", "in line"),
+        Choice("It turns further off square", "out of line"),
+        Choice("It stays as it was", "hardly"),
     ),
     "for the plan": (
         Choice("It gains: something is freed, no room is lost", "gained"),
@@ -111,6 +118,9 @@ def outcome(asks: str, move: Told) -> str:
         return move.first
     if asks == "for the plan":
         return move.effect
+    if asks == "ram's line":
+        first, last = move.off_square_rad or (0.0, 0.0)
+        return _way(first - last, TURNED_RAD, "in line", "out of line")
     ways = {"skin's middle": move.skin_m, "upper skin": move.upper_skin_m, "inner panel": move.inner_m}
     if asks in ways:
         return _way(ways[asks], limit("moved_m"), "out", "in")
@@ -189,11 +199,17 @@ def _why_not(question: Question, sides: list[PlanResult], moves: list[Told], rig
     beside = _beside(question, sides)
     if not any(words in LATTICES for words, _ in beside):
         return "It has not been run on another lattice, so it is not known whether that decides."
-    for words, others in beside:
-        if question.asks not in FIRST and not _as_far(others, moves):
-            return f"With {words} it was not run as far."
-        if _outcome(question, others) != right:
-            return f"With {words} it comes out otherwise."
+    return next(filter(None, (_beside_says(question, moves, right, *one) for one in beside)), "")
+
+
+def _beside_says(question: Question, moves: list[Told], right: str, words: str, others: list[Told]) -> str:
+    """Return why a neighbouring run speaks against a key, "" when it does not."""
+    if len(others) < len(moves):
+        return f"With {words} the move could not be made."
+    if question.asks not in FIRST and not _as_far(others, moves):
+        return f"With {words} it was not run as far."
+    if _outcome(question, others) != right:
+        return f"With {words} it comes out otherwise."
     return ""
 
 
@@ -209,7 +225,7 @@ def _as_far(others: list[Told], moves: list[Told]) -> bool:
 
 
 def _beside(question: Question, sides: list[PlanResult]) -> list[tuple[str, list[Told]]]:
-    """Return the neighbouring runs, each with the move asked for.
+    """Return the neighbouring runs, each with the move asked for, or none where it could not be made there.
 
     What only one of two plans was run beside stands against the other plan as it is.
     """
@@ -220,9 +236,7 @@ def _beside(question: Question, sides: list[PlanResult]) -> list[tuple[str, list
         for one, number in zip(kept, _numbers(question), strict=False):
             run = next((n.moves for n in one.neighbours if n.words == words), one.moves)
             moves.append(_move(run, number))
-        known = [move for move in moves if move is not None]
-        if len(known) == len(sides):
-            found.append((words, known))
+        found.append((words, [move for move in moves if move is not None]))
     return found
 
 

@@ -29,6 +29,7 @@ DEBRIEF_TITLE = "Debrief"
 Asks = Literal[
     "gives first",
     "at the ram",
+    "ram's line",
     "for the plan",
     "skin's middle",
     "upper skin",

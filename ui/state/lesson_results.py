@@ -5,6 +5,7 @@ The results stand in a folder `solved` beside the lesson, one pair of files a pl
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
@@ -156,6 +157,14 @@ def _force(read_from: Callable[[Told], float | None]) -> Callable[[Told, Units],
     return text
 
 
+def _off_square(which: int) -> Callable[[Told, Units], str]:
+    def text(move: Told, _: Units) -> str:
+        angles = move.off_square_rad
+        return f"{math.degrees(angles[which]):.0f}\u00a0degrees" if angles else "none"
+
+    return text
+
+
 def _width(move: Told, units: Units) -> str:
     """Return the width in words; where there is none, why."""
     if move.exit_width_m is not None and move.exit_width_m <= 0.0:
@@ -180,6 +189,8 @@ FIGURES: dict[str, tuple[str, Callable[[Told, Units], str]]] = {
     "room": ("least room to the occupant", _length(lambda move: move.least_clearance_m)),
     "room_after": ("room to the occupant at the end", _length(lambda move: move.clearance_m)),
     "width": ("width to bring the occupant out by at the end", _width),
+    "off_square": ("how far off square a ram's line stood at first", _off_square(0)),
+    "off_square_end": ("the same at the end", _off_square(-1)),
     "effect": ("what it meant for the plan", lambda move, _: move.effect),
     "sentence": (
         "the sentence of the run",

@@ -148,6 +148,7 @@ PAIRS = {
         "moves[0].tool.tip_width_m", "moves[0].tool.opening_m", "moves[0].tool.force_n",
         "moves[0].tool.arm_m",
     },
+    ("ram-walks-in", "ram-walks-out"): {"moves[0].foot.base", "moves[0].foot.raised_m"},
     ("three-doors-bonded", "three-doors-welded"): {"car.seam"},
     ("three-doors-bonded", "three-doors-alloy"): {
         "car.metal", "car.skin_thickness_m", "car.inner_thickness_m",

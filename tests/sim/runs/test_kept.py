@@ -13,6 +13,7 @@ import pytest
 from sim import kept, kept_frames
 from sim.neighbours import LATTICES
 from sim.plan import Car, Crush, CutSpread, Ease, EdgePoint, Hold, Plan, Press, Spread
+from sim.problems import PlanError
 from sim.ram_plan import PillarSpot
 from sim.record import MoveRecord, RamNow
 from sim.rigid import Barrier
@@ -138,6 +139,36 @@ def test_neighbours_differ_in_one_thing_each():
     places = [plan.moves[0].door.along_m for plan in beside.values()]
     assert sorted(round(place - 0.36, 6) for place in places) == [-0.01, 0.0, 0.01]
     assert beside["a coarser lattice"].moves == PLAN.moves
+
+
+@pytest.mark.parametrize(
+    ("spacing_m", "words", "other_m"),
+    [(0.045, "a coarser lattice", 0.06), (0.06, "a coarser lattice", 0.075), (0.07, "a finer lattice", 0.06)],
+)
+def test_a_door_on_any_lattice_is_run_on_another(spacing_m, words, other_m):
+    other = dict(kept.neighbours_of(with_spacing(PLAN, spacing_m)))[words]
+    assert other == with_spacing(PLAN, other_m)
+
+
+def test_bites_at_one_edge_move_together_and_a_bite_elsewhere_stays():
+    places = [EdgePoint(along_m=0.55), EdgePoint(edge="hinge_edge", along_m=0.5), EdgePoint(along_m=0.45)]
+    plan = msgspec.structs.replace(PLAN, moves=(*(Spread(door=place) for place in places), Ease()))
+    moved = dict(kept.neighbours_of(plan))["10 mm to one side"]
+    assert [move.door.along_m for move in moved.moves[:3]] == [0.54, 0.5, 0.44]
+
+
+def test_a_neighbour_is_kept_up_to_the_move_that_cannot_be_made(solved, tmp_path):
+    """The run beside is refused at its second move, as a cut is where nothing shows; the first one stands."""
+    plan = msgspec.structs.replace(PLAN, moves=(*PLAN.moves, Ease()))
+
+    def solve(asked):
+        if asked.car != plan.car and len(asked.moves) > 1:
+            raise PlanError("moves[1].place", "cannot be reached")
+        model, records = solved
+        return model, records * len(asked.moves)
+
+    found = {one.words: one.moves for one in kept.keep(plan, tmp_path, "plan", solve=solve).neighbours}
+    assert [len(moves) for moves in found.values()] == [2, 2, 1]
 
 
 class TestBesideARam:

@@ -70,6 +70,22 @@ class TestKeys:
         tears = key_of(Question("tears", "?", "lip", asks="tears"), short)
         assert not tears.settled and "not run as far" in tears.why_not
 
+    def test_a_neighbour_in_which_the_move_could_not_be_made_settles_nothing(self):
+        lip = result()
+        beside = tuple(msgspec.structs.replace(n, moves=()) for n in lip.kept.neighbours)
+        kept = msgspec.structs.replace(lip.kept, neighbours=beside)
+        key = key_of(LIP, {"lip": dataclasses.replace(lip, kept=kept)})
+        assert not key.settled and "could not be made" in key.why_not
+
+    @pytest.mark.parametrize(
+        ("angles", "way"),
+        [((0.36, 0.07), "in line"), ((0.38, 0.56), "out of line"), ((0.2, 0.22), "hardly"), ((), "hardly")],
+    )
+    def test_a_rams_line_is_read_from_its_first_and_last_angle(self, angles, way):
+        asked = Question("line", "?", "lip", asks="ram's line")
+        key = key_of(asked, {"lip": result(told=move(off_square_rad=angles), beside=())})
+        assert key.outcome == way
+
     def test_difficulty_comes_from_the_margin(self):
         assert key_of(LIP, {"lip": result(told=move(margin_ratio=0.3))}).difficulty == "close"
         assert key_of(LIP, {"lip": result()}).difficulty == "plain"
