@@ -675,14 +675,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Wann wechseln Sie das Gerät?</translation>
     </message>
     <message>
-        <source>The striker shows and the blades fit round it. What now?</source>
-        <translation type="unfinished">Der Schließkeil ist zu sehen, und die Klingen passen darum. Was nun?</translation>
-    </message>
-    <message>
-        <source>Stop and cut: a clean cut leaves whole metal. Going on spreading only tears more.</source>
-        <translation type="unfinished">Anhalten und schneiden: Ein sauberer Schnitt lässt heiles Metall zurück. Weiterspreizen reißt nur mehr.</translation>
-    </message>
-    <message>
         <source>What does the inner structure hang on?</source>
         <translation type="unfinished">Woran hängt die innere Struktur?</translation>
     </message>
@@ -717,10 +709,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
     <message>
         <source>A start at the window frame reaches the latch with less torn metal than a start at the edge. (In the runs shown it is the seam that is spared: a whole edge tears in neither.)</source>
         <translation type="unfinished">Ein Anfang am Fensterrahmen erreicht das Schloss mit weniger zerrissenem Metall als ein Anfang an der Kante. (In den gezeigten Rechnungen wird die Naht geschont: Eine heile Kante reißt in keiner.)</translation>
-    </message>
-    <message>
-        <source>As soon as the striker shows and the blades fit, cut.</source>
-        <translation type="unfinished">Sobald der Schließkeil zu sehen ist und die Klingen passen: schneiden.</translation>
     </message>
     <message>
         <source>Sizes up before touching anything</source>
@@ -759,10 +747,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Wechselt rechtzeitig zum Schneidgerät</translation>
     </message>
     <message>
-        <source>striker seen, blades fit, metal left whole</source>
-        <translation type="unfinished">Schließkeil gesehen, Klingen passen, Metall heil gelassen</translation>
-    </message>
-    <message>
         <source>What did each bite prepare for the next?</source>
         <translation type="unfinished">Was hat jeder Ansatz für den nächsten vorbereitet?</translation>
     </message>
@@ -777,10 +761,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
     <message>
         <source>Each bite deep, short, and stopped.</source>
         <translation type="unfinished">Jeder Ansatz tief, kurz und beendet.</translation>
-    </message>
-    <message>
-        <source>When the latch shows, the cutter finishes.</source>
-        <translation type="unfinished">Wenn das Schloss zu sehen ist, macht das Schneidgerät fertig.</translation>
     </message>
     <message>
         <source>The pinch that came back</source>
@@ -1099,10 +1079,6 @@ Der Knick ist da und tut nichts: Der Druck geht nicht längs zu ihm. Aber das Qu
     <message>
         <source>The skin starts outward</source>
         <translation type="unfinished">Die Außenhaut beginnt nach außen</translation>
-    </message>
-    <message>
-        <source>The middle of the skin moved {outer.skin}. The inner panel moved {outer.inner}.</source>
-        <translation type="unfinished">Die Mitte der Außenhaut ging {outer.skin}. Das Innenblech ging {outer.inner}.</translation>
     </message>
     <message>
         <source>{outer.sentence}
@@ -4255,6 +4231,154 @@ Wann hätten sie entlastet, und wo hätten sie neu gesetzt?</translation>
     <message>
         <source>The foot stands low, at the far rocker, so the line goes up to the wall, as far off square at first.</source>
         <translation type="unfinished">Der Fuß steht tief, am fernen Schweller, so geht die Linie von unten an die Wand, am Anfang ebenso schräg.</translation>
+    </message>
+    <message>
+        <source>at the hinge edge: stopped when the upper hinge shows, and cut</source>
+        <translation type="unfinished">an der Scharnierkante: angehalten, wenn das obere Scharnier zu sehen ist, und geschnitten</translation>
+    </message>
+    <message>
+        <source>the same spread, not stopped</source>
+        <translation type="unfinished">dasselbe Spreizen, nicht angehalten</translation>
+    </message>
+    <message>
+        <source>At the hinge edge: when do you stop?</source>
+        <translation type="unfinished">An der Scharnierkante: Wann hören Sie auf?</translation>
+    </message>
+    <message>
+        <source>The door holds, so the other edge: wide tips just past the hem, level with the upper hinge, straight along the car. What gives first, and what are you waiting for?</source>
+        <translation type="unfinished">Die Tür hält, also die andere Kante: breite Spitzen knapp hinter dem Falz, auf Höhe des oberen Scharniers, gerade längs des Autos. Was gibt zuerst nach, und worauf warten Sie?</translation>
+    </message>
+    <message>
+        <source>Name what they wait for before the tool moves: the hinge seen from outside, and room round it for the blades. Not more.
+In this model the striker of a latch that holds never comes into sight within the tips' way, so the hinge stands for both.</source>
+        <translation type="unfinished">Benennen, worauf gewartet wird, bevor sich das Gerät bewegt: das Scharnier von außen zu sehen, und Platz für die Klingen darum. Nicht mehr.
+In diesem Modell kommt der Schließkeil eines Schlosses, das hält, auf dem Weg der Spitzen nie in Sicht; so steht das Scharnier für beide.</translation>
+    </message>
+    <message>
+        <source>It shows: stop</source>
+        <translation type="unfinished">Es ist zu sehen: halt</translation>
+    </message>
+    <message>
+        <source>The tips are open {seen.opening_of_move_1}, and the hinge shows. Up to here {seen.parted_of_move_1} of seam parted. The spread stops.</source>
+        <translation type="unfinished">Die Spitzen sind {seen.opening_of_move_1} offen, und das Scharnier ist zu sehen. Bis hierher gingen {seen.parted_of_move_1} der Naht auf. Das Spreizen endet.</translation>
+    </message>
+    <message>
+        <source>{seen.sentence_of_move_1}
+Who says stop: the one at the tool, or the one who looks? Look first whether something other than metal lies at the hinge: wiring, a check strap.</source>
+        <translation type="unfinished">{seen.sentence_of_move_1}
+Wer sagt halt: wer am Gerät ist oder wer hinsieht? Am Scharnier zuerst nachsehen, ob dort anderes als Metall liegt: Kabel, ein Fangband.</translation>
+    </message>
+    <message>
+        <source>And cut</source>
+        <translation type="unfinished">Und schneiden</translation>
+    </message>
+    <message>
+        <source>The tool is off, and the metal has sprung back a little: look again whether the blades fit before they close.
+One cut, and whole metal round it. Now the door hangs on the lower hinge and the latch: who holds it before the next cut?</source>
+        <translation type="unfinished">Das Gerät ist ab, und das Metall ist ein wenig zurückgefedert: noch einmal sehen, ob die Klingen passen, bevor sie schließen.
+Ein Schnitt, und heiles Metall darum. Nun hängt die Tür am unteren Scharnier und am Schloss: Wer hält sie vor dem nächsten Schnitt?</translation>
+    </message>
+    <message>
+        <source>The same spread, not stopped</source>
+        <translation type="unfinished">Dasselbe Spreizen, nicht angehalten</translation>
+    </message>
+    <message>
+        <source>Gone on to {on.opening}: {on.parted} of seam parted, against {seen.parted_of_move_1} when stopped. The hinge holds as it did.</source>
+        <translation type="unfinished">Weiter bis {on.opening}: {on.parted} der Naht gingen auf, gegen {seen.parted_of_move_1} beim Anhalten. Das Scharnier hält wie zuvor.</translation>
+    </message>
+    <message>
+        <source>{on.sentence}
+What did the rest of the way buy? A longer loose edge, and nothing that was not in sight before.</source>
+        <translation type="unfinished">{on.sentence}
+Was brachte der Rest des Weges? Eine längere lose Kante, und nichts, das nicht schon zu sehen war.</translation>
+    </message>
+    <message>
+        <source>Striker or hinge shows, and the blades fit round it. What now?</source>
+        <translation type="unfinished">Schließkeil oder Scharnier ist zu sehen, und die Klingen passen darum. Was jetzt?</translation>
+    </message>
+    <message>
+        <source>Stop and cut: a clean cut leaves whole metal. Going on spreading parts more and frees nothing.</source>
+        <translation type="unfinished">Anhalten und schneiden: Ein sauberer Schnitt lässt heiles Metall. Weiter zu spreizen öffnet mehr und befreit nichts.</translation>
+    </message>
+    <message>
+        <source>Wide tips just past the hem at the hinge edge, level with the upper hinge. What gives first?</source>
+        <translation type="unfinished">Breite Spitzen knapp hinter dem Falz an der Scharnierkante, auf Höhe des oberen Scharniers. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>What do the tips bear on, and what holds that at its edge?</source>
+        <translation type="unfinished">Woran liegen die Spitzen an, und was hält das an seiner Kante?</translation>
+    </message>
+    <message>
+        <source>The tips roll the edge back, and its seam is the weakest part on the way; the hinge is stronger, so it is cut.</source>
+        <translation type="unfinished">Die Spitzen rollen die Kante zurück, und ihre Naht ist das schwächste Teil auf dem Weg; das Scharnier ist stärker, also wird es geschnitten.</translation>
+    </message>
+    <message>
+        <source>Stopped when the hinge shows, or gone on: which parts more of the seam?</source>
+        <translation type="unfinished">Angehalten, wenn das Scharnier zu sehen ist, oder weitergemacht: Was öffnet mehr von der Naht?</translation>
+    </message>
+    <message>
+        <source>Does the seam stop parting because something has come into sight?</source>
+        <translation type="unfinished">Hört die Naht auf aufzugehen, weil etwas in Sicht gekommen ist?</translation>
+    </message>
+    <message>
+        <source>Every bit of way past the moment goes into the seam.</source>
+        <translation type="unfinished">Jedes Stück Weg nach diesem Moment geht in die Naht.</translation>
+    </message>
+    <message>
+        <source>Gone on to the end at the hinge edge: does sheet tear?</source>
+        <translation type="unfinished">An der Scharnierkante bis zum Ende weitergemacht: Reißt Blech?</translation>
+    </message>
+    <message>
+        <source>Which is the weaker: the metal of a whole edge, or what holds it?</source>
+        <translation type="unfinished">Was ist schwächer: das Metall einer heilen Kante oder das, was sie hält?</translation>
+    </message>
+    <message>
+        <source>The seam lets a whole edge go before it tears. With a nick in it, stop at the first tear: that is the other moment to stop and cut.</source>
+        <translation type="unfinished">Die Naht lässt eine heile Kante los, bevor sie reißt. Mit einer Kerbe darin beim ersten Riss anhalten: Das ist der andere Moment, anzuhalten und zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Going on past the moment the hinge shows parts more of the seam.</source>
+        <translation type="unfinished">Weiterzumachen, nachdem das Scharnier zu sehen ist, öffnet mehr von der Naht.</translation>
+    </message>
+    <message>
+        <source>As soon as the striker or a hinge shows and the blades fit, cut. (In the runs shown it is a hinge.)</source>
+        <translation type="unfinished">Sobald Schließkeil oder ein Scharnier zu sehen ist und die Klingen passen, schneiden. (In den gezeigten Rechnungen ist es ein Scharnier.)</translation>
+    </message>
+    <message>
+        <source>striker or hinge seen, blades fit, spread stopped there, metal left whole</source>
+        <translation type="unfinished">Schließkeil oder Scharnier gesehen, Klingen passen, Spreizen dort beendet, Metall heil gelassen</translation>
+    </message>
+    <message>
+        <source>When striker or hinge shows, the cutter finishes.</source>
+        <translation type="unfinished">Wenn Schließkeil oder Scharnier zu sehen ist, macht das Schneidgerät fertig.</translation>
+    </message>
+    <message>
+        <source>When a hinge shows, and whether blades fit round it once the tool is off, hangs on how far the edge springs back: on a finer lattice it sprang back over the hinge. Look, and open a little further if it must be.</source>
+        <translation type="unfinished">Wann ein Scharnier zu sehen ist und ob Klingen herumpassen, wenn das Gerät ab ist, hängt davon ab, wie weit die Kante zurückfedert: Auf einem feineren Gitter federte sie über das Scharnier zurück. Hinsehen und, wenn es sein muss, ein wenig weiter öffnen.</translation>
+    </message>
+    <message>
+        <source>The upper hinge alone is cut here. What the door does once it hangs on one hinge is another lesson.</source>
+        <translation type="unfinished">Hier wird nur das obere Scharnier geschnitten. Was die Tür tut, wenn sie an einem Scharnier hängt, ist eine andere Lektion.</translation>
+    </message>
+    <message>
+        <source>The middle of the skin moved {outer.skin} outward; the inner panel only {outer.inner}.</source>
+        <translation type="unfinished">Die Mitte der Außenhaut ging {outer.skin} nach außen; das Innenblech nur {outer.inner}.</translation>
+    </message>
+    <message>
+        <source>Spread on past it</source>
+        <translation type="unfinished">Darüber hinaus gespreizt</translation>
+    </message>
+    <message>
+        <source>Wide tips just past the hem roll the door's front edge back level with the upper hinge; when the hinge shows the spread goes on.</source>
+        <translation type="unfinished">Breite Spitzen knapp hinter dem Falz rollen die vordere Türkante auf Höhe des oberen Scharniers zurück; wenn das Scharnier zu sehen ist, geht das Spreizen weiter.</translation>
+    </message>
+    <message>
+        <source>Cut when it shows</source>
+        <translation type="unfinished">Schneiden, wenn es zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Wide tips just past the hem roll the door's front edge back level with the upper hinge; as soon as the hinge shows the spread stops and the hinge is cut.</source>
+        <translation type="unfinished">Breite Spitzen knapp hinter dem Falz rollen die vordere Türkante auf Höhe des oberen Scharniers zurück; sobald das Scharnier zu sehen ist, endet das Spreizen, und das Scharnier wird geschnitten.</translation>
     </message>
 </context>
 </TS>

@@ -4597,6 +4597,26 @@
         <translation type="unfinished">Boden geht verloren: Der Patient hat weniger Raum</translation>
     </message>
     <message>
+        <source>ram's line</source>
+        <translation type="unfinished">Linie des Zylinders</translation>
+    </message>
+    <message>
+        <source>in line</source>
+        <translation type="unfinished">gerader</translation>
+    </message>
+    <message>
+        <source>out of line</source>
+        <translation type="unfinished">schräger</translation>
+    </message>
+    <message>
+        <source>how far off square a ram's line stood at first</source>
+        <translation type="unfinished">wie schräg die Linie eines Zylinders am Anfang stand</translation>
+    </message>
+    <message>
+        <source>the same at the end</source>
+        <translation type="unfinished">dasselbe am Ende</translation>
+    </message>
+    <message>
         <source>It comes nearer to square</source>
         <translation type="unfinished">Sie wird gerader</translation>
     </message>

@@ -148,7 +148,6 @@ PAIRS = {
         "moves[0].tool.tip_width_m", "moves[0].tool.opening_m", "moves[0].tool.force_n",
         "moves[0].tool.arm_m",
     },
-    ("ram-walks-in", "ram-walks-out"): {"moves[0].foot.base", "moves[0].foot.raised_m"},
     ("three-doors-bonded", "three-doors-welded"): {"car.seam"},
     ("three-doors-bonded", "three-doors-alloy"): {
         "car.metal", "car.skin_thickness_m", "car.inner_thickness_m",
@@ -162,6 +161,18 @@ def test_ready_plans_differ_in_what_they_contrast_and_in_nothing_else(pair):
     assert {d.path for d in felt(one, other)} == PAIRS[pair]
     if pair[1] == "first-bite-strong":
         assert other.moves[0].tool.force_n == tuple(2.0 * f for f in one.moves[0].tool.force_n)
+
+
+@pytest.mark.parametrize(
+    ("pair", "paths"),
+    [
+        (("ram-walks-in", "ram-walks-out"), {"moves[0].foot.base", "moves[0].foot.raised_m"}),
+        (("hinge-when-seen", "hinge-gone-on"), {"moves[0].stop_at", "moves[1]"}),
+    ],
+)
+def test_plans_of_a_lesson_that_are_put_beside_each_other_differ_in_one_thing(pair, paths):
+    one, other = (load_plan(READY / f"{name}.toml") for name in pair)
+    assert {d.path for d in felt(one, other)} == paths
 
 
 @pytest.mark.parametrize("name", sorted({name for pair in PAIRS for name in pair}))
