@@ -4101,16 +4101,6 @@ Which of the two feet does that pencil come to point at, the high one or the low
 Auf welchen der beiden Füße zeigt der Stift dann, auf den hohen oder den tiefen?</translation>
     </message>
     <message>
-        <source>Off square at first: {high.off_square}. At the end: {high.off_square_end}. {high.sentence}</source>
-        <translation type="unfinished">Schräg am Anfang: {high.off_square}. Am Ende: {high.off_square_end}. {high.sentence}</translation>
-    </message>
-    <message>
-        <source>The pillar turns towards the line, so the head gains hold as it goes. It need not start square; it must start inside what it holds.
-The degrees to spare in the sentence are those of the worse end: here the foot. Who watches it, high up on the far side?</source>
-        <translation type="unfinished">Die Säule dreht sich zur Linie hin, also gewinnt der Kopf unterwegs an Halt. Er muss nicht senkrecht beginnen; er muss innerhalb dessen beginnen, was er hält.
-Die Grade, die der Satz übrig nennt, sind die des schlechteren Endes: hier des Fußes. Wer sieht nach ihm, hoch auf der anderen Seite?</translation>
-    </message>
-    <message>
         <source>As far off, from below</source>
         <translation type="unfinished">Ebenso schräg, von unten</translation>
     </message>
@@ -4125,16 +4115,6 @@ Die Grade, die der Satz übrig nennt, sind die des schlechteren Endes: hier des 
     <message>
         <source>It walks out of line</source>
         <translation type="unfinished">Er läuft aus der Linie</translation>
-    </message>
-    <message>
-        <source>Off square at first: {low.off_square}. At the end: {low.off_square_end}. {low.sentence}</source>
-        <translation type="unfinished">Schräg am Anfang: {low.off_square}. Am Ende: {low.off_square_end}. {low.sentence}</translation>
-    </message>
-    <message>
-        <source>A pillar that folds at its foot turns away from a line that comes from below.
-When would they have eased, and where would they have set it again?</source>
-        <translation type="unfinished">Eine Säule, die sich am Fuß faltet, dreht sich von einer Linie weg, die von unten kommt.
-Wann hätten sie entlastet, und wo hätten sie neu gesetzt?</translation>
     </message>
     <message>
         <source>The foot stands higher than the head, the line well off square. What does the line do as the pillar folds out at its foot?</source>
@@ -4379,6 +4359,36 @@ Was brachte der Rest des Weges? Eine längere lose Kante, und nichts, das nicht 
     <message>
         <source>Wide tips just past the hem roll the door's front edge back level with the upper hinge; as soon as the hinge shows the spread stops and the hinge is cut.</source>
         <translation type="unfinished">Breite Spitzen knapp hinter dem Falz rollen die vordere Türkante auf Höhe des oberen Scharniers zurück; sobald das Scharnier zu sehen ist, endet das Spreizen, und das Scharnier wird geschnitten.</translation>
+    </message>
+    <message>
+        <source>The seam parts</source>
+        <translation type="unfinished">Die Naht geht auf</translation>
+    </message>
+    <message>
+        <source>Off square at first: {high.off_square}. At the end: {high.off_square_end}. The head holds all the way.</source>
+        <translation type="unfinished">Schräg am Anfang: {high.off_square}. Am Ende: {high.off_square_end}. Der Kopf hält den ganzen Weg.</translation>
+    </message>
+    <message>
+        <source>{high.sentence}
+The pillar turns towards the line, so the head gains hold as it goes. It need not start square; it must start inside what it holds.
+The degrees to spare are those of the worse end: here the foot. Who watches it, high up on the far side?
+And look where the ram lies: across the car at the height of shoulders. Beside a patient that place may not be free.</source>
+        <translation type="unfinished">{high.sentence}
+Die Säule dreht sich zur Linie hin, also gewinnt der Kopf unterwegs an Halt. Er muss nicht senkrecht beginnen; er muss innerhalb dessen beginnen, was er hält.
+Die übrigen Grade sind die des schlechteren Endes: hier des Fußes. Wer sieht nach ihm, hoch auf der anderen Seite?
+Und ansehen, wo der Zylinder liegt: quer durch das Auto auf Schulterhöhe. Neben einem Patienten ist dieser Platz vielleicht nicht frei.</translation>
+    </message>
+    <message>
+        <source>Off square at first: {low.off_square}. At the end: {low.off_square_end}. The head slips.</source>
+        <translation type="unfinished">Schräg am Anfang: {low.off_square}. Am Ende: {low.off_square_end}. Der Kopf rutscht.</translation>
+    </message>
+    <message>
+        <source>{low.sentence}
+A pillar that folds at its foot turns away from a line that comes from below.
+When would they have eased, and where would they have set it again?</source>
+        <translation type="unfinished">{low.sentence}
+Eine Säule, die sich am Fuß faltet, dreht sich von einer Linie weg, die von unten kommt.
+Wann hätten sie entlastet, und wo hätten sie neu gesetzt?</translation>
     </message>
 </context>
 </TS>
