@@ -81,6 +81,8 @@ def pages(app):
     yield "work"
     app.acting.act("form")
     yield "form"
+    app.acting.act("form_side")
+    yield "form, side"
     app.acting.act("form")
     app.acting.act("lesson_01-first-bite")
     yield "lesson"

@@ -59,13 +59,13 @@ def test_no_word_is_cut(qapp, qtbot, tmp_path, language, width, height, ratio):
         app.window.show()
         app.filing.open_first(None)
         found = {}
-        for page in ("reading", "plan", "lesson", "form"):
+        for page in ("reading", "plan", "lesson", "form", "form_side"):
             if page == "plan":
                 app.acting.act("drawer_plan")
             elif page == "lesson":
                 app.acting.act("lesson_01-first-bite")
-            elif page == "form":
-                app.acting.act("form")
+            elif page.startswith("form"):
+                app.acting.act(page)
             qtbot.waitUntil(lambda: app.session.model and not app.session.queue.busy, timeout=60_000)
             app.showing.show_dirty()
             for _ in range(20):  # the layout follows in events of its own, on a busy machine later
