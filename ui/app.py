@@ -32,6 +32,7 @@ from ui.state.session import Session
 from ui.state.settings import load
 from ui.state.tongue import speak
 from ui.state.view_options import LAYER_WORDS
+from ui.twin_side import TwinSide
 
 LAYER_NAMES = tuple(LAYER_WORDS)
 SEEN_MS = 100
@@ -65,7 +66,8 @@ class App:
         self.filing = Filing(self.session, self.window, self.showing, folder)
         self.acting = Acting(self.session, self.window, self.filing, self._player)
         self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)
-        self.acting.more |= {"bring_back": self.keeping.bring_back}
+        self.twins = TwinSide(self.session, self.window, self.acting.beside)
+        self.acting.more |= {"bring_back": self.keeping.bring_back, "twin": self.twins.turn}
         self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()
         self.acting.more |= {"figures": figures_action(self.window, self.session)}

@@ -2,34 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QTimer
 
-from sim.plan import Move, Plan, Spread, Squeeze
+from sim.plan import Plan
 from ui.filing import Filing
 from ui.main_window import MainWindow
 from ui.panels.pair import PairPage
+from ui.second_picture import SecondPicture
 from ui.state.beside import put_on, refusal, row_of, shared_moves, start_sha256
-from ui.state.locks import ANSWERS, ASK_FIRST, LADDER
+from ui.state.locks import ANSWERS, ASK_FIRST
 from ui.state.pair_words import PairWords, caption, pair_words
-from ui.state.reading import clearance_told
 from ui.state.session import Session
-from ui.state.slid import aim_now, as_now
 
 if TYPE_CHECKING:
-    from sim.record import Aim, Frame
     from ui.showing import Showing
     from ui.stage_side import StageSide
 
 ROOMY_RATIO = 0.82
 """Width over height of a view in which the whole door is seen; in a narrower one the camera stands back."""
 NEAREST, FURTHEST = 1.0, 0.45
-AIMS_KEPT = 200
 SETTLED_MS = 80
 """After so long the columns have made room and the views have their sizes."""
 FROM_FILE = "A plan from a file\u2026"
 NOT_NOW = "First compare prediction and outcome, or put the card away."
+NO_MOVES = "There is nothing to compare yet: add a move first."
+TWIN = "Twin of this car, one thing changed"
 NO_OTHER = "There is no other plan to put beside this one: open or change one first."
 
 
@@ -47,13 +47,17 @@ class BesideSide:
         self._side: StageSide | None = None
         self._showing: Showing | None = None
         self._view: Any = None
-        self._model: object = None
+        self._picture = SecondPicture(session)
         self._offers: list[tuple[str, Plan]] = []
+        self._twin: Plan | None = None
+        self._remade: Callable[[Plan], Plan | None] = lambda _plan: None
+        self._asked: tuple[Plan, int] | None = None
+        self.gone: Callable[[], object] = lambda: None
+        """Called when one plan is shown again."""
         self._chosen = 0
         self._refused = ""
         self._seen: tuple[object, ...] = ()
         self._nearness = NEAREST
-        self._aims: dict[tuple[int, Move], tuple[Frame, Aim]] = {}
         window.right_pages.addWidget(self.page)
         self.page.chosen.connect(self.choose)
         self.page.run_wished.connect(self.run)
@@ -108,10 +112,37 @@ class BesideSide:
         self.choose(0)
         return True
 
+    def why_not(self) -> str:
+        """Return why nothing may be put beside the plan shown now, in a sentence; "" where it may."""
+        session = self.session
+        if session.asking.unspoken:
+            return NOT_NOW
+        if session.unasked(session.plan) is not None:
+            return ASK_FIRST
+        return "" if session.plan.moves else NO_MOVES
+
+    def put_twin(self, twin: Plan, remade: Callable[[Plan], Plan | None]) -> None:
+        """Put a twin of the plan shown on the right, each from its own start, and work both out.
+
+        Parameters
+        ----------
+        remade : makes it anew when the plan shown is another; None where that has no such twin
+        """
+        if self.why_not() or self._side is None or self.session.model is None:
+            return
+        self._twin, self._remade = twin, remade
+        self._offers, self._chosen = [(TWIN, twin), *self._others()], 0
+        self.session.asking.end()
+        self.window.right_pages.setCurrentWidget(self.page)
+        self._put(twin)
+        self.run()
+
     def away(self) -> None:
         """Show one plan again."""
         if not self.page_on:
             return
+        self._twin = None
+        self.gone()
         self.session.beside.show(None)
         self._refused = ""
         self.window.right_pages.setCurrentWidget(self.window.reading)
@@ -160,8 +191,11 @@ class BesideSide:
         session = self.session
         first, second = self._start(session.plan, plan), self._start(plan, session.plan)
         unasked = (session.unasked(session.plan), session.unasked(plan)) != (None, None)
-        self._refused = ASK_FIRST if unasked else refusal(session.plan, plan, first, second)
-        session.beside.show(None if self._refused else plan, first)
+        self._asked = None
+        twin = plan is self._twin  # it has a start of its own on purpose
+        why = refusal(session.plan, plan, first, first if twin else second)
+        self._refused = ASK_FIRST if unasked else why
+        session.beside.show(None if self._refused else plan, first, second if twin else "")
         self.window.notice.say("")
         self._more_known()
         if session.records() and not self._refused:
@@ -176,7 +210,8 @@ class BesideSide:
         shared = shared_moves(plan, other) if alike else 0
         records = session.records(plan)
         known = records[shared - 1].end_state if 0 < shared <= len(records) else None
-        state = known if shared or plan.wreck or plan.start else session.model.start
+        model = session.model_of(plan)
+        state = known if shared or plan.wreck or plan.start or model is None else model.start
         return start_sha256(plan.car, state, plan.past(shared))
 
     # --- working out -------------------------------------------------------------------------------------
@@ -190,8 +225,13 @@ class BesideSide:
             session.run_aside(session.beside.plan)
 
     def _plan_changed(self) -> None:
-        if self.page_on:
-            self._put(self._offers[self._chosen][1])
+        if not self.page_on:
+            return
+        name, plan = self._offers[self._chosen]
+        if plan is self._twin:
+            plan = self._twin = self._remade(self.session.plan) or plan
+            self._offers[self._chosen] = (name, plan)
+        self._put(plan)
 
     def _more_known(self) -> None:
         """Lay the moments of both out as far as they are known; go on with the other plan."""
@@ -200,11 +240,15 @@ class BesideSide:
             return
         both = session.records(), session.records(beside.plan)
         key = tuple(id(record) for records in both for record in records)
-        if key != self._seen or beside.rows is None:
+        other = session.start_of(beside.plan)  # a twin's own, once its car has been set out
+        if other is not None and (key != self._seen or beside.rows is None):
             self._seen = key
-            beside.lay_out(row_of(session.start, both[0]), row_of(session.start, both[1]))
+            beside.lay_out(row_of(session.start, both[0]), row_of(other, both[1]))
             self._draw_later()
-        if both[0] and len(both[0]) == len(session.plan.moves) and not session.queue.busy:
+        asked = beside.plan, len(both[1])
+        whole = len(both[0]) == len(session.plan.moves)
+        if both[0] and whole and session.can_run and asked != self._asked:
+            self._asked = asked  # once: what was refused is not asked for again and again
             session.run_aside(beside.plan)
 
     def _clock_moved(self) -> None:
@@ -278,24 +322,29 @@ class BesideSide:
         session, beside = self.session, self.session.beside
         units = session.view.options.units
         self.page.show_choices([*(name for name, _ in self._offers), FROM_FILE], self._chosen)
-        on = beside.plan is not None and session.model is not None
-        if not on:
+        if beside.plan is None or session.model is None:
             self._pair(False)
             alike = self._offers[self._chosen][1].car == session.plan.car
             self.page.show_words(
                 PairWords(refused=self._refused, can_put_on=bool(self._refused) and not alike)
             )
             return
-        view = self._second_view()
-        self._pair(True)
-        self._draw(view.stage)
-        self._stand_back()
-        assert beside.plan is not None
+        drawn = session.model_of(beside.plan) is not None  # a twin's car may not be set out yet
+        if drawn:
+            view = self._second_view()
+            self._pair(True)
+            assert self._side is not None
+            self._picture.draw(self._side, view.stage)
+            self._stand_back()
+        else:
+            self._pair(False)
         records = session.records(), session.records(beside.plan)
         shared = shared_moves(session.plan, beside.plan)
         shut = session.hides(ANSWERS)
         words = pair_words(session.plan, beside, records, shared, units, shut)
         self.page.show_words(words)
+        if not drawn:
+            return
         self.window.stages.show_captions(
             *(
                 caption(
@@ -305,46 +354,3 @@ class BesideSide:
                 for side in (0, 1)
             )
         )  # fmt: skip
-
-    def _draw(self, stage: Any) -> None:
-        from vtkmodules.vtkRenderingCore import vtkCamera  # loaded by then
-
-        session, beside = self.session, self.session.beside
-        frame = beside.frame(1) or session.start
-        assert self._side is not None
-        first = self._side.view.stage
-        if session.model is not self._model:
-            self._model = session.model
-            here = vtkCamera()
-            here.DeepCopy(first.renderer.GetActiveCamera())
-            stage.set_model(session.model)  # a stage's first model takes the camera home: it is shared
-            first.renderer.GetActiveCamera().DeepCopy(here)
-            self._side.dress_stage(stage)
-        stage.take_apart(*first.apart)
-        if frame is None:
-            return
-        moved = frame is not session.start
-        stage.show_points(frame.points, frame)
-        stage.show_start_ghost(moved, session.begun)
-        stage.show_clearance(clearance_told(frame, session.start) if moved else None)
-        stage.show_path(frame if moved and frame.force_n > 0.0 and not session.hides(LADDER) else None)
-        self._draw_tips(stage, frame)
-
-    def _draw_tips(self, stage: Any, frame: Frame) -> None:
-        session, beside = self.session, self.session.beside
-        assert beside.plan is not None
-        index = max(beside.move(1), 0)
-        move = beside.plan.moves[index] if index < len(beside.plan.moves) else None
-        if not isinstance(move, Spread | Squeeze) or session.model is None:
-            stage.show_aim(None)
-            return
-        key = id(frame), move
-        if key not in self._aims or self._aims[key][0] is not frame:
-            if len(self._aims) >= AIMS_KEPT:
-                self._aims.clear()
-            from sim import aim as aims  # the mechanics come when the window stands
-
-            line = aims.line(session.model, as_now(session.model, move, frame), frame.points)
-            self._aims[key] = frame, aim_now(line, frame, session.model.outboard_sign)
-        aim = self._aims[key][1]
-        stage.show_aim(None if aim.problems else aim, move.tool, share=False)

@@ -2489,6 +2489,22 @@
         <translation type="unfinished">ziehen und offen halten</translation>
     </message>
     <message>
+        <source>Duplicate this car and change one thing</source>
+        <translation type="unfinished">Dieses Auto verdoppeln und eines ändern</translation>
+    </message>
+    <message>
+        <source>The twin of this car</source>
+        <translation type="unfinished">Der Zwilling dieses Autos</translation>
+    </message>
+    <message>
+        <source>Change one thing on it: both are worked out. Another change takes its place.</source>
+        <translation type="unfinished">Ändern Sie eines an ihm: beide werden gerechnet. Eine andere Änderung tritt an ihre Stelle.</translation>
+    </message>
+    <message>
+        <source>Twin of this car, one thing changed</source>
+        <translation type="unfinished">Zwilling dieses Autos, eines geändert</translation>
+    </message>
+    <message>
         <source>Add: take hold of a door</source>
         <translation type="unfinished">Anfügen: eine Tür halten</translation>
     </message>

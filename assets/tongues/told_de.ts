@@ -6145,6 +6145,26 @@
         <translation type="unfinished">Beide beginnen am selben Metall: {after}, {hash}</translation>
     </message>
     <message>
+        <source>Each begins from its own metal: {hash} left, {value} right</source>
+        <translation type="unfinished">Jeder beginnt an seinem eigenen Metall: {hash} links, {value} rechts</translation>
+    </message>
+    <message>
+        <source>Twin: {changed}</source>
+        <translation type="unfinished">Zwilling: {changed}</translation>
+    </message>
+    <message>
+        <source>There is nothing to compare yet: add a move first</source>
+        <translation type="unfinished">Es gibt noch nichts zu vergleichen: erst einen Zug anfügen</translation>
+    </message>
+    <message>
+        <source>is the same on this car; a twin differs in one thing</source>
+        <translation type="unfinished">ist an diesem Auto ebenso; ein Zwilling unterscheidet sich in einem</translation>
+    </message>
+    <message>
+        <source>cannot be another on a saved start, which is true for its own car alone; put the wreck before the plan instead, and it is worked out on the twin as well</source>
+        <translation type="unfinished">kann an einem gespeicherten Anfang nicht anders sein, der nur für sein eigenes Auto gilt; stellen Sie stattdessen den Unfall vor den Plan, er wird dann auch am Zwilling gerechnet</translation>
+    </message>
+    <message>
         <source>full speed</source>
         <translation type="unfinished">voller Geschwindigkeit</translation>
     </message>

@@ -8,6 +8,7 @@ import shutil
 import time
 from importlib import resources
 
+import msgspec
 import numpy as np
 import pytest
 
@@ -377,3 +378,61 @@ def test_a_ready_plan_is_found_in_the_menu_by_mouse_and_by_its_words_with_keys(h
     hand.settle()
     hand.do("key", "ctrl+k")
     hand.qtbot.waitUntil(lambda: "no moment to stop and cut" in window.notice.words.text(), timeout=60_000)
+
+
+def test_a_twin_is_made_by_key_and_mouse_and_both_are_worked_out_and_told_apart(hand):
+    app, session = hand.app, hand.app.session
+    plan = Plan(title="lip", car=Car(lattice_spacing_m=0.09), moves=(Spread(opening_m=0.01),))
+    session.document.open(plan, None)
+    hand.qtbot.waitUntil(lambda: session.model is not None, timeout=60_000)
+    hand.settle()
+
+    form, page = app.twins.form, app.acting.beside.page
+    hand.do("key", "a")  # nothing is put beside a push that is yet to be foretold
+    assert session.asking.unspoken
+    hand.do("key", "ctrl+d")
+    assert app.window.left_pages.currentWidget() is not form
+    session.asking.end()
+
+    hand.do("key", "ctrl+d")
+    assert app.window.left_pages.currentWidget() is form
+    assert not app.acting.beside.page_on  # nothing is put beside before one thing is changed
+    seam = form.fields.boxes["seam"]
+    assert seam.hasFocus()
+    hand.click(seam)  # opens its list
+    hand.do("key", "Down")
+    hand.do("key", "Return")
+    hand.qtbot.waitUntil(lambda: app.acting.beside.page_on, timeout=5_000)
+    twin = session.beside.plan
+    assert twin == plan.with_car(msgspec.structs.replace(plan.car, seam="welded"))
+    assert session.plan == plan  # the plan itself is as it was
+    hand.qtbot.waitUntil(lambda: len(session.records(twin)) == 1, timeout=120_000)
+    hand.settle()
+    left, right = session.records()[0], session.records(twin)[0]
+    assert "weld broken" not in {event.kind for event in left.result.events}
+    hand.do("key", "End")
+    assert session.beside.frame(0) is left.frames[-1]
+    assert session.beside.frame(1) is right.frames[-1]
+    shown = page._shown
+    assert [(row.words, row.first, row.second) for row in shown.rows] == [("seam", "bonded", "welded")]
+    assert shown.heading == "One thing differs"
+    assert shown.start.startswith("Each begins from its own metal")
+    assert app.window.stages.paired
+    assert app.acting.beside._view.stage is not app.side.view.stage
+
+    # another change is made from the same plan: still one thing differs
+    hand.do("key", "ctrl+d")
+    assert not app.acting.beside.page_on
+    hand.qtbot.wait(200)
+    latch = form.fields.boxes["latch"]
+    hand.click(latch)
+    hand.do("key", "Down")
+    hand.do("key", "Return")
+    hand.qtbot.waitUntil(lambda: session.beside.plan is not None, timeout=5_000)
+    assert session.beside.plan == plan.with_car(msgspec.structs.replace(plan.car, latch="half"))
+    hand.do("key", "Escape")
+    hand.settle()
+
+    hand.do("key", "b")
+    assert not app.acting.beside.page_on
+    assert app.window.left_pages.currentWidget() is not form

@@ -56,6 +56,7 @@ PLAN: tuple[Row, ...] = (
     ("-", "", ""),
     ("form", "Change the car and the tool", "Ctrl+T"),
     ("form_side", "Change the side and the person", "Ctrl+Shift+T"),
+    ("twin", "Duplicate this car and change one thing", "Ctrl+D"),
     ("-", "", ""),
     ("likely", "How likely is this outcome?", "Ctrl+L"),
     ("flips", "What flips this outcome?", "Ctrl+Shift+L"),

@@ -124,7 +124,7 @@ class Beside:
     def __init__(self) -> None:
         self.plan: Plan | None = None
         self.rows: tuple[Row, Row] | None = None
-        self.sha256 = ""
+        self.sha256, self.other_sha256 = "", ""
         self._ticks: tuple[Tick, ...] = ()
         self._marks: tuple[Mark, ...] = ()
         self._position = 0
@@ -136,9 +136,14 @@ class Beside:
         """Whether two plans stand side by side."""
         return self.plan is not None
 
-    def show(self, plan: Plan | None, sha256: str = "") -> None:
-        """Put a plan beside the one shown; None takes it away."""
-        self.plan, self.sha256, self.rows = plan, sha256, None
+    @property
+    def is_twin(self) -> bool:
+        """Whether each of the two begins from a start of its own."""
+        return self.plan is not None and self.other_sha256 not in ("", self.sha256)
+
+    def show(self, plan: Plan | None, sha256: str = "", other_sha256: str = "") -> None:
+        """Put a plan beside the one shown, from its own start where that is named; None takes it away."""
+        self.plan, self.sha256, self.other_sha256, self.rows = plan, sha256, other_sha256, None
         self._ticks, self._marks, self._position = (), (), 0
         self.changed.emit()
 

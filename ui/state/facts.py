@@ -63,7 +63,11 @@ class Facts:
     @property
     def model(self) -> DoorModel | None:
         """The door of the plan's car, once it has been set out."""
-        found = self._known.door(self.plan.car)
+        return self.model_of(self.plan)
+
+    def model_of(self, plan: Plan) -> DoorModel | None:
+        """Return the door of any plan's car, once it has been set out."""
+        found = self._known.door(plan.car)
         return None if found is None else found[0]
 
     def is_set_out(self, car: Car) -> bool:
@@ -73,13 +77,18 @@ class Facts:
     @property
     def start(self) -> Frame | None:
         """What the plan's first move finds; of a wreck that is not worked out, the car before it."""
-        found = self.found
+        return self.start_of(self.plan)
+
+    def start_of(self, plan: Plan) -> Frame | None:
+        """Return what any plan's first move finds; of a wreck not worked out, the car before it."""
+        found = self.found_of(plan)
         if found is not None:
             return found.start
-        record = self._known.record(self.plan, 0) if self.is_wrecked and self.plan.moves else None
+        record = self._known.record(plan, 0) if (plan.wreck or plan.start) and plan.moves else None
         if record is not None:  # known from elsewhere: its first moment is the metal at rest
             return record.frames[0]
-        return self.untouched
+        door = self._known.door(plan.car)
+        return None if door is None else door[1]
 
     @property
     def untouched(self) -> Frame | None:
@@ -106,7 +115,11 @@ class Facts:
     @property
     def found(self) -> FoundCar | None:
         """How the plan's car was found; None where it was not wrecked or that is not worked out."""
-        return self._known.found(self.plan) if self.is_wrecked else None
+        return self.found_of(self.plan)
+
+    def found_of(self, plan: Plan) -> FoundCar | None:
+        """Return how any plan's car was found; None where it was not wrecked or that is not worked out."""
+        return self._known.found(plan) if plan.wreck or plan.start else None
 
     @property
     def start_is_known(self) -> bool:

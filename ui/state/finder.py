@@ -53,6 +53,7 @@ OTHER_WORDS: dict[str, str] = {
     "ask": "predict question guess quiz",
     "lock": "fix commit prediction",
     "compare": "reveal answer show outcome result",
+    "twin": "copy duplicate variant compare contrast car",
     "beside": "compare two twin contrast split",
     "present": "projector class display second screen",
     "notes": "teacher speaker script",

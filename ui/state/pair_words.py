@@ -70,10 +70,13 @@ def pair_words(
     in_words = ", ".join(row.words.lower() for row in all_rows if not row.felt)
     whole = (len(records[0]) == len(first.moves), len(records[1]) == len(second.moves))
     after = f"after move {shared}" if shared else "the untouched door"
-    names = names_of(first, second)
+    names = twin_names(first, rows) if beside.is_twin else names_of(first, second)
+    start = f"Both begin from the same metal: {after}, {beside.sha256[:8]}."
+    if beside.is_twin:
+        start = f"Each begins from its own metal: {beside.sha256[:8]} left, {beside.other_sha256[:8]} right."
     sentences = tuple(_sentence(beside, side, records[side], units, shut) for side in (0, 1))
     return PairWords(
-        start=f"Both begin from the same metal: {after}, {beside.sha256[:8]}.",
+        start=start,
         heading=heading_words(rows),
         rows=rows,
         in_words=f"In words alone: {in_words}." if in_words else "",
@@ -81,6 +84,12 @@ def pair_words(
         sentences=(sentences[0], sentences[1]),
         can_run=not all(whole),
     )
+
+
+def twin_names(first: Plan, rows: tuple[ContrastRow, ...]) -> tuple[str, str]:
+    """Return what a plan and its twin are called: the twin by what was changed on it."""
+    changed = "; ".join(f"{row.words} {row.second}" for row in rows)
+    return first.title or "a plan without a title", f"Twin: {changed}"
 
 
 def names_of(first: Plan, second: Plan) -> tuple[str, str]:
