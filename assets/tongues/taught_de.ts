@@ -363,12 +363,6 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
         <translation type="unfinished">Zurück auf der Falzkante mit einem doppelt so starken Gerät. Hilft das?</translation>
     </message>
     <message>
-        <source>{strong.sentence}
-The tool is never the limit on a door; the place is. Let the crews try other depths and find where it turns.</source>
-        <translation type="unfinished">{strong.sentence}
-Das Gerät ist an einer Tür nie die Grenze; die Stelle ist es. Die Mannschaften andere Tiefen versuchen und finden lassen, wo es umschlägt.</translation>
-    </message>
-    <message>
         <source>Say it in one sentence</source>
         <translation type="unfinished">In einem Satz sagen</translation>
     </message>
@@ -2199,14 +2193,6 @@ Wie würden sie an einem echten Auto herausfinden, was hinter der Wand ist?</tra
         <translation type="unfinished">Neben der Mitte der Wand und kurz vor dem Rutschen. Was tun Sie?</translation>
     </message>
     <message>
-        <source>Hands first, then run it. Ease, move toward the middle, press again.
-Off the middle: {reset.sentence_of_move_1}
-Nearer: {reset.sentence_of_move_3}</source>
-        <translation type="unfinished">Erst die Hände, dann ausführen. Entlasten, zur Mitte gehen, wieder drücken.
-Neben der Mitte: {reset.sentence_of_move_1}
-Näher: {reset.sentence_of_move_3}</translation>
-    </message>
-    <message>
         <source>What do you watch?</source>
         <translation type="unfinished">Wonach sehen Sie?</translation>
     </message>
@@ -2459,12 +2445,6 @@ Die Kraftkurve ansehen: Sie steigt und fällt von Punkt zu Punkt. Am Metall: ein
     <message>
         <source>First to give: {alloy.first}. Parted {alloy.parted}, against {bonded.parted} in steel; neither skin tears, for its edge is whole.</source>
         <translation type="unfinished">Zuerst gab nach: {alloy.first}. Aufgegangen {alloy.parted}, gegen {bonded.parted} bei Stahl; keine der beiden Häute reißt, denn ihre Kante ist heil.</translation>
-    </message>
-    <message>
-        <source>{alloy.sentence}
-The trade finds alloy tearing sooner; in this model it does so from a nick in the edge. Smaller steps.</source>
-        <translation type="unfinished">{alloy.sentence}
-Die Praxis findet, dass Aluminium früher reißt; in diesem Modell tut es das von einer Kerbe in der Kante aus. Kleinere Schritte.</translation>
     </message>
     <message>
         <source>Every place along the edge</source>
@@ -4389,6 +4369,56 @@ When would they have eased, and where would they have set it again?</source>
         <translation type="unfinished">{low.sentence}
 Eine Säule, die sich am Fuß faltet, dreht sich von einer Linie weg, die von unten kommt.
 Wann hätten sie entlastet, und wo hätten sie neu gesetzt?</translation>
+    </message>
+    <message>
+        <source>{strong.sentence}
+Here the tool is not the limit; the place is. Let the crews try other depths and find where it turns.</source>
+        <translation type="unfinished">{strong.sentence}
+Hier ist das Gerät nicht die Grenze; die Stelle ist es. Die Mannschaften andere Tiefen versuchen und finden lassen, wo es umschlägt.</translation>
+    </message>
+    <message>
+        <source>Hands first, then run it. Ease, move toward the middle, press again.
+Off the middle: {reset.sentence_of_move_1}
+Nearer: {reset.sentence_of_move_3}
+A little lower on the wall it came out the other way round, so this one is not settled. Watch the head, wherever it stands.</source>
+        <translation type="unfinished">Erst die Hände, dann ausführen. Entlasten, zur Mitte gehen, wieder drücken.
+Neben der Mitte: {reset.sentence_of_move_1}
+Näher: {reset.sentence_of_move_3}
+Etwas tiefer an der Wand ging es andersherum aus, dies ist also nicht gesichert. Nach dem Kopf sehen, wo er auch steht.</translation>
+    </message>
+    <message>
+        <source>The head set well off the middle of the wall. What gives first?</source>
+        <translation type="unfinished">Der Kopf deutlich neben der Mitte der Wand gesetzt. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>What does a wall do under a head that stands beside its middle?</source>
+        <translation type="unfinished">Was tut eine Wand unter einem Kopf, der neben ihrer Mitte steht?</translation>
+    </message>
+    <message>
+        <source>Off the middle the wall turns under the head, and it rolls onto its rim.</source>
+        <translation type="unfinished">Neben der Mitte dreht sich die Wand unter dem Kopf, und er rollt auf seinen Rand.</translation>
+    </message>
+    <message>
+        <source>Eased, and set again nearer to the middle of the wall. What gives first now?</source>
+        <translation type="unfinished">Entlastet und näher an der Mitte der Wand neu gesetzt. Was gibt jetzt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>What turned under the head before?</source>
+        <translation type="unfinished">Was hat sich vorher unter dem Kopf gedreht?</translation>
+    </message>
+    <message>
+        <source>Nearer to the middle the wall hardly turns under the head, so it holds.</source>
+        <translation type="unfinished">Näher an der Mitte dreht sich die Wand kaum unter dem Kopf; also hält er.</translation>
+    </message>
+    <message>
+        <source>Whether a head off the middle rolls off hangs on a centimetre of its height: set a little lower it held at first, and slipped when it was set again nearer to the middle.</source>
+        <translation type="unfinished">Ob ein Kopf neben der Mitte wegrollt, hängt an einem Zentimeter seiner Höhe: Etwas tiefer gesetzt hielt er zuerst und rutschte, als er näher an der Mitte neu gesetzt war.</translation>
+    </message>
+    <message>
+        <source>{alloy.sentence}
+The trade finds alloy tearing sooner; in this model it does so from a nick in the edge. So take smaller steps, and look along the edge first.</source>
+        <translation type="unfinished">{alloy.sentence}
+Die Praxis findet, dass Aluminium früher reißt; in diesem Modell tut es das von einer Kerbe in der Kante aus. Also kleinere Schritte, und zuerst an der Kante entlangsehen.</translation>
     </message>
 </context>
 </TS>
