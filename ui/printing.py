@@ -31,6 +31,8 @@ SIDE_MM, TOP_MM, FOOT_MM = 16.0, 15.0, 17.0
 """Empty space at the sides; above the body, for the head; below it, for the foot."""
 INK, QUIET, LINE = QColor("#17191c"), QColor("#51575d"), QColor("#9aa0a5")
 FAMILIES = ("Noto Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans")
+LIMITS_PT = 9.0
+"""Type of the limits line at the foot, where there is room for it [pt]."""
 PEN_MM = 0.18
 SHRUNK = (1.0, 0.97, 0.94, 0.91, 0.88)
 """What runs over by a little is made this much smaller, before it takes one page more."""
@@ -166,8 +168,12 @@ def _paint_edges(painter: QPainter, sheet: Sheet, number: int, total: int, paper
     base = paper.height - paper.foot
     foot = QRectF(paper.side, base + 4.0 * mm, wide, 6.0 * mm)
     painter.drawText(foot, right | middle, tr(sheet.foot))
+    room = wide - painter.fontMetrics().horizontalAdvance(tr(sheet.foot)) - 4.0 * mm
     painter.setPen(INK)
-    painter.setFont(_font(9.0, strong=True))
+    painter.setFont(_font(LIMITS_PT, strong=True))
+    need = painter.fontMetrics().horizontalAdvance(tr(sheet.limits))
+    if need > room:  # in two languages it is as long as the page is wide
+        painter.setFont(_font(LIMITS_PT * room / need, strong=True))
     painter.drawText(foot, left | middle, tr(sheet.limits))
     pen = painter.pen()
     pen.setColor(LINE)

@@ -1790,7 +1790,7 @@
     </message>
     <message>
         <source>wide-tip spreader</source>
-        <translation type="unfinished">Spreizer, breite Spitzen</translation>
+        <translation type="unfinished">Spreizer, breit</translation>
     </message>
     <message>
         <source>let go of it</source>
@@ -8669,8 +8669,8 @@
         <translation type="unfinished">{author}, {date}. Lizenz {licence}. Erprobt am: {pilot}. Stufe: {level}. Für: {level2}</translation>
     </message>
     <message>
-        <source>Licence {licence}</source>
-        <translation type="unfinished">Lizenz {licence}</translation>
+        <source>Licence {name}</source>
+        <translation type="unfinished">Lizenz {name}</translation>
     </message>
     <message>
         <source>Piloted on: {pilot}</source>
@@ -9435,6 +9435,26 @@
     <message>
         <source>Picture saved: {path}</source>
         <translation type="unfinished">Bild gespeichert: {path}</translation>
+    </message>
+    <message>
+        <source>The rules, words and hazards of your own service, shown beside lessons and on sheets.</source>
+        <translation type="unfinished">Die Regeln, Wörter und Gefahren der eigenen Wehr, gezeigt neben Lektionen und auf Blättern.</translation>
+    </message>
+    <message>
+        <source>They come before anything this program says. Change every line; keep author and date true.</source>
+        <translation type="unfinished">Sie gehen allem vor, was dieses Programm sagt. Jede Zeile ändern; Verfasser und Datum wahr halten.</translation>
+    </message>
+    <message>
+        <source>Stop when the skin begins to tear; the officer decides how to go on.</source>
+        <translation type="unfinished">Halten, wenn die Außenhaut zu reißen beginnt; die Führungskraft entscheidet, wie es weitergeht.</translation>
+    </message>
+    <message>
+        <source>Our second engine carries no cutter: call for it before a post is touched.</source>
+        <translation type="unfinished">Unser zweites Fahrzeug hat kein Schneidgerät: anfordern, bevor eine Säule berührt wird.</translation>
+    </message>
+    <message>
+        <source>purchase</source>
+        <translation type="unfinished">Ansatzpunkt</translation>
     </message>
 </context>
 <context>

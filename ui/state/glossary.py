@@ -48,9 +48,13 @@ def terms() -> tuple[Term, ...]:
 def with_local(found: Iterable[Term], local: dict[str, str]) -> tuple[Term, ...]:
     """Return the terms with a service's own words, given as local word to our name."""
     return tuple(
-        replace(term, local=tuple(word for word, name in local.items() if name.lower() == term.name.lower()))
+        replace(term, local=tuple(word for word, name in local.items() if name.lower() in _names(term)))
         for term in found
     )
+
+
+def _names(term: Term) -> tuple[str, ...]:
+    return term.name.lower(), tr(term.name).lower()
 
 
 def in_tongue(found: Iterable[Term]) -> tuple[Term, ...]:

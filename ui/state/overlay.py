@@ -17,6 +17,7 @@ import tomlkit
 from sim.problems import PlanError
 from sim.textfiles import write_whole
 from sim.typed import converted, parsed
+from ui.state.tongue import tr
 
 FILE_NAME = "our-rules.toml"
 SCHEMA_VERSION = 1
@@ -142,19 +143,19 @@ def example(date: str) -> str:
         "The rules, words and hazards of your own service, shown beside lessons and on sheets.",
         "They come before anything this program says. Change every line; keep author and date true.",
     ):
-        document.add(tomlkit.comment(line))
+        document.add(tomlkit.comment(tr(line)))
     values: dict[str, Any] = {
         "schema_version": SCHEMA_VERSION,
-        "service": "your service",
-        "author": "training officer on duty",
+        "service": tr("your service"),
+        "author": tr("training officer on duty"),
         "date": date,
-        "stop_rules": ["Stop when the skin begins to tear; the officer decides how to go on."],
-        "hazards": ["Our second engine carries no cutter: call for it before a post is touched."],
+        "stop_rules": [tr("Stop when the skin begins to tear; the officer decides how to go on.")],
+        "hazards": [tr("Our second engine carries no cutter: call for it before a post is touched.")],
     }
     for key, value in values.items():
         document.add(key, tomlkit.item(value))
     words = tomlkit.table()
-    words.add(tomlkit.comment("a word of yours = the word this program uses"))
-    words.add("purchase", "gap")
+    words.add(tomlkit.comment(tr("a word of yours = the word this program uses")))
+    words.add(tr("purchase"), tr("gap"))
     document.add("words", words)
     return tomlkit.dumps(document)

@@ -286,7 +286,7 @@ def _moves_told(result: PlanResult) -> str:
     lines = []
     for move, told_of in zip(result.plan.moves, moves, strict=False):
         did = ", ".join(word for word in told_of.metal if word != "holding")
-        lines.append(f"{title_of_move(move)}: {did}" if did else title_of_move(move))
+        lines.append(own(f"{tr(title_of_move(move))}: {tr(did)}") if did else title_of_move(move))
     text = "<br/>".join(f"<b>{k}</b> {said(line)}" for k, line in enumerate(lines, 1))
     if moves[-1].exit_width_m is not None:
         way = FIGURES["width"][1](moves[-1], Units.METRIC)

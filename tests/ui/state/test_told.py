@@ -56,16 +56,20 @@ def left(phrases, texts):
     return [text for text in texts if text and not phrases.tell(text).whole]
 
 
+@pytest.fixture(scope="module")
+def found():
+    return told(ROOT)
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_every_template_of_the_program_has_its_translation(language):
-    found = told(ROOT)
+def test_every_template_of_the_program_has_its_translation(language, found):
     assert len(found) > 1500
     missing = left(Phrases(tongue.catalogue(language)), (text for text in found if text not in NO_SENTENCES))
     assert [(found[text], text) for text in missing] == []
 
 
-def test_no_exception_has_gone_out_of_use():
-    assert NO_SENTENCES - set(told(ROOT)) == set()
+def test_no_exception_has_gone_out_of_use(found):
+    assert NO_SENTENCES - set(found) == set()
 
 
 def test_kinds_parts_effects_and_moves(german):

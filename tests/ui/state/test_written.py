@@ -8,8 +8,10 @@ import pytest
 
 from sim import card
 from sim.checks import sources
-from ui.state import tongue
-from ui.state.glossary import in_tongue, search, terms
+from sim.planfile import load_plan
+from ui.state import overlay, tongue
+from ui.state.figure_words import caption
+from ui.state.glossary import in_tongue, search, terms, with_local
 from ui.state.lesson import FIGURE
 from ui.state.lesson_file import load_lesson, loads_lesson, ready_lessons, ready_path
 from ui.state.lesson_results import results_of
@@ -204,3 +206,30 @@ def test_plans_of_the_ready_files_carry_no_second_language():
         raw = tomllib.loads(path.read_text(encoding="utf-8"))
         assert not any(key.endswith("_de") for key in raw), path.name
     assert card.load().title.startswith("Model card")
+
+
+def test_an_example_of_own_rules_is_german_and_can_be_read():
+    tongue.speak("de")
+    text = overlay.example("2026-11-26")
+    assert ENGLISH_WORDS.search("".join(line for line in text.splitlines() if line.startswith("#"))) is None
+    ours = overlay.loads(text)
+    assert ours.words == {"Ansatzpunkt": "Spalt"}
+    term = next(t for t in with_local(terms(), ours.words) if t.name == "gap")
+    assert term.local == ("Ansatzpunkt",)
+
+
+def test_a_moment_told_on_a_sheet_keeps_its_move_and_what_it_did_apart():
+    tongue.speak("de")
+    path = ready_path("05-high-striker")
+    lesson = told_lesson(load_lesson(path))
+    words = tongue.bare(sheet_of("bridge", lesson, results_of(lesson, path)).plain)
+    assert "Vordere Tür schwenken: " in words or "Die vordere Tür schwenken: " in words
+
+
+def test_a_figure_s_caption_and_text_are_german():
+    tongue.speak("de")
+    plan = load_plan(ROOT / "assets" / "plans" / "first-bite-lip.toml")
+    said = caption(plan, "Narrow tips on the hem lip, to the end.", "", "0123456789abcdef")
+    assert said.startswith("Schmale Spitzen auf der Falzkante, bis zum Ende. Wahrer Maßstab.")
+    english = said.partition("(Teaching model")
+    assert ENGLISH_WORDS.search(english[0]) is None
