@@ -2948,6 +2948,10 @@
         <source>the same, {n} m up: the skin in the first 5 mm, out, against a door not squeezed</source>
         <translation type="unfinished">dasselbe, {n} m hoch: die Außenhaut auf den ersten 5 mm, nach außen, gegen eine nicht gequetschte Tür</translation>
     </message>
+    <message>
+        <source>an increment of the member did not converge</source>
+        <translation type="unfinished">ein Schritt des Bauteils kam nicht zur Ruhe</translation>
+    </message>
 </context>
 <context>
     <name>dative</name>
