@@ -3895,14 +3895,6 @@ Eine Wölbung ist also ein Grund, und wo die Spitze steht, ein anderer.</transla
         <translation type="unfinished">Zuerst gab nach: {deep.first}, bei {deep.first_opening} Öffnung der Spitzen. Weiter aufgegangene Naht: {deep.parted}. Die Mitte der Außenhaut ging {deep.skin} nach außen.</translation>
     </message>
     <message>
-        <source>{deep.sentence}
-It still lies further in than a straight door's skin. The trade warns that a deep dent can turn the answer round: it did not here. Treat it as not settled, and watch the inside.
-For the plan this is called: {deep.effect}.</source>
-        <translation type="unfinished">{deep.sentence}
-Sie liegt noch immer weiter innen als die Außenhaut einer geraden Tür. Die Praxis warnt, dass eine tiefe Beule die Antwort umkehren kann: Hier tat sie es nicht. Als nicht gesichert behandeln und nach innen sehen.
-Für den Plan heißt das: {deep.effect}.</translation>
-    </message>
-    <message>
         <source>What does the upper tip push on?</source>
         <translation type="unfinished">Worauf drückt die obere Spitze?</translation>
     </message>
@@ -4419,6 +4411,16 @@ Etwas tiefer an der Wand ging es andersherum aus, dies ist also nicht gesichert.
 The trade finds alloy tearing sooner; in this model it does so from a nick in the edge. So take smaller steps, and look along the edge first.</source>
         <translation type="unfinished">{alloy.sentence}
 Die Praxis findet, dass Aluminium früher reißt; in diesem Modell tut es das von einer Kerbe in der Kante aus. Also kleinere Schritte, und zuerst an der Kante entlangsehen.</translation>
+    </message>
+    <message>
+        <source>{deep.sentence}
+Look at the skin's front corner under the window: off its seam it swings out further than anything else. Nobody stands there.
+The middle still lies further in than that of a straight door. The trade warns that a deep dent can turn the answer round: it did not here. Treat it as not settled, and watch the inside.
+For the plan this is called: {deep.effect}.</source>
+        <translation type="unfinished">{deep.sentence}
+Auf die vordere Ecke der Außenhaut unter dem Fenster sehen: Von ihrer Naht gelöst schwenkt sie weiter nach außen als alles andere. Niemand steht dort.
+Die Mitte liegt noch immer weiter innen als die einer geraden Tür. Die Praxis warnt, dass eine tiefe Beule die Antwort umkehren kann: Hier tat sie es nicht. Als nicht gesichert behandeln und nach innen sehen.
+Für den Plan heißt das: {deep.effect}.</translation>
     </message>
 </context>
 </TS>
