@@ -31,7 +31,11 @@ light line behind it, which lifts it off dark metal."""
 NAMES_MOST, LEAST_PX = 10, 12
 """Most names at a cut; a face that is smaller on the picture has none."""
 LEADER_WIDTH = 1.2
+FACE_SAMPLES = 100
+"""Places on all faces that names are weighed against."""
 IN_VIEW = 0.92
+OVER_HALO = 0.15
+"""How far a cut's dark line lies before its halo, of the depth: seen aslant the halo would break it up."""
 LIFT_M = 0.0003
 """Faces stand this far behind the plane, on the side that is shown."""
 FILLED = {"body": "body_edge", "occupant": "occupant", "trim_glass": "bar"}
@@ -125,7 +129,9 @@ class Cutting:
         segments = self._lifted(np.concatenate(found))
         self.cast.lines("cut_halo", segments, HALO_WIDTH).paint(rgb(theme.plate))
         segments = self._lifted(segments, -3.0)
-        self.cast.lines("cut_lines", self._lifted(segments, -0.5), LINE_WIDTH).paint(rgb(theme.plate_text))
+        line = self.cast.lines("cut_lines", self._lifted(segments, -0.5), LINE_WIDTH)
+        line.lie_before(OVER_HALO)
+        line.paint(rgb(theme.plate_text))
         solid = strips(segments, np.concatenate(thick), axis)
         if len(solid[1]):
             self.cast.plain("cut_sheets", *solid).paint(rgb(theme.plate_text))
@@ -198,7 +204,7 @@ class Cutting:
             size,
             tuple(box for box in boxes if box is not None),
             on_pixels(renderer, self._notes.key_places()),
-            faces,
+            faces[:: max(1, len(faces) // FACE_SAMPLES)],
             on_pixels(renderer, self._fittings),
         )
 

@@ -236,6 +236,11 @@ class Drawn:
         self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
         self.mapper.SetRelativeCoincidentTopologyLineOffsetParameters(0.0, (1.0 + share) * FRONT_OFFSET)
 
+    def lie_before(self, share: float) -> None:
+        """Draw lines a share of the depth, 0 .. 1, before where they are: over a wider line there."""
+        self.mapper.SetResolveCoincidentTopologyToPolygonOffset()
+        self.mapper.SetRelativeCoincidentTopologyLineOffsetParameters(0.0, share * FRONT_OFFSET)
+
     def set_opacity(self, opacity: float) -> None:
         """Set the opacity, 1 for solid."""
         self.actor.GetProperty().SetOpacity(opacity)

@@ -16,12 +16,13 @@ Box = tuple[float, float, float, float]
 
 GAP_PX = 4.0
 """Between a word and what it names, and between two words."""
-RINGS = (0.0, 1.3, 2.6, 4.2, 6.0)
+RINGS = (1.3, 2.6, 4.2, 6.0)
 """How far words may be moved off, in heights of a word."""
-DIRECTIONS = 12
+DIRECTIONS = 8
+TRIES = 2 + len(RINGS) * DIRECTIONS
 NEAR = 0.6
 """A word further from its place than this many of its heights gets a line to it."""
-ANCHORS = 9
+ANCHORS = 7
 """Places along what is named that are tried."""
 COVER_COST, SOFT_COST = 6.0, 60.0
 """Pixels of way that a word would rather go than cover a piece of a face, or a fitting."""
@@ -74,21 +75,31 @@ def find_rooms(wishes: Sequence[Wish], picture: Picture) -> list[Room | None]:
 
 
 def _best(wish: Wish, taken: list[Box], picture: Picture) -> Room | None:
-    wide, high = wish.size
-    best, least = None, np.inf
-    for index in _spread(len(wish.places)):
-        place = wish.places[index]
-        for centre in _centres(place, wide, high):
-            box = (centre[0] - wide / 2, centre[1] - high / 2, centre[0] + wide / 2, centre[1] + high / 2)
-            if not _inside(box, picture.size) or any(_meet(box, other) for other in taken):
-                continue
-            if _within(picture.clear, box):
-                continue
-            far = _distance(box, place)
-            cost = far + COVER_COST * _within(picture.faces, box) + SOFT_COST * _within(picture.soft, box)
-            if cost < least:
-                best, least = Room(box, index, far > NEAR * high), cost
-    return best
+    chosen = _spread(len(wish.places))
+    places = np.repeat(wish.places[chosen], TRIES, axis=0)
+    indices = np.repeat(chosen, TRIES)
+    centres = places + np.tile(_ways(*wish.size), (len(chosen), 1))
+    half = 0.5 * np.array(wish.size)
+    boxes = np.hstack((centres - half, centres + half))
+    free = _free(boxes, taken, picture)
+    boxes, places, indices = boxes[free], places[free], indices[free]
+    if not len(boxes):
+        return None
+    far = np.linalg.norm(np.maximum(np.maximum(boxes[:, :2] - places, places - boxes[:, 2:]), 0.0), axis=1)
+    cost = far + COVER_COST * _within(picture.faces, boxes) + SOFT_COST * _within(picture.soft, boxes)
+    best = int(np.argmin(cost))
+    left, low, right, high = boxes[best].tolist()
+    return Room((left, low, right, high), int(indices[best]), bool(far[best] > NEAR * wish.size[1]))
+
+
+def _free(boxes: Floats, taken: list[Box], picture: Picture) -> NDArray[np.bool_]:
+    """Return which boxes (k, 4) lie in the picture, over no other word and over no place to be kept clear."""
+    size = np.array(picture.size) - GAP_PX
+    free = (boxes[:, :2] >= GAP_PX).all(axis=1) & (boxes[:, 2:] <= size).all(axis=1)
+    for left, low, right, high in taken:
+        across = (boxes[:, 0] < right + GAP_PX) & (left < boxes[:, 2] + GAP_PX)
+        free &= ~(across & (boxes[:, 1] < high + GAP_PX) & (low < boxes[:, 3] + GAP_PX))
+    return np.asarray(free & (_within(picture.clear, boxes) == 0))
 
 
 def _spread(count: int) -> list[int]:
@@ -97,35 +108,18 @@ def _spread(count: int) -> list[int]:
     return sorted(chosen.tolist(), key=lambda k: abs(k - 0.5 * (count - 1)))
 
 
-def _centres(place: Floats, wide: float, high: float) -> list[Floats]:
-    """Return where a word's middle may stand: over and under its place, then round it further and further."""
-    up = np.array([0.0, high / 2 + GAP_PX])
-    out = [place + up, place - up]
-    for ring in RINGS[1:]:
-        for turn in np.arange(DIRECTIONS) * 2.0 * np.pi / DIRECTIONS:
-            way = np.array([np.cos(turn), np.sin(turn)])
-            out.append(place + way * (ring * high + np.abs(way) * (wide / 2, high / 2)))
-    return out
+def _ways(wide: float, high: float) -> Floats:
+    """Return how a word's middle may stand off its place: over, under, then round it further and further."""
+    up = high / 2 + GAP_PX
+    turn = np.arange(DIRECTIONS) * 2.0 * np.pi / DIRECTIONS
+    round_it = np.column_stack((np.cos(turn), np.sin(turn)))
+    edge = np.abs(round_it) * (wide / 2, high / 2)
+    rings = [round_it * (ring * high) + edge * np.sign(round_it) for ring in RINGS]
+    return np.concatenate(([[0.0, up], [0.0, -up]], *rings))
 
 
-def _inside(box: Box, size: tuple[float, float]) -> bool:
-    return box[0] >= GAP_PX and box[1] >= GAP_PX and box[2] <= size[0] - GAP_PX and box[3] <= size[1] - GAP_PX
-
-
-def _meet(first: Box, second: Box) -> bool:
-    across = first[0] < second[2] + GAP_PX and second[0] < first[2] + GAP_PX
-    return across and first[1] < second[3] + GAP_PX and second[1] < first[3] + GAP_PX
-
-
-def _within(points: Floats, box: Box) -> int:
-    """Return how many of points (k, 2) lie in a box."""
-    if not len(points):
-        return 0
-    low, high = np.array(box[:2]), np.array(box[2:])
-    return int(((points > low) & (points < high)).all(axis=1).sum())
-
-
-def _distance(box: Box, place: Floats) -> float:
-    """Return how far a place is from a box, 0 in it."""
-    low, high = np.array(box[:2]), np.array(box[2:])
-    return float(np.linalg.norm(np.maximum(np.maximum(low - place, place - high), 0.0)))
+def _within(points: Floats, boxes: Floats) -> NDArray[np.int64]:
+    """Return how many of points (k, 2) lie in each box (n, 4), shape (n,)."""
+    x, y = points[:, 0], points[:, 1]
+    inside = (x > boxes[:, :1]) & (x < boxes[:, 2:3]) & (y > boxes[:, 1:2]) & (y < boxes[:, 3:])
+    return np.asarray(inside.sum(axis=1))
