@@ -10,7 +10,7 @@ from sim.outcome import rung_words
 from sim.units import Units, energy_text
 from ui.panels.look import Look
 from ui.state.reading import LEAST_J, Reading
-from ui.state.tongue import tr
+from ui.state.tongue import decimals, tr
 
 BRUSHES = (
     Qt.BrushStyle.SolidPattern,
@@ -99,7 +99,7 @@ class Ladder(Painted):
         painter.setPen(look.colour("ink"))
         painter.setFont(look.font("small", strong=given))
         words = tr(rung_words(part, event))
-        share = tr("gives") if given else f"{min(ratio, 0.99):.0%}"
+        share = tr("gives") if given else decimals(f"{min(ratio, 0.99):.0%}")
         room = width - painter.fontMetrics().horizontalAdvance(tr("gives")) - 12
         words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
         painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom, words)
@@ -182,7 +182,7 @@ class Ledger(Painted):
         self._swatch(painter, QRectF(0, top + row / 2 - 5, 12, 10), index)
         painter.setPen(QPen(self.look.colour("ink")))
         text = QRectF(20, top, self.width() - 20, row)
-        number = energy_text(value, self._units)
+        number = decimals(energy_text(value, self._units))
         room = self.width() - 32 - painter.fontMetrics().horizontalAdvance(number)
         words = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
         painter.drawText(text, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, words)

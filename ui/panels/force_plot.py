@@ -10,9 +10,17 @@ from PySide6.QtWidgets import QSizePolicy
 from sim.units import Units, force, length
 from ui.panels.look import Look
 from ui.state.reading import Reading
-from ui.state.tongue import tr
+from ui.state.tongue import decimals, tr
 
 LABELLED_PX = 120
+
+
+class NumberedAxis(pg.AxisItem):
+    """An axis whose numbers have the decimal mark of the language spoken."""
+
+    def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
+        """Return the numbers beside the ticks."""
+        return [decimals(words) for words in super().tickStrings(values, scale, spacing)]
 
 
 class ForcePlot(pg.PlotWidget):
@@ -26,7 +34,7 @@ class ForcePlot(pg.PlotWidget):
     wished = Signal(int)
 
     def __init__(self) -> None:
-        super().__init__()
+        super().__init__(axisItems={side: NumberedAxis(side) for side in ("left", "bottom")})
         self._reading, self._units, self._look = Reading(), Units.METRIC, Look()
         self.setMenuEnabled(False)
         self.setMouseEnabled(x=False, y=False)

@@ -17,7 +17,7 @@ from ui.panels.bars import Painted
 from ui.panels.look import Look
 from ui.state.plotting import spread_out, ticks
 from ui.state.room_now import NEAREST, RoomNow
-from ui.state.tongue import tr
+from ui.state.tongue import decimals, tr
 
 STROKES: dict[str, tuple[float, ...]] = {
     "head": (),
@@ -177,7 +177,7 @@ class RoomPlot(Painted):
         return length(value_m, self._units)[0]
 
     def _number(self, shown: float) -> str:
-        return f"{shown:.10g}".replace("-", "\u2212")
+        return decimals(f"{shown:.10g}".replace("-", "\u2212"))
 
     @property
     def _whole_m(self) -> float:
@@ -268,7 +268,7 @@ class RoomPlot(Painted):
     def _far_words(self, name: str) -> str:
         """Return the word of what lies above the plot, with how far metal is from it now."""
         number = round(self._shown(self._far[name]), 0 if self._units is Units.METRIC else 1)
-        return f"{tr(name)} \u2191{number:g}"
+        return f"{tr(name)} \u2191{decimals(f'{number:g}')}"
 
     def _draw_moment(self, painter: QPainter) -> None:
         assert self._room is not None
