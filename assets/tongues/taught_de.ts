@@ -2545,10 +2545,6 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
         <translation type="unfinished">Welche Naht und welches Metall auch immer, der Druck bleibt in der Außenhaut.</translation>
     </message>
     <message>
-        <source>On none of the three does the latch let go.</source>
-        <translation type="unfinished">An keiner der drei gibt das Schloss frei.</translation>
-    </message>
-    <message>
         <source>A push on the hem is the wrong place on all three doors.</source>
         <translation type="unfinished">Ein Druck auf den Falz ist an allen drei Türen die falsche Stelle.</translation>
     </message>
@@ -4421,6 +4417,64 @@ For the plan this is called: {deep.effect}.</source>
 Auf die vordere Ecke der Außenhaut unter dem Fenster sehen: Von ihrer Naht gelöst schwenkt sie weiter nach außen als alles andere. Niemand steht dort.
 Die Mitte liegt noch immer weiter innen als die einer geraden Tür. Die Praxis warnt, dass eine tiefe Beule die Antwort umkehren kann: Hier tat sie es nicht. Als nicht gesichert behandeln und nach innen sehen.
 Für den Plan heißt das: {deep.effect}.</translation>
+    </message>
+    <message>
+        <source>bonded seam, steel, from the window frame</source>
+        <translation type="unfinished">geklebte Naht, Stahl, vom Fensterrahmen aus</translation>
+    </message>
+    <message>
+        <source>From the window frame: what of the latch?</source>
+        <translation type="unfinished">Vom Fensterrahmen aus: Was wird aus dem Schloss?</translation>
+    </message>
+    <message>
+        <source>The bonded door again, from the other end: a gap at the window frame, then deep bites behind the bend, each lower than the last. The third stands level with the latch. What becomes of the latch?</source>
+        <translation type="unfinished">Noch einmal die geklebte Tür, vom anderen Ende: ein Spalt am Fensterrahmen, dann tiefe Ansätze hinter der Biegung, jeder tiefer als der letzte. Der dritte steht auf Höhe des Schlosses. Was wird aus dem Schloss?</translation>
+    </message>
+    <message>
+        <source>What do the tips bear on now? And is the seam spared?</source>
+        <translation type="unfinished">Woran liegen die Spitzen jetzt an? Und bleibt die Naht verschont?</translation>
+    </message>
+    <message>
+        <source>From the frame: the third bite</source>
+        <translation type="unfinished">Vom Rahmen aus: der dritte Ansatz</translation>
+    </message>
+    <message>
+        <source>In the third bite the latch lets go, with the tips open {top-bonded.opening_of_move_4}. Seam parted, bite by bite: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. On the lip it was {bonded.parted}, and the latch held.</source>
+        <translation type="unfinished">Im dritten Ansatz gibt das Schloss frei, bei {top-bonded.opening_of_move_4} Öffnung der Spitzen. Aufgegangene Naht, Ansatz für Ansatz: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. Auf der Falzkante waren es {bonded.parted}, und das Schloss hielt.</translation>
+    </message>
+    <message>
+        <source>First bite: {top-bonded.sentence_of_move_2}
+Second: {top-bonded.sentence_of_move_3}
+Third: {top-bonded.sentence_of_move_4}
+Here too the seam parts, and the high bites free nothing: what tells the two ways apart is the latch. Would a first bite level with the latch have been enough?</source>
+        <translation type="unfinished">Erster Ansatz: {top-bonded.sentence_of_move_2}
+Zweiter: {top-bonded.sentence_of_move_3}
+Dritter: {top-bonded.sentence_of_move_4}
+Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beiden Wege trennt, ist das Schloss. Hätte ein erster Ansatz auf Höhe des Schlosses gereicht?</translation>
+    </message>
+    <message>
+        <source>Bonded steel, from the window frame and down the edge behind the bend: what becomes of the latch in the third bite?</source>
+        <translation type="unfinished">Geklebter Stahl, vom Fensterrahmen aus und die Kante hinab hinter der Biegung: Was wird aus dem Schloss im dritten Ansatz?</translation>
+    </message>
+    <message>
+        <source>What is the inner structure held by, level with the tips?</source>
+        <translation type="unfinished">Wovon wird die innere Struktur auf Höhe der Spitzen gehalten?</translation>
+    </message>
+    <message>
+        <source>Behind the bend and level with the latch the push goes through the inner structure to the latch.</source>
+        <translation type="unfinished">Hinter der Biegung und auf Höhe des Schlosses geht der Druck durch die innere Struktur zum Schloss.</translation>
+    </message>
+    <message>
+        <source>On the lip the latch lets go on none of the three.</source>
+        <translation type="unfinished">Auf der Falzkante gibt das Schloss an keiner der drei frei.</translation>
+    </message>
+    <message>
+        <source>From the window frame the bonded door's latch lets go in the third bite; on the lip it carries little.</source>
+        <translation type="unfinished">Vom Fensterrahmen aus gibt das Schloss der geklebten Tür im dritten Ansatz frei; auf der Falzkante trägt es wenig.</translation>
+    </message>
+    <message>
+        <source>From the window frame the bonded door alone is shown, one run of it: its question is talked about and not graded. The same start on the other two doors lies among the ready plans.</source>
+        <translation type="unfinished">Vom Fensterrahmen aus ist nur die geklebte Tür gezeigt, in einer Rechnung: Ihre Frage wird besprochen und nicht gewertet. Derselbe Anfang an den beiden anderen Türen liegt bei den fertigen Plänen.</translation>
     </message>
 </context>
 </TS>
