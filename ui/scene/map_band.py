@@ -20,7 +20,8 @@ from sim.plan import Edge
 from ui.scene.cast import Cast
 from ui.scene.colours import Theme, rgb
 from ui.scene.drawn import Drawn, Shading
-from ui.scene.label import Label
+from ui.scene.label import Label, at_pixels, on_pixels
+from ui.scene.word_room import GAP_PX, Box, meet
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -135,6 +136,21 @@ class MapBand:
             # away from their band, as it is seen from outside: those of both edges do not meet
             run = "right" if (edge == "latch_edge") == (self._sign > 0.0) else "left"
             label.say(word, place, rgb(theme.plate_text), theme, run=run)
+        self._move_apart(here)
+
+    def _move_apart(self, here: Floats) -> None:
+        """Put a word that lies over one before it below that one: where the door is seen narrow they meet."""
+        renderer, taken = self.cast.renderer, list[Box]()
+        for label, place in zip(self._labels, here, strict=False):
+            box = label.box()
+            for other in sorted(taken, key=lambda one: -one[1]):
+                if box is not None and meet(box, other):
+                    low = other[1] - GAP_PX - (box[3] - box[1])
+                    foot = np.array([on_pixels(renderer, place[None])[0, 0], low])
+                    label.put(at_pixels(renderer, foot, place))
+                    box = label.box()
+            if box is not None:
+                taken.append(box)
 
     def hide(self) -> None:
         """Take the band away."""

@@ -123,3 +123,9 @@ def _within(points: Floats, boxes: Floats) -> NDArray[np.int64]:
     x, y = points[:, 0], points[:, 1]
     inside = (x > boxes[:, :1]) & (x < boxes[:, 2:3]) & (y > boxes[:, 1:2]) & (y < boxes[:, 3:])
     return np.asarray(inside.sum(axis=1))
+
+
+def meet(first: Box, second: Box) -> bool:
+    """Return whether two boxes lie over one another."""
+    across = first[0] < second[2] and second[0] < first[2]
+    return across and first[1] < second[3] and second[1] < first[3]

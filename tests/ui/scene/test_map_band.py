@@ -117,3 +117,19 @@ def test_a_word_that_finds_no_room_on_the_band_stands_beside_it(stage, model):
     assert [label.words for label in stage.band._labels if label.words] == ["latch free"]
     stage.band.hide()
     assert not any(label.words for label in stage.band._labels)
+
+
+def test_words_of_both_edges_do_not_lie_over_one_another(stage, model):
+    """Where the door is seen narrow, words from both edges meet half-way: one goes below the other."""
+    banded(stage, model)
+    words = [
+        ("latch_edge", 0.36, "latch free"),
+        ("hinge_edge", 0.36, "hinge free"),
+        ("latch_edge", 0.34, "stalled"),
+    ]
+    stage.band.name(words, stage.theme, 3.0)
+    boxes = [label.box() for label in stage.band._labels if label.words]
+    assert len(boxes) == 3
+    for k, a in enumerate(boxes):
+        for b in boxes[k + 1 :]:
+            assert min(a[2], b[2]) <= max(a[0], b[0]) or min(a[3], b[3]) <= max(a[1], b[1])
