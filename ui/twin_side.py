@@ -9,6 +9,7 @@ from ui.main_window import MainWindow
 from ui.panels.twin_form import TwinForm
 from ui.state.car_fields import one_line
 from ui.state.session import Session
+from ui.state.side_fields import BY_NAME, trouble_words
 from ui.state.twin import twin_of
 
 
@@ -78,9 +79,13 @@ class TwinSide:
 
     def _wish(self, name: str, value: object) -> None:
         why = self._beside.why_not()
+        units = self.session.view.options.units
         try:
-            twin = twin_of(self.session.plan, name, value)
+            twin = twin_of(self.session.plan, name, value, units)
         except PlanError as problem:
+            if name in BY_NAME:
+                self.form.side.show_trouble(name, trouble_words(problem, units))
+                return
             why = why or one_line(problem)
         if why:
             self.window.notice.say(why)

@@ -135,6 +135,10 @@ class SideRow(QWidget):
 class SideFields(QWidget):
     """All fields of the side and the person; what does not matter on the car shown is left out.
 
+    Parameters
+    ----------
+    without : names of fields that this form leaves out
+
     Attributes
     ----------
     wished : emitted with a field's name and the value asked for
@@ -143,9 +147,10 @@ class SideFields(QWidget):
 
     wished = Signal(str, object)
 
-    def __init__(self) -> None:
+    def __init__(self, without: Sequence[str] = ()) -> None:
         super().__init__()
         self.setObjectName("column")
+        self._without = frozenset(without)
         self._car, self._units = Car(), Units.METRIC
         self.rows: dict[str, SideRow] = {}
         self._groups: list[tuple[QLabel, tuple[Field, ...]]] = []
@@ -175,15 +180,18 @@ class SideFields(QWidget):
             if value_of(car, name) != value_of(self._car, name):
                 row.show_trouble("")
             row.show_value(car, units)
-            row.setVisible(applies(car, name))
+            row.setVisible(self._shows(car, name))
         self._car, self._units = car, units
         for title, fields in self._groups:
-            title.setVisible(any(applies(car, field.name) for field in fields))
-        self.note.setVisible(car.extent == "door")
+            title.setVisible(any(self._shows(car, field.name) for field in fields))
+        self.note.setVisible(self._shows(car, "extent") and car.extent == "door")
         self.survey.setVisible(car.extent == "side")
         words = left_out(car, moves)
         self.unfit.setText(words)
         self.unfit.setVisible(bool(words))
+
+    def _shows(self, car: Car, name: str) -> bool:
+        return name not in self._without and applies(car, name)
 
     def show_trouble(self, name: str, words: str) -> None:
         """Say at a field what is wrong with what was written; a choice goes back to what the car has."""

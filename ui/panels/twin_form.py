@@ -10,7 +10,11 @@ from sim.units import Units
 from ui.panels.car_fields import CarFields
 from ui.panels.look import GRID
 from ui.panels.pieces import button, column_area, label
+from ui.panels.side_fields import SideFields
 from ui.state.tongue import tr
+
+BOTH_HAVE = ("extent", "side", "lattice_spacing_m")
+"""What a twin has as its plan has it: the moves are made for it, and one clock runs over both."""
 
 
 class TwinForm(QWidget):
@@ -29,7 +33,9 @@ class TwinForm(QWidget):
         super().__init__()
         self.setObjectName("column")
         self.fields = CarFields()
-        self.fields.wished.connect(self.wished)
+        self.side = SideFields(BOTH_HAVE)
+        for fields in (self.fields, self.side):
+            fields.wished.connect(self.wished)
         back = button("Back to the plan", "primary")
         back.clicked.connect(self.done)
         inside = QWidget()
@@ -45,6 +51,7 @@ class TwinForm(QWidget):
             )
         )
         column.addWidget(self.fields)
+        column.addWidget(self.side)
         column.addStretch(1)
         area = column_area(tr("The twin of this car"), inside)
         foot = QHBoxLayout()
@@ -59,6 +66,7 @@ class TwinForm(QWidget):
     def show_car(self, car: Car, units: Units) -> None:
         """Show the twin's car."""
         self.fields.show_car(car, units)
+        self.side.show_car(car, units)
 
     def take_focus(self) -> None:
         """Give the keys to the first field."""

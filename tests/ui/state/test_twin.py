@@ -40,6 +40,22 @@ def test_it_differs_in_what_was_asked_for_and_in_what_has_to_go_with_it(name, va
     assert apart(PLAN, twin) == tuple(path.removeprefix("car.").partition("[")[0] for path in paths)
 
 
+def test_side_and_person_make_twins_too_and_a_saved_start_serves_any_person():
+    side = msgspec.structs.replace(PLAN, car=Car(extent="side", lattice_spacing_m=0.08))
+    for name, value in (("occupant", "female_p5"), ("pillar_pressed_m", 0.002), ("rear_latch", "half")):
+        twin = twin_of(side, name, value)
+        assert [one.path for one in differences(side, twin)] == [f"car.whole_side.{name}"]
+        begun = msgspec.structs.replace(side, start="a.npz")
+        if name == "occupant":
+            assert twin_of(begun, name, value).start == "a.npz"
+        else:
+            with pytest.raises(PlanError, match="cannot be another on a saved start"):
+                twin_of(begun, name, value)
+    with pytest.raises(PlanError) as caught:
+        twin_of(side, "occupant_gap_m", 0.9, Units.IMPERIAL)
+    assert "35.43 in is too much" in str(caught.value)
+
+
 @pytest.mark.parametrize(
     ("plan", "name", "value", "said"),
     [
