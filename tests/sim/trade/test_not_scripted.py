@@ -15,7 +15,7 @@ import pytest
 from sim import ledger, tip
 from sim.aim import aim, touch, touched
 from sim.ledger import Ledger
-from sim.plan import EdgePoint, Spread
+from sim.plan import BeltPoint, EdgePoint, Spread
 from sim.push import make_push
 from sim.record import ALONG_RATIO
 from sim.run import Begin, MoveRun
@@ -36,8 +36,12 @@ FINE_M = [0.002 * k for k in range(16)]
 COARSE_M = [0.01 * k for k in range(4, 13)]
 
 
-LATTICES_M = [0.06, pytest.param(CAR.lattice_spacing_m, marks=pytest.mark.whole)]
-"""The claims are of depths; every lattice's verdicts stand in regression/test_lattices."""
+SWEEPS = [
+    (0.06, FINE_M + COARSE_M[::2]),
+    pytest.param(0.06, FINE_M + COARSE_M, marks=pytest.mark.whole),
+    pytest.param(CAR.lattice_spacing_m, FINE_M + COARSE_M, marks=pytest.mark.whole),
+]
+"""Lattice and depths. Every lattice's verdicts, and one at 120 mm, stand in regression/test_lattices."""
 
 
 def kinds_by_depth(depths, hem_m, spacing_m, **push):
@@ -58,9 +62,8 @@ def flip_m(kinds, depths):
 
 @pytest.mark.slow
 @pytest.mark.timeout(1800)  # two dozen pushes
-@pytest.mark.parametrize("spacing_m", LATTICES_M)
-def test_first_event_changes_once_from_the_lip_to_behind_the_bend(spacing_m):
-    depths = FINE_M + COARSE_M
+@pytest.mark.parametrize(("spacing_m", "depths"), SWEEPS)
+def test_first_event_changes_once_from_the_lip_to_behind_the_bend(spacing_m, depths):
     low, high = flip_m(kinds_by_depth(depths, CAR.hem_width_m, spacing_m), depths)
     # it changes where the pad leaves the hem, and nowhere near the inner bend that a seat is named after
     assert CAR.hem_width_m < low < high <= CAR.hem_width_m + 0.5 * tool().tip_depth_m + 0.002
@@ -155,9 +158,11 @@ def replace_stop(move, stop_at):
 
 # ---- the arrow ---------------------------------------------------------------------------------------
 
-FEW, MANY = 50, 200
+FEW, MANY = (44, 6), (176, 24)
+"""Pushes at a door's edges, and against its belt: fifty, and two hundred."""
 ARROW_RATE, ARROW_TO_M = 0.95, 0.005
 EDGES = ("latch_edge", "hinge_edge", "sill_edge")
+LIPS = ("outer", "both", "inner")
 
 
 def random_push(rng, tilt_rad):
@@ -171,6 +176,15 @@ def random_push(rng, tilt_rad):
     return Spread(
         door=place,
         tilt_rad=float(rng.uniform(low, high)),
+        opening_m=ARROW_TO_M,
+        tool=tool(tip_width_m=float(rng.uniform(0.02, 0.06))),
+    )
+
+
+def random_belt_push(rng, _):
+    """Return a vertical spread of 5 mm against a random lip of the belt, below the roof rail's seat."""
+    return Spread(
+        door=BeltPoint(along_m=float(rng.uniform(0.43, 0.94)), lip=LIPS[rng.integers(3)]),
         opening_m=ARROW_TO_M,
         tool=tool(tip_width_m=float(rng.uniform(0.02, 0.06))),
     )
@@ -197,13 +211,21 @@ class Poses:
     later_m: np.ndarray
 
 
-@pytest.fixture(scope="module", params=[FEW, pytest.param(MANY, marks=pytest.mark.whole)])
+@pytest.fixture(
+    scope="module", params=[pytest.param(FEW, id="50"), pytest.param(MANY, id="200", marks=pytest.mark.whole)]
+)
 def poses(request):
     """Return random legal pushes, aimed and solved: the first fifty, or all two hundred of the evidence."""
-    model, rng = build_model(car(lattice_spacing_m=0.06)), np.random.default_rng(7)
-    rows = []
-    while len(rows) < request.param:
-        move = random_push(rng, (-1.5, 1.5))
+    edges, belts = request.param
+    rows = poses_of(random_push, edges, np.random.default_rng(7))
+    return Poses(*np.array(rows + poses_of(random_belt_push, belts, np.random.default_rng(11))).T)
+
+
+def poses_of(draw, count, rng):
+    """Return what was said and what came of it, for the first legal pushes that are drawn."""
+    model, rows = build_model(car(lattice_spacing_m=0.06)), []
+    while len(rows) < count:
+        move = draw(rng, (-1.5, 1.5))
         quick = aim(model, move)
         if quick.problems:
             continue
@@ -221,7 +243,7 @@ def poses(request):
                 (way - felt.touch.way)[1] * model.outboard_sign,
             )
         )
-    return Poses(*np.array(rows).T)
+    return rows
 
 
 def agreement(name, arrows, moved):

@@ -28,6 +28,8 @@ ELSEWHERE = {
     "intruded_room_lost": "trade/test_push_back.py, the same rows",
     "intruded_room_gained": "trade/test_push_back.py, the same row",
     "without_bar": "trade/test_door_test.py, without its bar a door lies clearly below",
+    "sim.checks.spacings": "regression/test_lattices.py, story, peak, seam and motion of the same attacks",
+    "wide_needs_more": "wide_parts_later at the first parting, trade/test_tips.py before a sheet tears",
     "sim.checks.runs": "runs/test_books.py, balance, books and mirror of the same pushes, taken further",
     "stopping_tears_less": "runs/test_cutting.py, going on against stopping",
     "going_on_opens_no_further": "runs/test_cutting.py, going on against stopping",

@@ -136,3 +136,12 @@ def test_tip_two_goes_to_its_other_seat_and_along_it():
     assert steering.second_slid(up, -1, limit).against is None
     with pytest.raises(CannotSteer, match="one place here: the rocker"):
         steering.on_next_seat(Spread(door=EdgePoint(edge="sill_edge", along_m=0.5)))
+
+
+def test_tip_two_goes_along_where_it_stood_beside_tip_one_and_stays_where_it_was_set_apart():
+    beside = Spread(door=EdgePoint(along_m=0.40), against=BodyPoint("pillar_outside", 0.41))
+    assert steering.placed(beside, EdgePoint(along_m=0.60)).against == BodyPoint("pillar_outside", 0.61)
+    assert steering.slid(beside, -0.05, LATCH).against == BodyPoint("pillar_outside", 0.36)
+    apart = Spread(door=EdgePoint(along_m=0.40), against=BodyPoint("pillar_outside", 0.55))
+    assert steering.placed(apart, EdgePoint(along_m=0.60)).against == apart.against
+    assert steering.slid(apart, 0.05, LATCH).against == apart.against
