@@ -14,7 +14,18 @@ from sim.checks import facts, spacings
 from sim.planfile import load_plan
 from sim.record import Event
 from sim.run import STEP_M
-from tests.sim.runs.solved import CAR, DEEP_M, PLANS, Solved, car, edge, ready_records, solve, solved
+from tests.sim.runs.solved import (
+    CAR,
+    DEEP_M,
+    PLANS,
+    Solved,
+    car,
+    edge,
+    first_of,
+    ready_records,
+    solve,
+    solved,
+)
 
 LIP, DEEP = edge(), edge(depth_m=DEEP_M)
 
@@ -42,15 +53,7 @@ def test_lip_parts_the_seam_on_every_lattice(spacing_m):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(
-    "spacing_m",
-    [
-        0.060,
-        0.050,
-        0.036,
-        0.030,
-    ],
-)
+@pytest.mark.parametrize("spacing_m", [0.060, 0.050])  # the finer ones: further down as well
 def test_deep_frees_the_latch_on_every_lattice(spacing_m):
     answer = solve(car(lattice_spacing_m=spacing_m), DEEP)
     assert answer.result.ledger_closure_ratio < 0.02
@@ -147,6 +150,9 @@ def test_on_the_lip_the_lattices_tell_one_story(lips):
 def test_behind_the_bend_three_lattices_tell_one_story(deeps):
     assert len(set(_stories(deeps))) == 1
     for answer in deeps:
+        freed = next(frame for frame in answer.frames if first_of(answer.result.events) in frame.events)
+        assert first_of(answer.result.events).kind == "latch free"
+        assert abs(freed.ledger_j["gap"]) < 0.02 * freed.ledger_j["work of the tips"]
         first = _moments(answer)
         assert set(first) == {"latch free", "tip slipping", "folding out"}
         assert min(first, key=first.get) == "latch free"

@@ -25,6 +25,8 @@ OUT = (*LETS_GO, "striker out")
 
 def deep(along_m, **numbers):
     """Return a push behind the inner bend that ends where something lets go."""
+    if numbers.get("latch", "full") in ("full", "half"):  # no striker slides out of these: as others solve it
+        return solved(car(**numbers), edge(along_m, DEEP_M))
     return solved(car(**numbers), edge(along_m, DEEP_M, opening_m=0.03, stop_at=OUT))
 
 
@@ -142,6 +144,6 @@ def test_an_alloy_door_tears_more(along_m):
 # What is not there cannot hold: tips at a gap in the bead open the hem with less force.  Plain mechanics.
 @pytest.mark.parametrize("along_m", SEATS)
 def test_a_gap_under_the_tips_opens_more_easily(along_m):
-    push = edge(along_m, opening_m=0.005, stop_at=())
-    whole, gap = solved(CAR, push), solved(BUILDS["bead gap at the latch"], push)
-    assert peak_n(gap) < 0.9 * peak_n(whole)
+    gap = solved(BUILDS["bead gap at the latch"], edge(along_m, opening_m=0.005, stop_at=()))
+    whole = [frame.force_n for frame in solved(CAR, edge(along_m)).frames if frame.opening_m < 0.00501]
+    assert peak_n(gap) < 0.9 * max(whole)
