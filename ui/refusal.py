@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import re
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -104,9 +105,12 @@ def sentence_of(error: PlanError) -> str:
     return one_sentence(str(error))
 
 
+_LONG = re.compile(r"'([^']{60})[^']{240,}'")
+
+
 def one_sentence(words: str) -> str:
-    """Return words on one line with a full stop."""
-    line = " ".join(words.split())
+    """Return words on one line with a full stop; what is quoted is cut where it is no name any more."""
+    line = _LONG.sub(r"'\1...'", " ".join(words.split()))
     return line if line.endswith((".", "!", "?")) else f"{line}."
 
 

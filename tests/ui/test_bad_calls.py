@@ -41,6 +41,7 @@ OF_THE_CAR = {
     "skin_thickness_m = 'thin'": "car.skin_thickness_m is the text 'thin'; give a plain number",
     "skin_thickness_m = inf": "car.skin_thickness_m is inf; use a finite number",
     "skin_thickness_m = 1e300": "car.skin_thickness_m is 1e+300; use 0.",
+    f"seam = '{'x' * 4000}'": f"car.seam is '{'x' * 60}...'; use one of: 'bonded', 'mixed', 'welded'.",
     "seam = 'glued'": "car.seam is 'glued'; use one of: 'bonded', 'mixed', 'welded'",
     "seam_seed = 1.5": "car.seam_seed is a number; give a whole number instead",
     "bead_gaps = 3": "car.bead_gaps is a whole number; give a list instead",
