@@ -309,6 +309,10 @@ class AtOnce:
         del model, move
         return 0.0
 
+    def rest(self) -> Point:
+        """Return the metal at rest before the change, the last tool let off."""
+        return self.run.at_rest()
+
     def change(self, rest: Point) -> tuple[DoorModel, State]:
         """Return model and state after the change, not yet at rest; the state fits the model's network."""
         return self.run.model, rest.state
@@ -325,7 +329,7 @@ class AtOnce:
     def frames(self) -> Iterator[Frame]:
         """Yield the metal before the change and on its way to rest after it."""
         run = self.run
-        point = run.at_rest()
+        point = self.rest()
         yield run.emit(point, None, 0)
         model, state = self.change(point)
         if model is not run.model:

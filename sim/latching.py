@@ -165,6 +165,10 @@ class LatchCourse(AtOnce):
             yield run.emit(point, None, number)
         run.finish(point)
 
+    def rest(self) -> Point:
+        """Return the metal at rest, the last tool off and its tips shut."""
+        return replace(super().rest(), travel_m=0.0)
+
     def change(self, rest: Point) -> tuple[DoorModel, State]:
         """Return model and state with the pawl drawn; as they were where the pull is not enough."""
         model, state, pull = self.run.model, rest.state, self._felt(rest)
@@ -213,7 +217,7 @@ class LatchCourse(AtOnce):
         assert pull is not None
         jam = _jam_words(pull)
         if state == "open":
-            return f"The {latch} does not hold: its pawl is out already. {jam}"
+            return f"The {latch} does not hold; its pawl is out already. {jam}"
         if state == "gone":
             return f"The {latch} no longer holds. {jam}"
         low, high = (f"{value / 1e3:.1f}" for value in self._limits())
@@ -222,14 +226,14 @@ class LatchCourse(AtOnce):
         if state == "jammed":
             leans = f"its fork leans on the pawl with {pull.pawl_n / 1e3:.1f} kN"
             needs = f"drawing it takes {pull.needed_n:.0f} N at the handle"
-            return f"The {latch} still holds: {leans}, {needs}, {hand}. {holds}"
+            return f"The {latch} still holds; {leans}, {needs}, {hand}. {holds}"
         if pull.needed_n < TELLING_N and pull.jam_n < TELLING_N:
             why = "nothing presses on its pawl, a light pull at the handle draws it"
         else:
             why = f"{pull.needed_n:.0f} N at the handle draw its pawl, {hand}"
         if state == HELD_OPEN:
-            return f"The {latch} is held open: {why}{self._sprung()}. {jam}"
-        return f"The {latch} is free to open: {why}. {jam} {holds}"
+            return f"The {latch} is held open; {why}{self._sprung()}. {jam}"
+        return f"The {latch} is free to open; {why}. {jam} {holds}"
 
     def _sprung(self) -> str:
         """Return by how much the door's latch end sprang when the pawl went, as a clause."""

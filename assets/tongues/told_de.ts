@@ -509,8 +509,8 @@
         <translation type="unfinished">das Innenblech kam {length} herein, auf die Person zu</translation>
     </message>
     <message>
-        <source>The {part} does not hold: {clause}</source>
-        <translation type="unfinished">{part:nominative} hält nicht: {clause}</translation>
+        <source>The {part} does not hold</source>
+        <translation type="unfinished">{part:nominative} hält nicht</translation>
     </message>
     <message>
         <source>its pawl is out already</source>
@@ -521,16 +521,16 @@
         <translation type="unfinished">{part:nominative} hält nicht mehr</translation>
     </message>
     <message>
-        <source>The {part} still holds: {clause}</source>
-        <translation type="unfinished">{part:nominative} hält noch: {clause}</translation>
+        <source>The {part} still holds</source>
+        <translation type="unfinished">{part:nominative} hält noch</translation>
     </message>
     <message>
-        <source>The {part} is held open: {clause}</source>
-        <translation type="unfinished">{part:nominative} wird offen gehalten: {clause}</translation>
+        <source>The {part} is held open</source>
+        <translation type="unfinished">{part:nominative} wird offen gehalten</translation>
     </message>
     <message>
-        <source>The {part} is free to open: {clause}</source>
-        <translation type="unfinished">{part:nominative} lässt sich öffnen: {clause}</translation>
+        <source>The {part} is free to open</source>
+        <translation type="unfinished">{part:nominative} lässt sich öffnen</translation>
     </message>
     <message>
         <source>its fork leans on the pawl with {n} kN</source>

@@ -83,10 +83,10 @@ class TestChecked:
     @pytest.mark.parametrize(
         ("numbers", "state", "said"),
         [
-            ({}, "shut", r"^The latch is free to open: nothing presses on its pawl.*Nothing jams"),
-            ({"latch": "half"}, "shut", r"free to open: .*it holds 5\.6 kN\.$"),
-            ({"latch_wedge_n": 6e3}, "shut", r"free to open: 150 N .*the jam is left: 2\.4 kN"),
-            ({"latch_wedge_n": 12e3}, "jammed", r"still holds: .*6\.0 kN, .*300 N .*the hand gives 250 N"),
+            ({}, "shut", r"^The latch is free to open; nothing presses on its pawl.*Nothing jams"),
+            ({"latch": "half"}, "shut", r"free to open; .*it holds 5\.6 kN\.$"),
+            ({"latch_wedge_n": 6e3}, "shut", r"free to open; 150 N .*the jam is left: 2\.4 kN"),
+            ({"latch_wedge_n": 12e3}, "jammed", r"still holds; .*6\.0 kN, .*300 N .*the hand gives 250 N"),
             ({"latch": "open", "latch_wedge_n": 6e3}, "open", r"pawl is out already.*2\.4 kN"),
             ({"latch": "open"}, "open", r"pawl is out already\. Nothing jams its striker\.$"),
         ],
@@ -146,6 +146,7 @@ class TestHeldOpen:
         rest, end = held.frames[0], held.frames[-1]
         carried = float(np.linalg.norm(rest.reactions["latch"]))
         assert carried > 500.0  # the tool is off and the bent metal still loads it
+        assert rest.opening_m == end.opening_m == 0.0  # the tips are shut
         note = held.result.latch
         assert note.jam_n == pytest.approx(0.4 * carried)
         # the friction holds no more than its limit, and the metal comes to rest against it
