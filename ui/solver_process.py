@@ -50,6 +50,7 @@ class SolverProcess:
         self._pipe: Any = None
         self._listener: threading.Thread | None = None
         self._waiting: set[int] = set()
+        self._changing = threading.Lock()  # the window may close while the thread that asks still starts it
 
     @property
     def alive(self) -> bool:
@@ -58,19 +59,20 @@ class SolverProcess:
 
     def start(self) -> None:
         """Start the process unless it runs: it loads the mechanics meanwhile."""
-        if self.alive:
-            return
-        self._pipe, theirs = self._context.Pipe()
-        self._process = self._context.Process(
-            target=serve, args=(theirs, self._flags, self._folder), daemon=True
-        )
-        with one_thread():
-            self._process.start()
-        theirs.close()
-        self._listener = threading.Thread(
-            target=self._listen, args=(self._pipe, self._process), name="solver's answers", daemon=True
-        )
-        self._listener.start()
+        with self._changing:
+            if self.alive:
+                return
+            self._pipe, theirs = self._context.Pipe()
+            self._process = self._context.Process(
+                target=serve, args=(theirs, self._flags, self._folder), daemon=True
+            )
+            with one_thread():
+                self._process.start()
+            theirs.close()
+            self._listener = threading.Thread(
+                target=self._listen, args=(self._pipe, self._process), name="solver's answers", daemon=True
+            )
+            self._listener.start()
 
     def submit(self, item: Request | TouchWish) -> None:
         """Hand over a request or a wish for a touch."""
@@ -86,19 +88,19 @@ class SolverProcess:
 
     def close(self) -> bool:
         """End the process and who listens to it; return whether both have ended."""
-        if self._process is None:
-            return True
-        with contextlib.suppress(OSError):
-            self._pipe.send(None)
-        assert self._listener is not None
-        self._listener.join(END_S)  # who listens sees the process out: two who wait for it can miss its end
-        if self._listener.is_alive() or self._process.is_alive():
-            self._process.kill()  # it holds nothing that would have to be put away
-            self._listener.join(KILLED_S)
-        self._process.join(KILLED_S)
-        ended = not self._process.is_alive() and not self._listener.is_alive()
-        self._process = None
-        return ended
+        with self._changing:
+            if self._process is None or self._listener is None:
+                return True
+            with contextlib.suppress(OSError):
+                self._pipe.send(None)
+            self._listener.join(END_S)  # it sees the process out: two who wait for it can miss its end
+            if self._listener.is_alive() or self._process.is_alive():
+                self._process.kill()  # it holds nothing that would have to be put away
+                self._listener.join(KILLED_S)
+            self._process.join(KILLED_S)
+            ended = not self._process.is_alive() and not self._listener.is_alive()
+            self._process = None
+            return ended
 
     def _listen(self, pipe: Any, process: Any) -> None:
         """Pass answers on until the process ends; what was still asked of it is refused then."""

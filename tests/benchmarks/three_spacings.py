@@ -26,6 +26,7 @@ from sim.checks.spacings import FORCES, LENGTHS, story
 from sim.planfile import load_plan
 from sim.run import solve_plan
 from sim.workers import Fault, Workers
+from tests.sim.runs.random_pushes import LEAST_WORK_J
 
 PLANS = Path(__file__).resolve().parents[2] / "assets" / "plans"
 LEAST_M = 0.05
@@ -38,7 +39,7 @@ class Answer:
 
     story : what each move did, in order;  peak_n : highest force [N]
     parted_m, torn_m : seam and sheet at the end [m];  effect : what the last move was for the plan
-    closure, viscous : worst gap of the books, and most drag, over the work, of all moves
+    closure, viscous : worst gap of the books, and most drag, over the work, of all moves that take any
     """
 
     plan: str
@@ -63,6 +64,7 @@ def answer(asked: tuple[str, int]) -> Answer:
     model, records = solve_plan(plan, folder=PLANS, with_residual=False)
     forces = [tuple(frame.force_n for frame in record.frames) for record in records]
     results = [record.result for record in records if record.result is not None]
+    worked = [result for result in results if result.ledger_j["work of the tips"] > LEAST_WORK_J]
     between = [event.force_n for result in results for event in result.events]
     return Answer(
         plan=name,
@@ -73,8 +75,8 @@ def answer(asked: tuple[str, int]) -> Answer:
         parted_m=results[-1].parted_length_m,
         torn_m=results[-1].torn_length_m,
         effect=results[-1].plan_effect,
-        closure=max(result.ledger_closure_ratio for result in results),
-        viscous=max(result.viscous_ratio for result in results),
+        closure=max((result.ledger_closure_ratio for result in worked), default=0.0),
+        viscous=max((result.viscous_ratio for result in worked), default=0.0),
         cpu_s=time.process_time() - began,
     )
 

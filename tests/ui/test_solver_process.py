@@ -7,6 +7,7 @@ None: one program against itself.
 
 import threading
 import time
+from types import SimpleNamespace
 
 import pytest
 
@@ -81,3 +82,21 @@ def test_a_stop_is_heard_and_a_process_that_dies_is_told_and_replaced(solver):
     made.flag(NEWEST, 4)
     made.submit(Request(4, Job.SOLVE, PLAN, first=0, last=0))
     assert said.wait_for(Ended).number == 4
+
+
+def test_it_is_closed_while_another_thread_is_still_starting_it():
+    made = SolverProcess(Said(), None)
+    inner, at_it = made._context.Process, threading.Event()
+
+    def slow(**given):
+        at_it.set()
+        time.sleep(0.3)
+        return inner(**given)
+
+    made._context = SimpleNamespace(Process=slow, Pipe=made._context.Pipe)
+    starts = threading.Thread(target=made.start)
+    starts.start()
+    assert at_it.wait(10.0)
+    assert made.close()
+    starts.join()
+    assert not made.alive
