@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QWidget
 
 from sim.plan import Car
@@ -23,6 +24,9 @@ from ui.state.car_fields import (
     value_of,
 )
 from ui.state.tongue import tr
+
+WORDS_RATIO = 0.45
+"""Of the form's width, at most: the rest is the boxes'."""
 
 
 def number_box() -> QDoubleSpinBox:
@@ -64,10 +68,17 @@ class CarFields(QWidget):
         form = self._form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        for field in (BUILD, *FIELDS):
-            form.addRow(label(field.words, "quiet"), self._widget(field))
+        self._words = [label(field.words, "quiet", wrap=True) for field in (BUILD, *FIELDS)]
+        for words, field in zip(self._words, (BUILD, *FIELDS), strict=True):
+            form.addRow(words, self._widget(field))
             if field is BUILD:
                 form.addRow(self.note)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Break the words where they would take room that the boxes need."""
+        super().resizeEvent(event)
+        for words in self._words:
+            words.setMaximumWidth(round(WORDS_RATIO * self.width()))
 
     def _widget(self, field: Choice | Number) -> QWidget:
         name = field.name
