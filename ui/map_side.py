@@ -319,8 +319,8 @@ class MapSide:
             grid, right = outcome.ask.grid, model.outboard_sign > 0.0
             made = band_pictures(chart, grid, look.tones, right)
             drawn = {edge: _array(image) for edge, image in made.items()}, beside_band(chart, grid, right)
+        if side.show_map(panel, outcome.ask.grid, drawn):
             self._papered = key
-        side.show_map(panel, outcome.ask.grid, drawn)
 
     # --- pointing ----------------------------------------------------------------------------------------
 

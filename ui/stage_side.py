@@ -118,6 +118,7 @@ class StageSide(TipSteering, MapOnStage):
         elif coloured(session) != self._coloured:
             self.show_options()  # opened or kept shut since
         self._stage.show_points(frame.points, frame)
+        self.map_follows()
         self._window.layers.legend.show_scale(scale_of(session))
         if frame.state is None:  # a kept moment: what has come off is known from the plan
             line = session.timeline

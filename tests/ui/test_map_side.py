@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtWidgets import QLabel
 
+from sim.door_model import build_model
 from sim.map_cell import Job
 from sim.outcome_map import asked, made
 from sim.planfile import load_plan
@@ -18,6 +19,7 @@ from ui.app import App, prepare_application
 from ui.state.lesson_file import ready_path
 from ui.state.locks import MAP
 from ui.state.maps import MapReady, MapStep
+from ui.state.session import Session
 
 PLAN = ready_path("").parents[1] / "plans" / "first-bite-lip.toml"
 
@@ -199,6 +201,36 @@ def test_a_lesson_s_step_opens_what_it_asks_for_and_the_next_puts_it_away(app):
     assert side.apart is not None and side.apart.after.ask.plan.car.seam == "welded"
     lessons.walk.on()
     assert not side.on
+
+
+class Late:
+    """A stage that takes a car later than the window knows of it."""
+
+    def __init__(self):
+        self.ready, self.given, self.drawn = False, [], False
+
+    def show_map(self, _panel, _grid, drawn):
+        self.given.append(drawn)
+        self.drawn = self.ready
+        return self.ready
+
+    def hide_map(self):
+        self.drawn = False
+
+
+def test_the_band_is_drawn_once_the_stage_has_taken_the_car(app, monkeypatch):
+    monkeypatch.setattr(Session, "model", build_model(app.session.plan.car))
+    side, late = give(app), Late()
+    side.open()
+    side._side = late
+    side.show_band()
+    assert not late.drawn
+    late.ready = True
+    side.show_band()
+    assert late.drawn and late.given[-1] is not None  # with its pictures, which nobody has drawn before
+    side.show_band()
+    assert late.given[-1] is None  # they stay
+    side._side = None
 
 
 def test_ready_maps_answer_at_once():
