@@ -260,7 +260,7 @@ def _timeless(record: MoveRecord) -> dict[str, Any]:
     """Return a result as plain values without the times it took: the same run gives the same file."""
     assert record.result is not None
     raw: dict[str, Any] = msgspec.to_builtins(record.result)
-    if raw["latch"] is None:  # only a move at a handle has it
+    if raw.get("latch") is None:  # only a move at a handle has it
         del raw["latch"]
     raw["solver"] |= {"factor_s": 0.0, "assemble_s": 0.0, "wall_s": 0.0}
     return raw

@@ -139,7 +139,7 @@ FAULTS = (
         "a hand that holds the latch open does not draw its pawl",
         "sim/latching.py",
         "model.network.release_tie(state, pull.tie)",
-        "state",
+        "replace(state)",
         "tests/sim/runs/test_latching.py::TestHeldOpen::"
         "test_held_by_hand_is_the_field_held_open_for_what_follows[free]",
     ),

@@ -4476,5 +4476,129 @@ Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beide
         <source>From the window frame the bonded door alone is shown, one run of it: its question is talked about and not graded. The same start on the other two doors lies among the ready plans.</source>
         <translation type="unfinished">Vom Fensterrahmen aus ist nur die geklebte Tür gezeigt, in einer Rechnung: Ihre Frage wird besprochen und nicht gewertet. Derselbe Anfang an den beiden anderen Türen liegt bei den fertigen Plänen.</translation>
     </message>
+    <message>
+        <source>Three doors on the hem lip</source>
+        <translation type="unfinished">Drei Türen an der Falzkante</translation>
+    </message>
+    <message>
+        <source>A welded steel, a bonded steel and a bonded alloy door, each with its latch jammed: wide tips on the hem lip.</source>
+        <translation type="unfinished">Eine geschweißte und eine geklebte Stahltür und eine geklebte Aluminiumtür, jede mit verklemmtem Schloss: breite Spitzen auf der Falzkante.</translation>
+    </message>
+    <message>
+        <source>The same part gives first, welded and bonded</source>
+        <translation type="unfinished">Dasselbe Teil gibt zuerst nach, geschweißt und geklebt</translation>
+    </message>
+    <message>
+        <source>The same part gives first, alloy and bonded</source>
+        <translation type="unfinished">Dasselbe Teil gibt zuerst nach, Aluminium und geklebter Stahl</translation>
+    </message>
+    <message>
+        <source>The force falls in jerks more than 1.3 times as much, welded over bonded</source>
+        <translation type="unfinished">Die Kraft fällt in Rucken mehr als 1,3-mal so viel, geschweißt gegen geklebt</translation>
+    </message>
+    <message>
+        <source>The force falls in jerks more, welded over bonded</source>
+        <translation type="unfinished">Die Kraft fällt in Rucken mehr, geschweißt gegen geklebt</translation>
+    </message>
+    <message>
+        <source>More sheet tears, alloy over bonded steel</source>
+        <translation type="unfinished">Mehr Blech reißt, Aluminium gegen geklebten Stahl</translation>
+    </message>
+    <message>
+        <source>The seam parts before the latch lets go: bonded</source>
+        <translation type="unfinished">Die Naht löst sich, bevor das Schloss freigibt: geklebt</translation>
+    </message>
+    <message>
+        <source>The latch lets go, the striker comes out or it is exposed: bonded</source>
+        <translation type="unfinished">Das Schloss gibt frei, der Schließkeil kommt heraus oder liegt offen: geklebt</translation>
+    </message>
+    <message>
+        <source>The latch carries less than half of what it holds when the seam first parts: bonded</source>
+        <translation type="unfinished">Das Schloss trägt weniger als die Hälfte dessen, was es hält, wenn die Naht sich zuerst löst: geklebt</translation>
+    </message>
+    <message>
+        <source>Seam parted: bonded</source>
+        <translation type="unfinished">Gelöste Naht: geklebt</translation>
+    </message>
+    <message>
+        <source>Sheet torn: bonded</source>
+        <translation type="unfinished">Gerissenes Blech: geklebt</translation>
+    </message>
+    <message>
+        <source>What the force loses in jerks: bonded</source>
+        <translation type="unfinished">Was die Kraft in Rucken verliert: geklebt</translation>
+    </message>
+    <message>
+        <source>Most force: bonded</source>
+        <translation type="unfinished">Größte Kraft: geklebt</translation>
+    </message>
+    <message>
+        <source>What the latch carries at most, over what it holds: bonded</source>
+        <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: geklebt</translation>
+    </message>
+    <message>
+        <source>The seam parts before the latch lets go: welded</source>
+        <translation type="unfinished">Die Naht löst sich, bevor das Schloss freigibt: geschweißt</translation>
+    </message>
+    <message>
+        <source>The latch lets go, the striker comes out or it is exposed: welded</source>
+        <translation type="unfinished">Das Schloss gibt frei, der Schließkeil kommt heraus oder liegt offen: geschweißt</translation>
+    </message>
+    <message>
+        <source>The latch carries less than half of what it holds when the seam first parts: welded</source>
+        <translation type="unfinished">Das Schloss trägt weniger als die Hälfte dessen, was es hält, wenn die Naht sich zuerst löst: geschweißt</translation>
+    </message>
+    <message>
+        <source>Seam parted: welded</source>
+        <translation type="unfinished">Gelöste Naht: geschweißt</translation>
+    </message>
+    <message>
+        <source>Sheet torn: welded</source>
+        <translation type="unfinished">Gerissenes Blech: geschweißt</translation>
+    </message>
+    <message>
+        <source>What the force loses in jerks: welded</source>
+        <translation type="unfinished">Was die Kraft in Rucken verliert: geschweißt</translation>
+    </message>
+    <message>
+        <source>Most force: welded</source>
+        <translation type="unfinished">Größte Kraft: geschweißt</translation>
+    </message>
+    <message>
+        <source>What the latch carries at most, over what it holds: welded</source>
+        <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: geschweißt</translation>
+    </message>
+    <message>
+        <source>The seam parts before the latch lets go: alloy</source>
+        <translation type="unfinished">Die Naht löst sich, bevor das Schloss freigibt: Aluminium</translation>
+    </message>
+    <message>
+        <source>The latch lets go, the striker comes out or it is exposed: alloy</source>
+        <translation type="unfinished">Das Schloss gibt frei, der Schließkeil kommt heraus oder liegt offen: Aluminium</translation>
+    </message>
+    <message>
+        <source>The latch carries less than half of what it holds when the seam first parts: alloy</source>
+        <translation type="unfinished">Das Schloss trägt weniger als die Hälfte dessen, was es hält, wenn die Naht sich zuerst löst: Aluminium</translation>
+    </message>
+    <message>
+        <source>Seam parted: alloy</source>
+        <translation type="unfinished">Gelöste Naht: Aluminium</translation>
+    </message>
+    <message>
+        <source>Sheet torn: alloy</source>
+        <translation type="unfinished">Gerissenes Blech: Aluminium</translation>
+    </message>
+    <message>
+        <source>What the force loses in jerks: alloy</source>
+        <translation type="unfinished">Was die Kraft in Rucken verliert: Aluminium</translation>
+    </message>
+    <message>
+        <source>Most force: alloy</source>
+        <translation type="unfinished">Größte Kraft: Aluminium</translation>
+    </message>
+    <message>
+        <source>What the latch carries at most, over what it holds: alloy</source>
+        <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: Aluminium</translation>
+    </message>
 </context>
 </TS>

@@ -41,6 +41,6 @@ def test_the_line_over_a_picture_says_how_far_with_what_force_and_what_gave():
     plain = head_of(pushed, [pushed])
     assert plain.startswith("30") and "2.4" in plain and ":" not in plain
     parted = make_frame(0.03, force_n=2400.0, events=("seam parting", "skin tearing", "seam parting"))
-    assert head_of(parted, [parted]).endswith(": seam parting, skin tearing")
+    assert head_of(parted, [parted]).endswith(": seam parting, sheet tearing")  # of which sheet is not told
     assert head_of(make_frame(0.0, move=2), []) == "Move 3"
     assert head_of(make_frame(0.03, move=2, force_n=2400.0), []).startswith("Move 3, 30")

@@ -42,5 +42,5 @@ def test_what_cannot_be_a_start_is_refused_in_one_sentence(tmp_path):
     with pytest.raises(Refusal, match="lies in a folder that does not exist"):
         start(plan, out=tmp_path / "nowhere" / "dent.npz")
     plan.write_text(WRECK.replace("travel_m = 0.005", "travel_m = 5.0"))
-    with pytest.raises(Refusal, match=r"wreck\[0\].travel_m is 5.0"):
+    with pytest.raises(Refusal, match=r"wreck\[0\].travel_m is 5; use"):
         start(plan, out=tmp_path / "dent.npz")
