@@ -96,7 +96,9 @@ class HoldKey(QObject):
         if kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOverride):
             assert isinstance(event, QKeyEvent)
             return self._key_event(watched, event)
-        if self._down and (kind == QEvent.Type.WindowDeactivate or _focus_lost(event)):
+        # a plot that is put away loses its scene's activity too: the window's alone counts
+        deactivated = kind == QEvent.Type.WindowDeactivate and watched is self._window
+        if self._down and (deactivated or _focus_lost(event)):
             self.let_go()
         return False
 
