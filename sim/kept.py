@@ -261,7 +261,7 @@ def _timeless(record: MoveRecord) -> dict[str, Any]:
     assert record.result is not None
     raw: dict[str, Any] = msgspec.to_builtins(record.result)
     if raw.get("latch") is None:  # only a move at a handle has it
-        del raw["latch"]
+        raw.pop("latch", None)
     raw["solver"] |= {"factor_s": 0.0, "assemble_s": 0.0, "wall_s": 0.0}
     return raw
 
