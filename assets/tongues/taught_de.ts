@@ -4600,5 +4600,9 @@ Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beide
         <source>What the latch carries at most, over what it holds: alloy</source>
         <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: Aluminium</translation>
     </message>
+    <message>
+        <source>One bite this high brings the latch to its limit: on finer lattices the inner panel folds first and the latch holds at 0.95 of what it can, until the next bite, set lower, frees it.</source>
+        <translation type="unfinished">Ein einzelner Ansatz so weit oben bringt das Schloss an seine Grenze: Auf feineren Gittern faltet zuerst das Innenblech, und das Schloss hält bei 0,95 dessen, was es kann, bis der nächste Ansatz weiter unten es löst.</translation>
+    </message>
 </context>
 </TS>
