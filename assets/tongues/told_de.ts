@@ -8957,10 +8957,6 @@
         <translation type="unfinished">An der Falzkante reißt die Haut zu früh, wenn die Kante auf ein Drittel dessen gedehnt ist, wo ihr Metall einschnürt. Wo es beginnt, hängt am Gitter (15 bis 85 mm Öffnung auf sechs Gittern), ebenso, wie weit Naht und Riss nach 40 mm laufen: nicht gesichert</translation>
     </message>
     <message>
-        <source>With what is not known varied (36 runs a door), the seam gives first on the hem lip of welded, bonded and alloy doors alike; the welded one then lets go in steps only 1.1 times as large, and the alloy skin, expected to tear more, tears less often (2 runs against 7)</source>
-        <translation type="unfinished">Wird verändert, was nicht bekannt ist (36 Rechnungen je Tür), gibt an der Falzkante geschweißter, geklebter und Aluminiumtüren gleichermaßen zuerst die Naht nach; die geschweißte gibt dann in nur 1.1-mal so großen Stufen frei, und die Aluminiumhaut, von der mehr Reißen erwartet wird, reißt seltener (2 Rechnungen gegen 7)</translation>
-    </message>
-    <message>
         <source>A skin creased in by a squeeze goes further in under a push along the car, one that is not squeezed begins to go out; what comes after the first millimetres hangs on the seat, for the corner of the latch edge folds, and the inner panel does not follow as the trade says</source>
         <translation type="unfinished">Eine durch Quetschen nach innen geknickte Haut geht unter einem Druck längs des Autos weiter hinein, eine nicht gequetschte beginnt nach außen zu gehen; was nach den ersten Millimetern kommt, hängt am Sitz, denn die Ecke der Schlosskante faltet, und das Innenblech folgt nicht, wie das Fach sagt</translation>
     </message>
