@@ -395,7 +395,6 @@ class LessonSide:
         )
 
     def _beside_title(self, step: Step) -> str:
-        if step.map:  # the map stands for both plans
-            return ""
-        name = step.plan if self._beside else step.beside
-        return self.walk.results[name].plan.title if step.beside and name in self.walk.results else ""
+        result = self.walk.results.get(step.plan if self._beside else step.beside)
+        lone = result is None or not step.beside or step.map  # a map stands for both plans
+        return "" if lone or result is None else result.plan.title

@@ -127,8 +127,7 @@ class StageSide(TipSteering, MapOnStage):
         moved = session.timeline.position > 0
         self._stage.show_start_ghost(moved and self.start_shape, session.begun)
         self._stage.show_clearance(clearance_told(frame, session.start) if moved else None)
-        with_path = moved and frame.force_n > 0.0 and not session.hides(LADDER)
-        self._stage.show_path(frame if with_path else None)
+        self._stage.show_path(frame if moved and frame.force_n > 0.0 and not session.hides(LADDER) else None)
         self._stage.show_tools(*shown_with(session))
         self.show_aim()
         self.moment_shown()
