@@ -19,7 +19,7 @@ if shutil.which("xdotool") is None:
 
 from PIL import Image
 
-from tests.ui.walking import Hand
+from tests.ui.walking import at_the_window
 from ui.app import App, prepare_application
 from ui.panels.figures import FiguresSheet
 
@@ -34,18 +34,9 @@ def qapp():
 @pytest.fixture
 def hand(qapp, qtbot, tmp_path):
     """Return a hand at a window with the caution read."""
-    app = App(folder=tmp_path / "settings")
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    found = Hand(app, qtbot)
-    qtbot.waitUntil(lambda: app.side is not None and app.session.model is not None, timeout=60_000)
-    found.to(app.window)
-    found.push(app.window.caution.done)
-    yield found
-    app.window.close()
-    app.window.deleteLater()
-    qtbot.wait(10)
+    with at_the_window(App(folder=tmp_path / "settings"), qtbot) as found:
+        found.push(found.app.window.caution.done)
+        yield found
 
 
 def opens_a_ready_lesson_s_moment(hand):

@@ -22,7 +22,7 @@ if shutil.which("xdotool") is None:
 
 from PySide6.QtWidgets import QPushButton
 
-from tests.ui.walking import Hand
+from tests.ui.walking import at_the_window
 from ui.app import App, prepare_application
 from ui.state.asking import Standing
 from ui.state.questions import FIRST, WAY, WHY
@@ -105,17 +105,8 @@ def lesson(tmp_path):
 @pytest.fixture
 def hand(qapp, qtbot, tmp_path, lesson):
     """Return a hand at a window that was opened by the lesson's file, for the first time on this machine."""
-    app = App(lesson, folder=tmp_path / "settings")
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    found = Hand(app, qtbot)
-    qtbot.waitUntil(lambda: app.side is not None and app.session.model is not None, timeout=60_000)
-    found.to(app.window)
-    yield found
-    app.window.close()
-    app.window.deleteLater()
-    qtbot.wait(10)
+    with at_the_window(App(lesson, folder=tmp_path / "settings"), qtbot) as found:
+        yield found
 
 
 def reads_the_caution(hand):

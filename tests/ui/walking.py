@@ -10,6 +10,7 @@ from __future__ import annotations
 import os
 import shlex
 import subprocess
+from contextlib import contextmanager
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QRect
@@ -217,6 +218,21 @@ class Hand:
             Path(folder).mkdir(parents=True, exist_ok=True)
             screen = QGuiApplication.primaryScreen()
             screen.grabWindow(0).save(str(Path(folder) / f"{self._pictures:02}-{name}.png"))
+
+
+@contextmanager
+def at_the_window(app, qtbot):
+    """Start the program and give a hand the keys of its window; the window is closed afterwards."""
+    app.window.move(0, 0)
+    app.window.resize(1280, 720)
+    app.start()
+    hand = Hand(app, qtbot)
+    qtbot.waitUntil(lambda: app.side is not None and app.session.model is not None, timeout=60_000)
+    hand.to(app.window)
+    yield hand
+    app.window.close()
+    app.window.deleteLater()
+    qtbot.wait(10)
 
 
 def name_of(widget):
