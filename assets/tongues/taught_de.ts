@@ -2713,6 +2713,14 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
         <translation type="unfinished">Ein Spalt am Rahmen mit der Brechstange, dann ein tiefer Ansatz hoch an der Kante, hinter der Biegung.</translation>
     </message>
     <message>
+        <source>From the top, worked down</source>
+        <translation type="unfinished">Von oben nach unten gearbeitet</translation>
+    </message>
+    <message>
+        <source>A gap at the frame with the entry bar, a short, deep bite high on the edge, let off; then the next bite lower.</source>
+        <translation type="unfinished">Ein Spalt am Rahmen mit der Brechstange, ein kurzer, tiefer Ansatz hoch an der Kante, entlastet; dann der nächste Ansatz tiefer.</translation>
+    </message>
+    <message>
         <source>A hard foot on a rocker that gives</source>
         <translation type="unfinished">Ein harter Fuß auf einem Schweller, der nachgibt</translation>
     </message>
@@ -3021,10 +3029,6 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
         <translation type="unfinished">Von oben: wohin der erste Ansatz kommt</translation>
     </message>
     <message>
-        <source>A straight door, bonded. On the hem lip at the latch; or the entry bar at the frame and a deep bite high on the edge.</source>
-        <translation type="unfinished">Eine gerade Tür, geklebt. Auf der Falzkante am Schloss; oder die Brechstange am Rahmen und ein tiefer Ansatz hoch an der Kante.</translation>
-    </message>
-    <message>
         <source>From the top the latch lets go or is exposed</source>
         <translation type="unfinished">Von oben gibt das Schloss frei oder liegt offen</translation>
     </message>
@@ -3063,6 +3067,42 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
     <message>
         <source>Seam parted and sheet torn, from the edge</source>
         <translation type="unfinished">Aufgegangene Naht und gerissenes Blech, vom Rand aus</translation>
+    </message>
+    <message>
+        <source>A straight door, bonded. On the hem lip at the latch; or the entry bar at the frame and a deep bite high on the edge; or that bite kept short and the next one lower.</source>
+        <translation type="unfinished">Eine gerade Tür, geklebt. Auf der Falzkante am Schloss; oder die Brechstange am Rahmen und ein tiefer Ansatz hoch an der Kante; oder dieser Ansatz kurz und der nächste tiefer.</translation>
+    </message>
+    <message>
+        <source>Worked down, the latch lets go or is exposed</source>
+        <translation type="unfinished">Nach unten gearbeitet gibt das Schloss frei oder liegt offen</translation>
+    </message>
+    <message>
+        <source>It does so in the short first bite already</source>
+        <translation type="unfinished">Es tut es schon im kurzen ersten Ansatz</translation>
+    </message>
+    <message>
+        <source>The share worked down less that of one bite from the top</source>
+        <translation type="unfinished">Der Anteil nach unten gearbeitet weniger den mit einem Ansatz von oben</translation>
+    </message>
+    <message>
+        <source>Worked down, the patient's room is never less than 10 mm below its start</source>
+        <translation type="unfinished">Nach unten gearbeitet ist der Raum des Patienten nie mehr als 10 mm unter seinem Anfang</translation>
+    </message>
+    <message>
+        <source>Most of its limit that the latch carries, in one bite from the top</source>
+        <translation type="unfinished">Am meisten, was das Schloss von seiner Grenze trägt, mit einem Ansatz von oben</translation>
+    </message>
+    <message>
+        <source>The same in the short first bite</source>
+        <translation type="unfinished">Dasselbe im kurzen ersten Ansatz</translation>
+    </message>
+    <message>
+        <source>The same in the next bite, lower</source>
+        <translation type="unfinished">Dasselbe im nächsten, tieferen Ansatz</translation>
+    </message>
+    <message>
+        <source>Seam parted and sheet torn, worked down</source>
+        <translation type="unfinished">Aufgegangene Naht und gerissenes Blech, nach unten gearbeitet</translation>
     </message>
     <message>
         <source>High striker: three ways from one start</source>
