@@ -543,8 +543,192 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
         <translation type="unfinished">Von oben</translation>
     </message>
     <message>
-        <source>A gap at the window frame, where metal is soft; then a deep bite behind the bend, high on the edge.</source>
-        <translation type="unfinished">Ein Spalt am Fensterrahmen, wo das Metall weich ist; dann ein tiefer Ansatz hinter der Biegung, hoch an der Kante.</translation>
+        <source>A gap at the window frame, where metal is soft; then short, deep bites behind the bend, worked down the edge.</source>
+        <translation type="unfinished">Ein Spalt am Fensterrahmen, wo das Metall weich ist; dann kurze, tiefe Ansätze hinter der Biegung, die Kante hinunter.</translation>
+    </message>
+    <message>
+        <source>How many bites it takes hangs on the door; each further one goes lower than the last. A short one and the next lower came out alike on three lattices; a latch that is jammed takes more.</source>
+        <translation type="unfinished">Wie viele Ansätze es braucht, hängt an der Tür; jeder weitere sitzt tiefer als der letzte. Ein kurzer und der nächste tiefer ergaben auf drei Netzen dasselbe; ein verklemmtes Schloss braucht mehr.</translation>
+    </message>
+    <message>
+        <source>The first bite gone on with is not settled: it brings the latch to its limit, and on finer lattices the inner panel folds over the tips and the latch holds. Set a little higher, the seam lets go before the latch does.</source>
+        <translation type="unfinished">Der erste Ansatz, weiter gespreizt, ist nicht gesichert: Er bringt das Schloss an seine Grenze, und auf feineren Netzen faltet sich das Innenblech über die Spitzen und das Schloss hält. Etwas höher gesetzt, gibt die Naht vor dem Schloss nach.</translation>
+    </message>
+    <message>
+        <source>The order is the claim, not the forces.</source>
+        <translation type="unfinished">Behauptet wird die Reihenfolge, nicht die Kräfte.</translation>
+    </message>
+    <message>
+        <source>frame first, a short bite high on the edge, the next one lower</source>
+        <translation type="unfinished">erst der Rahmen, ein kurzer Ansatz hoch an der Kante, der nächste tiefer</translation>
+    </message>
+    <message>
+        <source>frame first, then one long bite high on the edge</source>
+        <translation type="unfinished">erst der Rahmen, dann ein langer Ansatz hoch an der Kante</translation>
+    </message>
+    <message>
+        <source>The bar's tip went {lower.opening_of_move_1} with {lower.peak_force_of_move_1} at most: a hand can do that.</source>
+        <translation type="unfinished">Die Spitze der Brechstange ging {lower.opening_of_move_1} mit höchstens {lower.peak_force_of_move_1}: Das schafft eine Hand.</translation>
+    </message>
+    <message>
+        <source>{lower.sentence_of_move_1}
+Ask what the lever can do and what it cannot. It moves a frame; it does not free a latch.</source>
+        <translation type="unfinished">{lower.sentence_of_move_1}
+Fragen, was der Hebel kann und was nicht. Er bewegt einen Rahmen; er löst kein Schloss.</translation>
+    </message>
+    <message>
+        <source>High and deep: a short bite</source>
+        <translation type="unfinished">Hoch und tief: ein kurzer Ansatz</translation>
+    </message>
+    <message>
+        <source>Wide tips behind the bend, high on the edge. A short bite, then stop and look. What are you looking for?</source>
+        <translation type="unfinished">Breite Spitzen hinter der Biegung, hoch an der Kante. Ein kurzer Ansatz, dann anhalten und hinsehen. Wonach sehen Sie?</translation>
+    </message>
+    <message>
+        <source>What must be so before the bite: inner face seen, skin still attached, no less room for the patient.
+This bite need not free anything. It makes room for the next.</source>
+        <translation type="unfinished">Was vor dem Ansatz so sein muss: Innenfläche zu sehen, Außenhaut noch fest, nicht weniger Raum für den Patienten.
+Dieser Ansatz muss nichts lösen. Er schafft Platz für den nächsten.</translation>
+    </message>
+    <message>
+        <source>Stopped, and looked at</source>
+        <translation type="unfinished">Angehalten und hingesehen</translation>
+    </message>
+    <message>
+        <source>The tips are open {lower.opening_of_move_2}. The latch carried {lower.latch_of_move_2} of what it can hold; nothing let go, and the seam is whole.</source>
+        <translation type="unfinished">Die Spitzen sind {lower.opening_of_move_2} offen. Das Schloss trug {lower.latch_of_move_2} von dem, was es halten kann; nichts gab nach, und die Naht ist heil.</translation>
+    </message>
+    <message>
+        <source>{lower.sentence_of_move_2}
+Why stop here? Because the metal still does as it is told: a little further on, the inner panel begins to fold over the tips.</source>
+        <translation type="unfinished">{lower.sentence_of_move_2}
+Warum hier anhalten? Weil das Metall noch folgt: Ein wenig weiter beginnt das Innenblech, sich über die Spitzen zu falten.</translation>
+    </message>
+    <message>
+        <source>The next bite lower: what lets go?</source>
+        <translation type="unfinished">Der nächste Ansatz tiefer: Was gibt nach?</translation>
+    </message>
+    <message>
+        <source>Tips out, down a hand's width, in again just as deep. What lets go first?</source>
+        <translation type="unfinished">Spitzen heraus, eine Handbreit tiefer, ebenso tief wieder hinein. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>Say the seat of both tips again before they open. What do they bear on, and how far is the latch now?</source>
+        <translation type="unfinished">Den Sitz beider Spitzen noch einmal sagen, bevor sie sich öffnen. Worauf liegen sie an, und wie weit ist es noch zum Schloss?</translation>
+    </message>
+    <message>
+        <source>Worked down to the latch</source>
+        <translation type="unfinished">Bis zum Schloss hinuntergearbeitet</translation>
+    </message>
+    <message>
+        <source>First to give: {lower.first}, with the tips open {lower.first_opening}. Seam parted in this bite: {lower.parted}.</source>
+        <translation type="unfinished">Zuerst gab nach: {lower.first}, bei {lower.first_opening} Öffnung der Spitzen. Naht in diesem Ansatz aufgegangen: {lower.parted}.</translation>
+    </message>
+    <message>
+        <source>{lower.sentence}
+The door is free now: who holds it?
+If it had held, the next bite would be lower again, and the next. Count them; do not plan them.</source>
+        <translation type="unfinished">{lower.sentence}
+Die Tür ist jetzt frei: Wer hält sie?
+Hätte es gehalten, säße der nächste Ansatz noch tiefer, und der nächste auch. Zählen, nicht planen.</translation>
+    </message>
+    <message>
+        <source>Or go on in the first place?</source>
+        <translation type="unfinished">Oder an der ersten Stelle weiter?</translation>
+    </message>
+    <message>
+        <source>The first bite again. This time nobody stops: the tips go on opening where they are. What lets go first?</source>
+        <translation type="unfinished">Noch einmal der erste Ansatz. Diesmal hält niemand an: Die Spitzen öffnen weiter, wo sie sind. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>This one is talked about and not graded. Ask what the panel will do round the tips meanwhile.</source>
+        <translation type="unfinished">Über diese wird gesprochen, sie wird nicht bewertet. Fragen, was das Blech um die Spitzen inzwischen tut.</translation>
+    </message>
+    <message>
+        <source>One long bite: at its limit</source>
+        <translation type="unfinished">Ein langer Ansatz: an der Grenze</translation>
+    </message>
+    <message>
+        <source>Here: {top.first}, with the tips open {top.first_opening}; lower down it took {lower.first_opening}. Set a little higher, or run on a finer lattice, it comes out otherwise.</source>
+        <translation type="unfinished">Hier: {top.first}, bei {top.first_opening} Öffnung der Spitzen; tiefer brauchte es {lower.first_opening}. Etwas höher gesetzt oder auf einem feineren Netz gerechnet, kommt es anders heraus.</translation>
+    </message>
+    <message>
+        <source>{top.sentence}
+Not settled means: do not build on it. A short bite and the next one lower came out alike each time.</source>
+        <translation type="unfinished">{top.sentence}
+Nicht gesichert heißt: nicht darauf bauen. Ein kurzer Ansatz und der nächste tiefer ergaben jedes Mal dasselbe.</translation>
+    </message>
+    <message>
+        <source>In pairs: draw the bites on the sheet, from the frame down, with what stops each of them.</source>
+        <translation type="unfinished">Zu zweit: Die Ansätze auf das Blatt zeichnen, vom Rahmen abwärts, mit dem, was jeden beendet.</translation>
+    </message>
+    <message>
+        <source>Two plans side by side. Which leaves the skin on? Let them change the height of the second bite and run it.</source>
+        <translation type="unfinished">Zwei Pläne nebeneinander. Welcher lässt die Außenhaut dran? Die Höhe des zweiten Ansatzes ändern und ausführen lassen.</translation>
+    </message>
+    <message>
+        <source>After a short bite high on the edge, the next one lower, just as deep. What lets go first?</source>
+        <translation type="unfinished">Nach einem kurzen Ansatz hoch an der Kante der nächste tiefer, ebenso weit hinein. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>What does the inner structure hang on, and which way has the bite come?</source>
+        <translation type="unfinished">Woran hängt die innere Struktur, und wohin ist der Ansatz gerückt?</translation>
+    </message>
+    <message>
+        <source>The push goes through the inner structure to what holds the door, and there is less panel on the way that could fold.</source>
+        <translation type="unfinished">Der Druck geht durch die innere Struktur zu dem, was die Tür hält, und es liegt weniger Blech auf dem Weg, das sich falten könnte.</translation>
+    </message>
+    <message>
+        <source>The first bite, high on the edge, gone on with where it is. What lets go first?</source>
+        <translation type="unfinished">Der erste Ansatz, hoch an der Kante, an seiner Stelle weiter gespreizt. Was gibt zuerst nach?</translation>
+    </message>
+    <message>
+        <source>The push goes through the inner structure to what holds the door, also from higher up; but the panel folds on the way.</source>
+        <translation type="unfinished">Der Druck geht durch die innere Struktur zu dem, was die Tür hält, auch von weiter oben; aber das Blech faltet sich auf dem Weg.</translation>
+    </message>
+    <message>
+        <source>Worked down from the frame, to where the latch lets go: what does the patient's room do in the last bite?</source>
+        <translation type="unfinished">Vom Rahmen hinuntergearbeitet, bis das Schloss freigibt: Was geschieht im letzten Ansatz mit dem Raum des Patienten?</translation>
+    </message>
+    <message>
+        <source>Which way do the tips push the inner structure?</source>
+        <translation type="unfinished">Wohin drücken die Spitzen die innere Struktur?</translation>
+    </message>
+    <message>
+        <source>They stand behind the bend and push the door's end outward.</source>
+        <translation type="unfinished">Sie sitzen hinter der Biegung und drücken das Türende nach außen.</translation>
+    </message>
+    <message>
+        <source>Worked down from the window frame, or begun on the hem at the latch: in which plan does the latch carry more of what it can hold?</source>
+        <translation type="unfinished">Vom Fensterrahmen hinuntergearbeitet oder auf dem Falz am Schloss begonnen: In welchem Plan trägt das Schloss mehr von dem, was es halten kann?</translation>
+    </message>
+    <message>
+        <source>Worked down from the window frame, or begun on the hem at the latch: which parts more of the seam?</source>
+        <translation type="unfinished">Vom Fensterrahmen hinuntergearbeitet oder auf dem Falz am Schloss begonnen: Wo geht mehr von der Naht auf?</translation>
+    </message>
+    <message>
+        <source>Worked down from the top the latch gives first; from the edge the seam does.</source>
+        <translation type="unfinished">Von oben nach unten gearbeitet gibt das Schloss zuerst nach; von der Kante aus die Naht.</translation>
+    </message>
+    <message>
+        <source>In the first bite, kept short, nothing gives; in the next, lower, the latch does.</source>
+        <translation type="unfinished">Im ersten, kurzen Ansatz gibt nichts nach; im nächsten, tieferen das Schloss.</translation>
+    </message>
+    <message>
+        <source>From the frame one works down the edge: a short bite, off again, the next one lower, until latch or striker shows or lets go.</source>
+        <translation type="unfinished">Vom Rahmen aus arbeitet man sich die Kante hinunter: ein kurzer Ansatz, entlasten, der nächste tiefer, bis Schloss oder Schließkeil zu sehen ist oder freigibt.</translation>
+    </message>
+    <message>
+        <source>Works down</source>
+        <translation type="unfinished">Arbeitet sich hinunter</translation>
+    </message>
+    <message>
+        <source>tips off, the next bite lower, rather than the same one further</source>
+        <translation type="unfinished">Spitzen weg, der nächste Ansatz tiefer, statt denselben weiter</translation>
+    </message>
+    <message>
+        <source>Each bite deep, short, and stopped; the next one lower.</source>
+        <translation type="unfinished">Jeder Ansatz tief, kurz und beendet; der nächste tiefer.</translation>
     </message>
     <message>
         <source>forcible-entry bar and spreader on the bench, unpowered</source>
@@ -553,14 +737,6 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
     <message>
         <source>bridge sheets</source>
         <translation type="unfinished">Brückenblätter</translation>
-    </message>
-    <message>
-        <source>How many bites it takes hangs on the door; each further one goes lower than the last.</source>
-        <translation type="unfinished">Wie viele Ansätze es braucht, hängt an der Tür; jeder weitere sitzt tiefer als der letzte.</translation>
-    </message>
-    <message>
-        <source>The order is the claim, not the forces. Set a little higher, the same bite loads the latch with all it can hold and the seam lets go before it does.</source>
-        <translation type="unfinished">Behauptet wird die Reihenfolge, nicht die Kräfte. Etwas höher gesetzt, belastet derselbe Ansatz das Schloss mit allem, was es halten kann, und die Naht gibt vorher nach.</translation>
     </message>
     <message>
         <source>Glass is out of the way before the bar touches the frame.</source>
@@ -583,10 +759,6 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
         <translation type="unfinished">jeder Ansatz hinter der inneren Biegung, seine Halteregel gesagt, bevor sich das Gerät bewegt</translation>
     </message>
     <message>
-        <source>frame first, then deep</source>
-        <translation type="unfinished">erst der Rahmen, dann tief</translation>
-    </message>
-    <message>
         <source>Why not where the latch is?</source>
         <translation type="unfinished">Warum nicht dort, wo das Schloss ist?</translation>
     </message>
@@ -601,42 +773,6 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
     <message>
         <source>The frame gives first</source>
         <translation type="unfinished">Der Rahmen gibt zuerst nach</translation>
-    </message>
-    <message>
-        <source>The bar's tip went {top.opening_of_move_1} with {top.peak_force_of_move_1} at most: a hand can do that.</source>
-        <translation type="unfinished">Die Spitze der Brechstange ging {top.opening_of_move_1} mit höchstens {top.peak_force_of_move_1}: Das schafft eine Hand.</translation>
-    </message>
-    <message>
-        <source>{top.sentence_of_move_1}
-Ask what the lever can do and what it cannot. It moves a frame; it does not free a latch.</source>
-        <translation type="unfinished">{top.sentence_of_move_1}
-Fragen, was der Hebel kann und was nicht. Er bewegt einen Rahmen; er löst kein Schloss.</translation>
-    </message>
-    <message>
-        <source>High, deep, and a short spread</source>
-        <translation type="unfinished">Hoch, tief und kurz gespreizt</translation>
-    </message>
-    <message>
-        <source>Wide tips behind the bend, high on the edge. What lets go first?</source>
-        <translation type="unfinished">Breite Spitzen hinter der Biegung, hoch an der Kante. Was gibt zuerst nach?</translation>
-    </message>
-    <message>
-        <source>What must be so before the bite: inner face seen, skin still attached, no less room for the patient.</source>
-        <translation type="unfinished">Was vor dem Ansatz so sein muss: Innenfläche zu sehen, Außenhaut noch fest, nicht weniger Raum für den Patienten.</translation>
-    </message>
-    <message>
-        <source>What the bite did</source>
-        <translation type="unfinished">Was der Ansatz tat</translation>
-    </message>
-    <message>
-        <source>First to give: {top.first}, with the tips open {top.first_opening}. Seam parted: {top.parted}.</source>
-        <translation type="unfinished">Zuerst gab nach: {top.first}, bei {top.first_opening} Öffnung der Spitzen. Naht aufgegangen: {top.parted}.</translation>
-    </message>
-    <message>
-        <source>{top.sentence}
-If it had held, the next bite would be lower, and the next. Count them; do not plan them.</source>
-        <translation type="unfinished">{top.sentence}
-Hätte es gehalten, säße der nächste Ansatz tiefer, und der nächste auch. Zählen, nicht planen.</translation>
     </message>
     <message>
         <source>The same door, begun at the edge</source>
@@ -657,28 +793,12 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Die Ansätze planen</translation>
     </message>
     <message>
-        <source>In pairs: draw the bites on the sheet, with what stops each of them.</source>
-        <translation type="unfinished">Zu zweit: Die Ansätze auf das Blatt zeichnen, mit dem, was jeden beendet.</translation>
-    </message>
-    <message>
-        <source>Two plans side by side. Which leaves the skin on? Let them change the height of the bite and run it.</source>
-        <translation type="unfinished">Zwei Pläne nebeneinander. Welcher lässt die Außenhaut dran? Die Höhe des Ansatzes ändern und ausführen lassen.</translation>
-    </message>
-    <message>
         <source>When do you change tools?</source>
         <translation type="unfinished">Wann wechseln Sie das Gerät?</translation>
     </message>
     <message>
         <source>What does the inner structure hang on?</source>
         <translation type="unfinished">Woran hängt die innere Struktur?</translation>
-    </message>
-    <message>
-        <source>The push goes through the inner structure to what holds the door, also from higher up.</source>
-        <translation type="unfinished">Der Druck geht durch die innere Struktur zu dem, was die Tür hält, auch von weiter oben.</translation>
-    </message>
-    <message>
-        <source>Begun at the window frame, or on the hem at the latch: in which plan does the latch carry more of what it can hold?</source>
-        <translation type="unfinished">Am Fensterrahmen begonnen oder auf dem Falz am Schloss: In welchem Plan trägt das Schloss mehr von dem, was es halten kann?</translation>
     </message>
     <message>
         <source>Which of them pushes on the skin?</source>
@@ -689,16 +809,8 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Hinter der Biegung erreicht der Druck, was die Tür hält; auf dem Falz bleibt er in der Außenhaut.</translation>
     </message>
     <message>
-        <source>Begun at the window frame, or on the hem at the latch: which parts more of the seam?</source>
-        <translation type="unfinished">Am Fensterrahmen begonnen oder auf dem Falz am Schloss: Wo geht mehr von der Naht auf?</translation>
-    </message>
-    <message>
         <source>On the hem the push goes into the skin's seam.</source>
         <translation type="unfinished">Auf dem Falz geht der Druck in die Naht der Außenhaut.</translation>
-    </message>
-    <message>
-        <source>From the top the latch gives first; from the edge the seam does.</source>
-        <translation type="unfinished">Von oben gibt das Schloss zuerst nach; von der Kante aus die Naht.</translation>
     </message>
     <message>
         <source>A start at the window frame reaches the latch with less torn metal than a start at the edge. (In the runs shown it is the seam that is spared: a whole edge tears in neither.)</source>
@@ -751,10 +863,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
     <message>
         <source>A gap first, where metal is soft.</source>
         <translation type="unfinished">Erst ein Spalt, wo das Metall weich ist.</translation>
-    </message>
-    <message>
-        <source>Each bite deep, short, and stopped.</source>
-        <translation type="unfinished">Jeder Ansatz tief, kurz und beendet.</translation>
     </message>
     <message>
         <source>The pinch that came back</source>
@@ -4639,10 +4747,6 @@ Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beide
     <message>
         <source>What the latch carries at most, over what it holds: alloy</source>
         <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: Aluminium</translation>
-    </message>
-    <message>
-        <source>One bite this high brings the latch to its limit: on finer lattices the inner panel folds first and the latch holds at 0.95 of what it can, until the next bite, set lower, frees it.</source>
-        <translation type="unfinished">Ein einzelner Ansatz so weit oben bringt das Schloss an seine Grenze: Auf feineren Gittern faltet zuerst das Innenblech, und das Schloss hält bei 0,95 dessen, was es kann, bis der nächste Ansatz weiter unten es löst.</translation>
     </message>
 </context>
 </TS>
