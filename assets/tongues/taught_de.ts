@@ -3549,10 +3549,6 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
         <translation type="unfinished">Größte Kraft des kleinen Stufenzylinders</translation>
     </message>
     <message>
-        <source>A straight door, bonded, with a bar. Squeezed in its middle and then pushed along the car; pushed along the car alone; squeezed at the latch end, levered, and a deep bite from the top.</source>
-        <translation type="unfinished">Eine gerade Tür, geklebt, mit Träger. In der Mitte gequetscht und dann längs zum Auto gedrückt; nur längs zum Auto gedrückt; am Schlossende gequetscht, gehebelt, und ein tiefer Ansatz von oben.</translation>
-    </message>
-    <message>
         <source>After the squeeze the patient's room is never less than 15 mm below its start</source>
         <translation type="unfinished">Nach dem Quetschen ist der Raum des Patienten nie mehr als 15 mm unter seinem Anfang</translation>
     </message>
@@ -4747,6 +4743,42 @@ Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beide
     <message>
         <source>What the latch carries at most, over what it holds: alloy</source>
         <translation type="unfinished">Was das Schloss höchstens trägt, geteilt durch das, was es hält: Aluminium</translation>
+    </message>
+    <message>
+        <source>A straight door, bonded, with a bar. Squeezed in its middle and then pushed along the car; pushed along the car alone; squeezed at the latch end, levered, and a deep bite from the top; the same bite without any squeeze.</source>
+        <translation type="unfinished">Eine gerade Tür, geklebt, mit Träger. In der Mitte gequetscht und dann längs zum Auto gedrückt; nur längs zum Auto gedrückt; am Schlossende gequetscht, gehebelt, und ein tiefer Ansatz von oben; derselbe Ansatz ohne jedes Quetschen.</translation>
+    </message>
+    <message>
+        <source>Squeezed, then pushed: the skin under the belt goes in over the first 5 mm of the push</source>
+        <translation type="unfinished">Gequetscht, dann gedrückt: die Außenhaut unter der Fensterbrüstung geht auf den ersten 5 mm des Drückens nach innen</translation>
+    </message>
+    <message>
+        <source>Squeezed, then pushed: the upper panel's skin ends further in than it was before the push</source>
+        <translation type="unfinished">Gequetscht, dann gedrückt: die Außenhaut des oberen Feldes endet weiter innen als vor dem Drücken</translation>
+    </message>
+    <message>
+        <source>From the window rail, no squeeze: it does</source>
+        <translation type="unfinished">Vom Fensterrahmen, ohne Quetschen: sie tut es</translation>
+    </message>
+    <message>
+        <source>Squeezed and pushed along less from the window rail</source>
+        <translation type="unfinished">Gequetscht und längs gedrückt weniger vom Fensterrahmen</translation>
+    </message>
+    <message>
+        <source>The upper panel's skin goes further out in the push alone than after the squeeze</source>
+        <translation type="unfinished">Die Außenhaut des oberen Feldes geht beim Drücken allein weiter hinaus als nach dem Quetschen</translation>
+    </message>
+    <message>
+        <source>How far the upper panel's skin goes out in the push, squeezed before</source>
+        <translation type="unfinished">Wie weit die Außenhaut des oberen Feldes beim Drücken hinausgeht, vorher gequetscht</translation>
+    </message>
+    <message>
+        <source>Pushed alone</source>
+        <translation type="unfinished">Nur gedrückt</translation>
+    </message>
+    <message>
+        <source>From the window rail, no squeeze</source>
+        <translation type="unfinished">Vom Fensterrahmen, ohne Quetschen</translation>
     </message>
 </context>
 </TS>
