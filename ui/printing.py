@@ -21,8 +21,8 @@ from PySide6.QtGui import (
 )
 
 from sim.textfiles import write_whole
-from ui.paging import with_whole_rows
-from ui.state.sheet import Sheet
+from ui.paging import BREAK, with_whole_rows
+from ui.state.sheet import TURN, Sheet
 from ui.state.tongue import tr
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
@@ -109,17 +109,25 @@ def paint(sheet: Sheet, device: QPagedPaintDevice, pictures: Mapping[str, QImage
 def _fitted(
     text: str, device: QPagedPaintDevice, paper: _Paper, pictures: Mapping[str, QImage]
 ) -> tuple[QTextDocument, float]:
-    """Return a page's document and its scale: a little smaller where that keeps it on one sheet of paper."""
+    """Return a page's document and its scale: a little smaller where that keeps it on one sheet of paper.
 
-    def laid_out(scale: float) -> QTextDocument:
+    A page that may be turned over (`TURN`) and does not fit on one side goes over there.
+    """
+
+    def laid_out(scale: float, text: str = text) -> QTextDocument:
         return with_whole_rows(text, lambda html: _document(html, device, paper, pictures, scale))
 
     whole = laid_out(1.0)
     pages = whole.pageCount()
-    for scale in SHRUNK[1:] if pages == 2 else SHRUNK[1:3] if pages > 2 else ():
+    turned = TURN in text
+    for scale in SHRUNK[1:] if pages == 2 else SHRUNK[1:3] if pages > 2 and not turned else ():
         smaller = laid_out(scale)
         if smaller.pageCount() < pages:
             return smaller, scale
+    for scale in SHRUNK if turned and pages > 1 else ():
+        both = laid_out(scale, text.replace(TURN, BREAK))
+        if both.pageCount() == 2:
+            return both, scale
     return whole, 1.0
 
 

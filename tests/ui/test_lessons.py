@@ -6,15 +6,15 @@ import re
 
 import pytest
 from PySide6.QtCore import QSizeF
-from PySide6.QtGui import QColor, QImage, QTextDocument
+from PySide6.QtGui import QColor, QImage, QPdfWriter, QTextDocument
 
 from tests.ui.state.lesson_tools import LESSON, result
-from ui import command, paging
+from ui import command, paging, printing
 from ui.printing import write_pdf
 from ui.refusal import Refusal
 from ui.seats import seat_numbers
 from ui.state.lesson_file import loads_lesson
-from ui.state.sheet import table
+from ui.state.sheet import TURN, Sheet, paragraph, table
 from ui.state.sheets import sheet_of
 
 # of the paper in points of 1/72 inch, from memory: A4 (ISO 216) is 210 x 297 mm, letter 8.5 x 11 in
@@ -35,6 +35,23 @@ def test_a_sheet_becomes_a_pdf_of_that_paper(qapp, tmp_path, paper):
     boxes = [tuple(map(float, box)) for box in re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]", data)]
     assert boxes and all(box == pytest.approx(SIZES[paper], abs=1.0) for box in boxes)
     assert not list(tmp_path.glob("*.part"))
+
+
+@pytest.mark.parametrize(("lines", "sides"), [(10, {0}), (48, {0, 1})])
+def test_a_page_that_does_not_fit_goes_over_where_it_may_be_turned(qapp, tmp_path, lines, sides):
+    writer = QPdfWriter(str(tmp_path / "turned.pdf"))
+    printing.set_up(writer, "a4")
+    body = paragraph("front " * 10) * lines + TURN + paragraph("back " * 10) * 6
+    text = Sheet("Bridge sheet", "Both sides", (body,)).page(0)
+    document, _ = printing._fitted(text, writer, printing._Paper(writer), {})
+    layout, block, found = document.documentLayout(), document.begin(), []
+    while block.isValid():
+        found.append((block.text()[:4], int(layout.blockBoundingRect(block).center().y())))
+        block = block.next()
+    high = document.pageSize().height()
+    assert {at // high for _, at in found} == sides
+    assert {at // high for word, at in found if word == "back"} == {max(sides)}
+    assert {at // high for word, at in found if word == "fron"} == {0}
 
 
 def test_a_folder_that_is_not_there_leaves_nothing(qapp, tmp_path):

@@ -33,6 +33,8 @@ ON_METAL = (
     "could not be seen",
 )
 LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come first."
+TURN = "<!-- over -->"
+"""Where a page that does not fit on one side of paper goes over to the other side."""
 SOFT = "#ececea"
 LINE = "#9aa0a5"
 QUIET = "#51575d"
@@ -144,9 +146,10 @@ def strong(text: str, size: str = "12pt") -> str:
     return f'<p style="font-size:{size}; margin-top:2px; margin-bottom:6px;"><b>{said(text)}</b></p>'
 
 
-def bullets(items: Iterable[str]) -> str:
+def bullets(items: Iterable[str], size: str = "10pt") -> str:
     """Return a list."""
-    lines = "".join(f'<li style="margin-bottom:3px;">{said(item)}</li>' for item in items)
+    style = f"font-size:{size}; margin-bottom:3px;"
+    lines = "".join(f'<li style="{style}">{said(item)}</li>' for item in items)
     return f'<ul style="margin-top:2px; margin-bottom:6px; margin-left:-18px;">{lines}</ul>' if lines else ""
 
 

@@ -26,6 +26,7 @@ from ui.state.sheet import (
     LOCAL_FIRST,
     NOT_THE_ORDER,
     ON_METAL,
+    TURN,
     Picture,
     Sheet,
     beside,
@@ -87,11 +88,11 @@ def bridge(
             )
             for sign in rows
         ],
-        (17, 24, 17, 18, 24),
+        (16, 25, 16, 17, 26),
         size="8.5pt",
         pad=3,
     )
-    body += _named_hazards(results)
+    body += TURN + _named_hazards(results)
     body += _local(overlay)
     body += heading("What happened on the metal")
     body += fields(("Date", "Place", "Door: seam, metal, latch (no make)", "Tool"), (16, 22, 38, 24))
@@ -140,7 +141,8 @@ def _named_hazards(results: Sequence[PlanResult]) -> str:
     if not names:
         return ""
     cards = (with_english(f"{name.capitalize()}: {hazards()[name]}") for name in names if name in hazards())
-    return paragraph(with_english(IS_IT_NEEDED), size="9pt", above=6) + bullets(cards)
+    text = heading("Before any real door") + paragraph(with_english(IS_IT_NEEDED), size="9pt", below=3)
+    return text + bullets(cards, "9pt")
 
 
 def _local(overlay: Overlay | None) -> str:
