@@ -548,11 +548,11 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
     </message>
     <message>
         <source>How many bites it takes hangs on the door; each further one goes lower than the last. A short one and the next lower came out alike on three lattices; a latch that is jammed takes more.</source>
-        <translation type="unfinished">Wie viele Ansätze es braucht, hängt an der Tür; jeder weitere sitzt tiefer als der letzte. Ein kurzer und der nächste tiefer ergaben auf drei Netzen dasselbe; ein verklemmtes Schloss braucht mehr.</translation>
+        <translation type="unfinished">Wie viele Ansätze es braucht, hängt an der Tür; jeder weitere sitzt tiefer als der letzte. Ein kurzer und der nächste tiefer ergaben auf drei Gittern dasselbe; ein verklemmtes Schloss braucht mehr.</translation>
     </message>
     <message>
         <source>The first bite gone on with is not settled: it brings the latch to its limit, and on finer lattices the inner panel folds over the tips and the latch holds. Set a little higher, the seam lets go before the latch does.</source>
-        <translation type="unfinished">Der erste Ansatz, weiter gespreizt, ist nicht gesichert: Er bringt das Schloss an seine Grenze, und auf feineren Netzen faltet sich das Innenblech über die Spitzen und das Schloss hält. Etwas höher gesetzt, gibt die Naht vor dem Schloss nach.</translation>
+        <translation type="unfinished">Der erste Ansatz, weiter gespreizt, ist nicht gesichert: Er bringt das Schloss an seine Grenze, und auf feineren Gittern faltet sich das Innenblech über die Spitzen und das Schloss hält. Etwas höher gesetzt, gibt die Naht vor dem Schloss nach.</translation>
     </message>
     <message>
         <source>The order is the claim, not the forces.</source>
@@ -650,7 +650,7 @@ Hätte es gehalten, säße der nächste Ansatz noch tiefer, und der nächste auc
     </message>
     <message>
         <source>Here: {top.first}, with the tips open {top.first_opening}; lower down it took {lower.first_opening}. Set a little higher, or run on a finer lattice, it comes out otherwise.</source>
-        <translation type="unfinished">Hier: {top.first}, bei {top.first_opening} Öffnung der Spitzen; tiefer brauchte es {lower.first_opening}. Etwas höher gesetzt oder auf einem feineren Netz gerechnet, kommt es anders heraus.</translation>
+        <translation type="unfinished">Hier: {top.first}, bei {top.first_opening} Öffnung der Spitzen; tiefer brauchte es {lower.first_opening}. Etwas höher gesetzt oder auf feinerem Gitter gerechnet, kommt es anders heraus.</translation>
     </message>
     <message>
         <source>{top.sentence}
@@ -869,6 +869,36 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Das Quetschen, das sich rächte</translation>
     </message>
     <message>
+        <source>Squeezed at the very end and then from the top is not settled: a bite set a little to one side, or run on a coarser or a finer lattice, parts the seam before the latch lets go.</source>
+        <translation type="unfinished">Ganz am Ende gequetscht und dann von oben ist nicht gesichert: Ein etwas seitlich gesetzter Ansatz, oder auf gröberem oder feinerem Gitter gerechnet, öffnet die Naht, bevor das Schloss freigibt.</translation>
+    </message>
+    <message>
+        <source>no squeeze, from the window frame and worked down</source>
+        <translation type="unfinished">nicht gequetscht, vom Fensterrahmen hinuntergearbeitet</translation>
+    </message>
+    <message>
+        <source>No squeeze: a gap at the window frame, a short bite, the next one lower. First to give: {top.first}, with the tips open {top.first_opening}.</source>
+        <translation type="unfinished">Nicht gequetscht: ein Spalt am Fensterrahmen, ein kurzer Ansatz, der nächste tiefer. Zuerst gab nach: {top.first}, bei {top.first_opening} Öffnung der Spitzen.</translation>
+    </message>
+    <message>
+        <source>{top.sentence}
+Both pushes of before freed nothing. A gap can be had where metal is soft, and bends no skin inward.</source>
+        <translation type="unfinished">{top.sentence}
+Beide Drücke von vorher haben nichts gelöst. Ein Spalt ist dort zu haben, wo das Metall weich ist, und biegt keine Haut nach innen.</translation>
+    </message>
+    <message>
+        <source>{end.sentence}
+The crease is there and does nothing: the push does not press along it. But the squeeze itself parted {end.parted_of_move_1} of seam, and that edge is sharp.
+This one is not settled: on other lattices the seam goes before the latch. Show it and talk.</source>
+        <translation type="unfinished">{end.sentence}
+Der Knick ist da und tut nichts: Der Druck geht nicht an ihm entlang. Aber schon das Quetschen hat {end.parted_of_move_1} Naht geöffnet, und diese Kante ist scharf.
+Dies ist nicht gesichert: Auf anderen Gittern geht die Naht vor dem Schloss. Zeigen und darüber sprechen.</translation>
+    </message>
+    <message>
+        <source>The push after the squeeze frees nothing; worked down from the top the latch lets go.</source>
+        <translation type="unfinished">Der Druck nach dem Quetschen löst nichts; von oben hinuntergearbeitet gibt das Schloss frei.</translation>
+    </message>
+    <message>
         <source>A squeeze makes a gap fast and leaves a crease. The next push makes the crease bigger, with its direction.</source>
         <translation type="unfinished">Quetschen schafft schnell einen Spalt und hinterlässt einen Knick. Der nächste Druck macht den Knick größer, in seiner Richtung.</translation>
     </message>
@@ -883,10 +913,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
     <message>
         <source>The trade says the whole door follows the crease. In this model the inner panel, which the squeeze had pulled outward, hardly does.</source>
         <translation type="unfinished">Die Praxis sagt, die ganze Tür folge dem Knick. In diesem Modell tut das Innenblech, das durch das Quetschen nach außen gezogen war, es kaum.</translation>
-    </message>
-    <message>
-        <source>Squeezed at the end and then from the top, a bite set a little to one side, or run on a coarser lattice, parts the seam before the latch lets go.</source>
-        <translation type="unfinished">Am Ende gequetscht und dann von oben: Ein etwas daneben gesetzter Ansatz, oder auf gröberem Gitter gerechnet, öffnet die Naht, bevor das Schloss freigibt.</translation>
     </message>
     <message>
         <source>A squeeze that leaves less of a crease than the skin was crowned turns nothing round.</source>
@@ -919,10 +945,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
     <message>
         <source>the same spread, no squeeze</source>
         <translation type="unfinished">dasselbe Spreizen, kein Quetschen</translation>
-    </message>
-    <message>
-        <source>no squeeze, from the window frame</source>
-        <translation type="unfinished">kein Quetschen, vom Fensterrahmen aus</translation>
     </message>
     <message>
         <source>squeezed at the very end, then from the top</source>
@@ -995,28 +1017,12 @@ Eines ist anders, und es geschah vor einer Minute. An echtem Metall hat die Prax
         <translation type="unfinished">Ein anderer Weg zum Spalt</translation>
     </message>
     <message>
-        <source>No squeeze, from the window frame: {top.first} with the tips open {top.first_opening}.</source>
-        <translation type="unfinished">Kein Quetschen, vom Fensterrahmen aus: {top.first} bei {top.first_opening} Öffnung der Spitzen.</translation>
-    </message>
-    <message>
-        <source>{top.sentence}
-Both pushes of before freed nothing.</source>
-        <translation type="unfinished">{top.sentence}
-Die beiden Drücke davor lösten nichts.</translation>
-    </message>
-    <message>
         <source>If you must squeeze: the very end</source>
         <translation type="unfinished">Wenn Sie quetschen müssen: ganz am Ende</translation>
     </message>
     <message>
         <source>Squeezed high at the very latch end, then from the top: {end.first} with the tips open {end.first_opening}.</source>
         <translation type="unfinished">Hoch ganz am Schlossende gequetscht, dann von oben: {end.first} bei {end.first_opening} Öffnung der Spitzen.</translation>
-    </message>
-    <message>
-        <source>{end.sentence}
-The crease is there and does nothing: the push does not press along it. But the squeeze itself parted {end.parted_of_move_1} of seam, and that edge is sharp.</source>
-        <translation type="unfinished">{end.sentence}
-Der Knick ist da und tut nichts: Der Druck geht nicht längs zu ihm. Aber das Quetschen selbst öffnete {end.parted_of_move_1} Naht, und diese Kante ist scharf.</translation>
     </message>
     <message>
         <source>Undo to before the squeeze</source>
@@ -1089,10 +1095,6 @@ Der Knick ist da und tut nichts: Der Druck geht nicht längs zu ihm. Aber das Qu
     <message>
         <source>The push goes behind the bend to what holds the door; the crease is beside its way.</source>
         <translation type="unfinished">Der Druck geht hinter der Biegung zu dem, was die Tür hält; der Knick liegt neben seinem Weg.</translation>
-    </message>
-    <message>
-        <source>The push after the squeeze frees nothing; from the top the latch lets go.</source>
-        <translation type="unfinished">Der Druck nach dem Quetschen löst nichts; von oben gibt das Schloss frei.</translation>
     </message>
     <message>
         <source>Squeezed at the very end the latch still lets go first.</source>
