@@ -33,7 +33,7 @@ ON_METAL = (
     "could not be seen",
 )
 LOCAL_FIRST = "Your service's procedure and licensed, hands-on practice come first."
-TURN = "<!-- over -->"
+TURN = "<!--over-->"
 """Where a page that does not fit on one side of paper goes over to the other side."""
 SOFT = "#ececea"
 LINE = "#9aa0a5"
