@@ -56,6 +56,21 @@ class Cast:
         flat = segments.reshape(-1, 3)
         return self.admit(name, Drawn(name, flat, lines=ids, shading=Shading.PLAIN, width=width))
 
+    def lines_anew(self, name: str, segments: Floats, width: float) -> Drawn:
+        """Give other polylines to who is on under a name, or bring them on: making an actor costs more."""
+        if name not in self.things:
+            return self.lines(name, segments, width)
+        ids = np.arange(segments.shape[0] * segments.shape[1]).reshape(segments.shape[:2])
+        self.things[name].reshape(segments.reshape(-1, 3), lines=ids)
+        return self.things[name]
+
+    def plain_anew(self, name: str, points: Floats, triangles: Ints) -> Drawn:
+        """Give another shape to the unlit solid that is on under a name, or bring one on."""
+        if name not in self.things:
+            return self.plain(name, points, triangles)
+        self.things[name].reshape(points, triangles=triangles)
+        return self.things[name]
+
     def drop(self, *names: str) -> None:
         """Send things off; a name nobody has is passed over."""
         for name in names:

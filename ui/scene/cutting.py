@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -17,13 +18,14 @@ from ui.scene.marks import DrawnMarks
 from ui.scene.naming import on_picture, part_places
 from ui.scene.notes import Notes
 from ui.scene.pick import Solid
-from ui.scene.section import cut_faces, cut_segments, strips
+from ui.scene.section import crossing, cut_segments, filled, segments_of, strips
 from ui.scene.setting import Setting
 from ui.scene.side_scene import SideScene
 from ui.scene.word_room import Picture, Wish, find_rooms
 from ui.state.seeing import CutPlane
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
 
 LINE_WIDTH, HALO_WIDTH = 2.4, 6.0
 """Least width of a cut sheet on the screen, for at arm's length a sheet is thinner than a pixel; and of the
@@ -42,7 +44,18 @@ FILLED = {"body": "body_edge", "occupant": "occupant", "trim_glass": "bar"}
 """Layers of solids that are filled, and the theme's tone of the filling."""
 FACES = ("cut_halo", "cut_lines", "cut_sheets", "cut_bond")
 SHEETS = ("skin", "inner", "pillar")
+STILL = ("body", "occupant")
+"""Layers of what never moves."""
 UNNAMED = ("latch_patch", "hinge_patch", "latch_wrap", "flange", "belt_outer_lip")
+
+
+class Cut(NamedTuple):
+    """Where one solid of a layer meets the plane: segments (k, 2, 3) [m], with the part of each by index."""
+
+    layer: str
+    names: tuple[str, ...]
+    part: Ints
+    segments: Floats
 
 
 class Cutting:
@@ -60,6 +73,7 @@ class Cutting:
         self.scale = 1.0
         self._labels: list[Label] = []
         self._fittings = np.zeros((0, 3))
+        self._still: tuple[Setting, CutPlane, tuple[str, ...], list[Cut]] | None = None
 
     def set_plane(self, plane: CutPlane | None, viewer: Floats | None = None) -> None:
         """Cut by a plane: what lies on the viewer's side [m] of it is left out."""
@@ -87,22 +101,27 @@ class Cutting:
         theme: Theme,
     ) -> None:
         """Show the faces of the plane through what is shown, with their names; or nothing."""
-        self.cast.drop(
-            "cut_halo", "cut_lines", "cut_sheets", "cut_bond", *(f"cut_{layer}" for layer in FILLED)
-        )
         self._hide_names()
         if self.plane is None or door is None or setting is None:
+            self.cast.drop(*FACES, *(f"cut_{layer}" for layer in FILLED))
             return
         shown = {layer for layer, mode in modes.items() if mode is not Mode.OFF}
         sheets = [(layer, solid) for layer, solid in door.solids() if layer in shown]
-        still = [
-            (layer, one) for layer in ("body", "occupant") if layer in shown for one in setting.solids(layer)
-        ]
+        still = self._still_cuts(setting, tuple(layer for layer in STILL if layer in shown))
         self._sheets(door, shown, theme)
         # what stands still is drawn full; a rail that gives is a hollow box
-        self._fill([(layer, one) for layer, one in sheets if layer != "body"] + still, theme)
+        moving = _cuts(sheets, self.plane)
+        self._fill([cut for cut in moving if cut.layer != "body"] + still, theme)
         self._fittings = _fittings(door)
-        self._name(sheets + still, theme)
+        self._name(moving + still, theme)
+
+    def _still_cuts(self, setting: Setting, layers: tuple[str, ...]) -> list[Cut]:
+        """Return the cuts of what never moves: found once for a plane and the layers that are shown."""
+        assert self.plane is not None
+        if self._still is None or self._still[0] is not setting or self._still[1:3] != (self.plane, layers):
+            solids = [(layer, one) for layer in layers for one in setting.solids(layer)]
+            self._still = (setting, self.plane, layers, _cuts(solids, self.plane))
+        return self._still[3]
 
     def _lifted(self, points: Floats, times: float = 1.0) -> Floats:
         out = np.array(points)
@@ -127,17 +146,21 @@ class Cutting:
             if fold.damage < 0.999 and "seam" in shown:
                 bonds.append(fold.bond)
         segments = self._lifted(np.concatenate(found))
-        self.cast.lines("cut_halo", segments, HALO_WIDTH).paint(rgb(theme.plate))
+        self.cast.lines_anew("cut_halo", segments, HALO_WIDTH).paint(rgb(theme.plate))
         segments = self._lifted(segments, -3.0)
-        line = self.cast.lines("cut_lines", self._lifted(segments, -0.5), LINE_WIDTH)
+        line = self.cast.lines_anew("cut_lines", self._lifted(segments, -0.5), LINE_WIDTH)
         line.lie_before(OVER_HALO)
         line.paint(rgb(theme.plate_text))
         solid = strips(segments, np.concatenate(thick), axis)
         if len(solid[1]):
-            self.cast.plain("cut_sheets", *solid).paint(rgb(theme.plate_text))
+            self.cast.plain_anew("cut_sheets", *solid).paint(rgb(theme.plate_text))
+        else:
+            self.cast.drop("cut_sheets")
         bond = self._lifted(np.concatenate(bonds), -4.0)
         if len(bond):
-            self.cast.lines("cut_bond", bond, LINE_WIDTH).paint(rgb(SEAM))
+            self.cast.lines_anew("cut_bond", bond, LINE_WIDTH).paint(rgb(SEAM))
+        else:
+            self.cast.drop("cut_bond")
 
     def _folds(self, door: DoorScene | SideScene) -> Iterator:
         assert self.plane is not None
@@ -149,36 +172,40 @@ class Cutting:
                 inner_m=car.inner_thickness_m,
             )  # fmt: skip
 
-    def _fill(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
+    def _fill(self, cuts: list[Cut], theme: Theme) -> None:
         assert self.plane is not None
         for layer, tone in FILLED.items():
-            closed = [(one.points, one.triangles) for own, one in solids if own == layer]
-            points, triangles = cut_faces(closed, self.plane.place_m, self.plane.axis)
+            closed = [cut.segments for cut in cuts if cut.layer == layer]
+            points, triangles = filled(closed, self.plane.axis)
             if len(points):
-                face = self.cast.plain(f"cut_{layer}", self._lifted(points, 1.5), triangles)
+                face = self.cast.plain_anew(f"cut_{layer}", self._lifted(points, 1.5), triangles)
                 face.paint(0.55 * rgb(getattr(theme, tone)) + 0.45 * rgb(theme.body))
+            else:
+                self.cast.drop(f"cut_{layer}")
 
     # names ------------------------------------------------------------------------------------------------
 
-    def _name(self, solids: list[tuple[str, Solid]], theme: Theme) -> None:
+    def _name(self, cuts: list[Cut], theme: Theme) -> None:
         """Put the names of the largest faces beside them: none over another word or over a key place."""
         assert self.plane is not None
         renderer = self.cast.renderer
-        named, faces = [], [np.zeros((0, 2))]
-        for word, segments in _named_segments(solids, self.plane):
-            middle = segments.mean(axis=1)
-            seen = on_picture(renderer, middle)
-            inside = (np.abs(seen) < IN_VIEW).all(axis=1)
-            flat = on_pixels(renderer, middle[inside])
-            faces.append(flat)
-            if len(flat) and np.ptp(flat, axis=0).max() > LEAST_PX * self.scale:
-                named.append((word, middle[inside], flat))
+        found = _named_segments(cuts)
+        middles = np.concatenate([np.zeros((0, 3)), *(segments.mean(axis=1) for _, segments in found)])
+        seen = on_picture(renderer, middles)
+        flat = 0.5 * (1.0 + seen) * renderer.GetSize()
+        inside = (np.abs(seen) < IN_VIEW).all(axis=1)
+        named, end = [], 0
+        for word, segments in found:
+            part = np.arange(end, end := end + len(segments))
+            part = part[inside[part]]
+            if len(part) and np.ptp(flat[part], axis=0).max() > LEAST_PX * self.scale:
+                named.append((word, middles[part], flat[part]))
         wishes = []
-        for index, (word, middle, flat) in enumerate(named[:NAMES_MOST]):
+        for index, (word, middle, place) in enumerate(named[:NAMES_MOST]):
             self._say(index, word, middle[0], theme)
-            wishes.append(Wish(self._labels[index].size(), flat))
+            wishes.append(Wish(self._labels[index].size(), place))
         size = renderer.GetSize()
-        rooms = find_rooms(wishes, self._picture((float(size[0]), float(size[1])), np.concatenate(faces)))
+        rooms = find_rooms(wishes, self._picture((float(size[0]), float(size[1])), flat[inside]))
         leaders = []
         for label, (_, middle, _), room in zip(self._labels, named, rooms, strict=False):
             if room is None:
@@ -234,6 +261,7 @@ class Cutting:
         for label in self._labels:
             label.remove()
         self._labels.clear()
+        self._still = None
 
 
 def _fittings(door: DoorScene | SideScene) -> Floats:
@@ -255,22 +283,28 @@ def _thickness(car, layer: str) -> float:
     return float(car.skin_thickness_m if layer == "skin" else car.inner_thickness_m)
 
 
-def _named_segments(solids: list[tuple[str, Solid]], plane: CutPlane) -> list[tuple[str, Floats]]:
+def _cuts(solids: list[tuple[str, Solid]], plane: CutPlane) -> list[Cut]:
+    """Return the cuts of those solids of some layers that meet a plane."""
+    found = []
+    for layer, solid in solids:
+        met = crossing(solid.points, solid.triangles, plane.place_m, plane.axis)
+        if len(met):
+            segments = segments_of(solid.points[solid.triangles[met]], plane.place_m, plane.axis)
+            found.append(Cut(layer, solid.names, solid.part[met], segments))
+    return found
+
+
+def _named_segments(cuts: list[Cut]) -> list[tuple[str, Floats]]:
     """Return the cut of each named part: sheets first, and among their like the longest first."""
     found: dict[str, list[Floats]] = {}
     rank: dict[str, int] = {}
-    for layer, solid in solids:
-        cut = cut_segments(solid.points, solid.triangles, plane.place_m, plane.axis)
-        if not len(cut):
-            continue
-        corner = solid.points[solid.triangles][..., plane.axis] > plane.place_m
-        part = solid.part[corner.any(axis=1) & ~corner.all(axis=1)]
+    for layer, names, part, segments in cuts:
         for index in np.unique(part).tolist():
-            name = _family(layer, solid.names[index])
+            name = _family(layer, names[index])
             if name:
-                found.setdefault(name, []).append(cut[part == index])
+                found.setdefault(name, []).append(segments[part == index])
                 rank[name] = 0 if layer in SHEETS else 1
-    whole = {name: np.concatenate(cuts) for name, cuts in found.items()}
+    whole = {name: np.concatenate(pieces) for name, pieces in found.items()}
     size = {name: float(np.linalg.norm(np.diff(cut, axis=1), axis=2).sum()) for name, cut in whole.items()}
     return [(part_word(name), whole[name]) for name in sorted(size, key=lambda n: (rank[n], -size[n]))]
 

@@ -22,7 +22,7 @@ def on_picture(renderer: Any, points: Floats) -> Floats:
     """Return where points [m] stand on the picture, -1 .. 1 across and up, shape (k, 2); 9 behind the eye."""
     camera = renderer.GetActiveCamera()
     matrix = camera.GetCompositeProjectionTransformMatrix(renderer.GetTiledAspectRatio(), 0.0, 1.0)
-    table = np.array([[matrix.GetElement(row, column) for column in range(4)] for row in range(4)])
+    table = np.array(matrix.GetData()).reshape(4, 4)
     seen = np.column_stack((points, np.ones(len(points)))) @ table.T
     ahead = np.where(seen[:, 3] > 1e-9, seen[:, 3], np.nan)
     return np.nan_to_num(seen[:, :2] / ahead[:, None], nan=9.0)

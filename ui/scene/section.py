@@ -9,12 +9,21 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 
+def crossing(points: Floats, triangles: Ints, place_m: float, axis: int = 2) -> Ints:
+    """Return which triangles meet the plane at a place [m] on an axis, as indices."""
+    over = (points[:, axis] > place_m)[triangles]
+    first, second, third = over.T
+    return np.flatnonzero((first != second) | (second != third))
+
+
 def cut_segments(points: Floats, triangles: Ints, place_m: float, axis: int = 2) -> Floats:
     """Return where triangles meet the plane at a place on an axis, as segments, shape (k, 2, 3) [m]."""
-    corner = points[triangles]
+    return segments_of(points[triangles[crossing(points, triangles, place_m, axis)]], place_m, axis)
+
+
+def segments_of(corner: Floats, place_m: float, axis: int) -> Floats:
+    """Return where triangles that meet the plane do so, from their corners, shape (k, 3, 3) [m]."""
     over = corner[..., axis] > place_m
-    crossed = over.any(axis=1) & ~over.all(axis=1)
-    corner, over = corner[crossed], over[crossed]
     alone = np.where(over.sum(axis=1) == 1, np.argmax(over, axis=1), np.argmin(over, axis=1))
     rows = np.arange(len(corner))
     apex = corner[rows, alone]
@@ -28,12 +37,16 @@ def cut_segments(points: Floats, triangles: Ints, place_m: float, axis: int = 2)
 
 def cut_faces(solids: list[tuple[Floats, Ints]], place_m: float, axis: int = 2) -> tuple[Floats, Ints]:
     """Return the filled cuts through convex solids: points [m] and triangles."""
+    return filled([cut_segments(place, faces, place_m, axis) for place, faces in solids], axis)
+
+
+def filled(cuts: list[Floats], axis: int) -> tuple[Floats, Ints]:
+    """Return the same from each solid's cut segments, shape (k, 2, 3) [m]."""
     points: list[Floats] = []
     triangles: list[Ints] = []
     shift = 0
     first, second = (k for k in range(3) if k != axis)
-    for place, faces in solids:
-        segments = cut_segments(place, faces, place_m, axis)
+    for segments in cuts:
         if len(segments) < 3:
             continue
         flat = segments.reshape(-1, 3)

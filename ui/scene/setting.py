@@ -29,6 +29,7 @@ class Setting:
     def __init__(self, cast: Cast, model, sign: float) -> None:
         self.cast, self.model, self.sign = cast, model, sign
         self.side: SideMesh | None = getattr(model, "side", None)
+        self._solids: dict[str, list[Solid]] = {}
         self._make_ground()
         still = model.rigid
         if self.side is None:
@@ -76,7 +77,12 @@ class Setting:
         cast["shadow"].paint((1.0 - dark) * rgb(theme.paper))
 
     def solids(self, layer: str) -> list[Solid]:
-        """Return what can be pointed at in "body" or "occupant"."""
+        """Return what can be pointed at in "body" or "occupant", made once: it stands still."""
+        if layer not in self._solids:
+            self._solids[layer] = self._made(layer)
+        return self._solids[layer]
+
+    def _made(self, layer: str) -> list[Solid]:
         if layer == "occupant":
             return [
                 Solid.of(part.name, *surroundings.occupant_solid((part,))[:2]) for part in self.model.occupant

@@ -164,6 +164,39 @@ def test_what_is_on_the_viewers_side_is_left_out(stage):
     assert not [name for name in stage.cast.things if name.startswith("cut_")]
 
 
+def faces_of(stage):
+    """Return points and colours of every face of the cut, and where the names stand."""
+    things = {name: thing for name, thing in stage.cast.things.items() if name.startswith("cut_")}
+    faces = {name: (thing.points.copy(), thing.colours.copy()) for name, thing in things.items()}
+    cells = {name: thing.data.GetNumberOfCells() for name, thing in things.items()}
+    return faces, cells, stage.cutting.boxes
+
+
+def test_a_cut_that_went_through_moments_planes_and_layers_is_the_one_made_at_once(side):
+    """What stands still is cut once a plane and actors are kept: neither may show an older cut."""
+    shape = side.door.model.start.points
+    bent = shape + [0.0, 0.02, 0.0] * (shape[:, :1] > 0.8)
+    plane = CutPlane("level", 0.36)
+    side.show_points(bent)
+    side.set_cut(plane)
+    at_once = faces_of(side)
+    side.set_cut(None)
+    side.show_points(shape)
+    side.set_cut(CutPlane("across", 0.8))
+    side.set_layer("body", "off")
+    assert "cut_body" not in side.cast
+    side.set_layer("body", "solid")
+    side.set_cut(CutPlane("level", 0.6))
+    side.set_cut(plane)
+    side.show_points(bent)
+    faces, cells, boxes = faces_of(side)
+    assert faces.keys() == at_once[0].keys() and cells == at_once[1]
+    assert boxes == pytest.approx(np.array(at_once[2]))
+    for name, (points, colours) in faces.items():
+        np.testing.assert_array_equal(points, at_once[0][name][0], err_msg=name)
+        np.testing.assert_array_equal(colours, at_once[0][name][1], err_msg=name)
+
+
 def test_a_layer_that_is_off_has_no_face(side):
     side.set_cut(CutPlane("level", 0.36))
     both = side.cast["cut_lines"].data.GetNumberOfLines()
