@@ -543,6 +543,18 @@ Beide nebeneinander stellen. Nach einem Satz fragen, der sagt, was anders ist un
         <translation type="unfinished">Von oben</translation>
     </message>
     <message>
+        <source>Whether a hinge shows at all is not settled: with the tips a centimetre higher, or on a finer lattice, it did not come into sight and the seam went on parting. Once the tool is off the edge springs back a little. Look again before the cut.</source>
+        <translation type="unfinished">Ob ein Scharnier überhaupt zu sehen ist, ist nicht gesichert: Mit den Spitzen einen Zentimeter höher oder auf feinerem Gitter kam es nicht zum Vorschein, und die Naht ging weiter auf. Ist das Gerät weg, federt die Kante etwas zurück. Vor dem Schnitt noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>{on.sentence}
+What did the rest of the way buy? A longer loose edge, and nothing that was not in sight before.
+How much longer is not settled: with the tips a centimetre higher the hinge never showed. And then? Who says stop?</source>
+        <translation type="unfinished">{on.sentence}
+Was hat der Rest des Wegs gebracht? Eine längere lose Kante, und nichts, was nicht vorher schon zu sehen war.
+Wie viel länger, ist nicht gesichert: Mit den Spitzen einen Zentimeter höher war das Scharnier nie zu sehen. Und dann? Wer sagt Halt?</translation>
+    </message>
+    <message>
         <source>A gap at the window frame, where metal is soft; then short, deep bites behind the bend, worked down the edge.</source>
         <translation type="unfinished">Ein Spalt am Fensterrahmen, wo das Metall weich ist; dann kurze, tiefe Ansätze hinter der Biegung, die Kante hinunter.</translation>
     </message>
@@ -4381,12 +4393,6 @@ Ein Schnitt, und heiles Metall darum. Nun hängt die Tür am unteren Scharnier u
         <translation type="unfinished">Weiter bis {on.opening}: {on.parted} der Naht gingen auf, gegen {seen.parted_of_move_1} beim Anhalten. Das Scharnier hält wie zuvor.</translation>
     </message>
     <message>
-        <source>{on.sentence}
-What did the rest of the way buy? A longer loose edge, and nothing that was not in sight before.</source>
-        <translation type="unfinished">{on.sentence}
-Was brachte der Rest des Weges? Eine längere lose Kante, und nichts, das nicht schon zu sehen war.</translation>
-    </message>
-    <message>
         <source>Striker or hinge shows, and the blades fit round it. What now?</source>
         <translation type="unfinished">Schließkeil oder Scharnier ist zu sehen, und die Klingen passen darum. Was jetzt?</translation>
     </message>
@@ -4445,10 +4451,6 @@ Was brachte der Rest des Weges? Eine längere lose Kante, und nichts, das nicht 
     <message>
         <source>When striker or hinge shows, the cutter finishes.</source>
         <translation type="unfinished">Wenn Schließkeil oder Scharnier zu sehen ist, macht das Schneidgerät fertig.</translation>
-    </message>
-    <message>
-        <source>When a hinge shows, and whether blades fit round it once the tool is off, hangs on how far the edge springs back: on a finer lattice it sprang back over the hinge. Look, and open a little further if it must be.</source>
-        <translation type="unfinished">Wann ein Scharnier zu sehen ist und ob Klingen herumpassen, wenn das Gerät ab ist, hängt davon ab, wie weit die Kante zurückfedert: Auf einem feineren Gitter federte sie über das Scharnier zurück. Hinsehen und, wenn es sein muss, ein wenig weiter öffnen.</translation>
     </message>
     <message>
         <source>The upper hinge alone is cut here. What the door does once it hangs on one hinge is another lesson.</source>
