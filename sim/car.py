@@ -23,8 +23,9 @@ class BeadGap(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """The car: an invented low saloon's right front door, by its numbers.
 
-    build : the ready build (`sim.builds`) the car was taken from; what differs from it was changed since
-    seam : "bonded" (a bead all along the hem), "welded" (spots at ``weld_pitch_m``) or "mixed" (both)
+    name : what it is called
+    build : the ready build the car was taken from ("hemline builds" lists them); what else is said changes it
+    seam : "bonded" (a bead all along the hem), "welded" (spots at weld_pitch_m) or "mixed" (both)
     seam_energy_j_per_m : energy to part one metre of bonded hem [J/m]
     seam_strength_n_per_m : highest opening force per metre [N/m]
     bead_gaps : lengths of hem where the bead is missing
@@ -32,6 +33,7 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     seam_correlation_m : distance over which the seam's quality changes [m];  seam_seed : which hem it is
     weld_pitch_m : spots stand half a pitch from the hem's ends and a pitch apart, rounded to fit [m]
     weld_peel_n, weld_shear_n : what one spot holds [N];  weld_energy_j : energy to pull one out [J]
+    skin_thickness_m, inner_thickness_m : of the outer skin and of the inner panel [m]
     metal : of skin and inner panel; "composite" (skin alone) comes with its ready build only
     latch : "full", "half" (secondary position), "open" (held open) or "jammed" (the handle is pulled on a
         striker wedged in the fork: whether the latch frees itself is a matter of the forces)
@@ -40,12 +42,15 @@ class Car(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
         often hold 15-40 kN, an estimate of the trade; 2.25 is 25 kN)
     hinge_depth_m : how far in from the lip a door turns about its hinges [m]; 0: half-way down the shut face
     fitting_give_m : way latch and hinges bend at the force they hold before they let go [m]; 0: none
+    bar : whether the door has its reinforcement
     bar_foot_strength_n : force at which a foot of the bar lets go of the shut face [N]
+    hem_width_m : of the hem's fold [m];  shut_face_depth_m : of the door's end face, lip to inner bend [m]
     lattice_spacing_m : size of the network's triangles [m]
     rail_wall_m : wall of the roof rail, which then gives [m]; 0 is a rail that stands still
     rail_yield_pa : its yield stress [Pa];  rail_held : the pillars whose joint with it still holds
+    side : which side of the car; one is the mirror image of the other
     extent : "door" is the front door alone, all round it rigid; "side" both doors and the pillar between them
-    whole_side : numbers of the whole side
+    whole_side : numbers of the whole side, read where extent is "side"
     """
 
     name: str = "low saloon, bonded steel door"

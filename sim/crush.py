@@ -89,11 +89,7 @@ class ReadyCrush:
 
     def let_off(self, model: DoorModel, begin: Start, make: Callable[[Network], Stepper]) -> Point:
         """Return the metal at rest after the body has been drawn back until it no longer presses."""
-        stepper = make(model.network.with_barrier(self.barrier))
-        load = stepper.load(begin.opening_m, begin.state)
-        held = stepper.network.evaluate(begin.state.points, begin.state, load)
-        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
-        return drawn_back(stepper, point)
+        return let_back(make(model.network.with_barrier(self.barrier)), begin)
 
 
 def _check(move: Crush) -> None:
@@ -172,8 +168,17 @@ def increments(
         yield reached, point
 
 
+def let_back(stepper: Stepper, begin: Start) -> Point:
+    """Return the metal at rest after what holds it at the last opening has been drawn back."""
+    load = stepper.load(begin.opening_m, begin.state)
+    held = stepper.network.evaluate(begin.state.points, begin.state, load)
+    return drawn_back(
+        stepper, Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
+    )
+
+
 def drawn_back(stepper: Stepper, held: Point) -> Point:
-    """Return the metal at rest after the body has been drawn back until it no longer presses."""
+    """Return the metal at rest after what pushes has been drawn back until it no longer does."""
     point = held
     for _ in range(400):
         if float(np.max(point.force_n, initial=0.0)) <= 0.0:

@@ -31,6 +31,7 @@ BodySeat = Literal["pillar_edge", "pillar_outside", "hinge_pillar", "rocker", "r
 class EdgePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="edge", tag_field="at"):
     """A tip in the gap at the door's edge.
 
+    edge : which edge of the door
     along_m : height above the sill (latch, hinge edge) or distance from the hinge edge (sill edge) [m]
     depth_m : from the lip inboard to the middle of the tip's pad [m]: hem lip, shut face, behind the bend
     lip_share_ratio : how much of the load that the overlap gives to the hem lip it takes, 0 .. 1; below 1
@@ -63,6 +64,7 @@ class BeltPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="be
 class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="face", tag_field="at"):
     """A tip flat on a face: the outer skin from outside or the inner panel from inside.
 
+    side : "outer", the skin from outside, or "inner", the inner panel from inside
     along_m : distance from the hinge edge [m];  height_m : above the sill [m]
     panel : which door of a whole side
     """
@@ -76,6 +78,7 @@ class FacePoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="fa
 class BodyPoint(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="body", tag_field="at"):
     """A tip on the body round the door, which stands still, or on the ground under the sill.
 
+    seat : what it stands on
     along_m : height above the sill (pillars) or distance from the hinge edge (rocker, roof rail, ground) [m]
     surface : as at the edge
     """
@@ -91,6 +94,7 @@ Place = EdgePoint | BeltPoint | FacePoint
 class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A spreader by its numbers.
 
+    name : its name
     tip_width_m : along the edge [m];  tip_depth_m : length of the pad, measured inboard [m]
     opening_m, force_n : the force-opening curve, equally long lists (ten points, NFPA 1936 style)
     arm_m : arm length from pivot to tip [m]
@@ -123,15 +127,16 @@ class Tool(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="spread", tag_field="move"):
     """Open the tips: one on the door, the other on what stands still beside it or on the door as well.
 
-    against : where the other tip stands; None is straight across the gap
-    tilt_rad : direction of the push on the door's edge, 0 = along the car, pi/2 = straight outboard; at the
-        belt the tool fills the opening and pushes along the line between its tips, whatever this says
+    door : where the tip on the door stands
+    against : where the other tip stands; left out (None) it is straight across the gap
+    tilt_rad : direction of the push on the door's edge, 0 = along the car, a quarter turn is straight out;
+        at the belt the tool fills the opening and pushes along the line between its tips, whatever this says
     lean_rad : how far the pad on the door is turned from square to the push, about the edge; above zero its
         inboard end bears first, below zero its outboard end
     tool_body : "comes" back as the arms swing, so the tip keeps to its line, or "stands" still, so the tip
         moves on its arc and draws outboard
-    opening_m : how far to open [m]
-    stop_at : event kinds that end the move early
+    opening_m : how far to open [m];  tool : the spreader
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     """
 
     door: EdgePoint | BeltPoint = EdgePoint()
@@ -148,6 +153,9 @@ class Spread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sprea
 class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="squeeze", tag_field="move"):
     """Close the tips across the door: one on the outer skin, one on the inner panel at the same place.
 
+    along_m : distance from the hinge edge [m];  height_m : above the sill [m]
+    closing_m : how far to close [m];  tool : the spreader
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     on : a place on the pillar between the doors instead: one tip on its outer wall, one on its inner
     """
 
@@ -169,7 +177,7 @@ class Crush(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="crush"
     along_m : its middle, from the hinge edge [m]
     skew_rad : its line, 0 = straight inboard, positive = also towards the rear
     travel_m : how far it goes after it first touches the metal [m]
-    stop_at : event kinds that end the move early
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     """
 
     shape: Literal["cylinder", "face", "pole"] = "cylinder"
@@ -184,7 +192,10 @@ class Crush(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="crush"
 
 
 class Ease(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="ease", tag_field="move"):
-    """Let the tool off: the metal springs back to what is left of its shape."""
+    """Let the tool off: the metal springs back to what is left of its shape.
+
+    words : a line of one's own that goes with the move
+    """
 
     words: str = ""
 
@@ -193,11 +204,11 @@ class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press"
     """Drive a ram out between a part and a base.
 
     head : what it pushes: the pillar's inner wall or a door's inner panel
-    foot : what it stands on: a base of the car, or another such place
+    foot : what it stands on: a base of the car, or another such place;  ram : the ram
     surface : what the head bears on: "painted" or "bare" steel, or a "rubber" seal left on
     grip_ratio : friction of head and foot over what is usual there, for dirt, wet or a worn head
     extension_m : how far to drive it out [m]
-    stop_at : event kinds that end the move early
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     """
 
     head: PillarSpot | FacePoint = PillarSpot()
@@ -213,7 +224,7 @@ class Press(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="press"
 class Support(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="support", tag_field="move"):
     """Put the car on blocks under its rockers and let it down on them, or take them away again.
 
-    on : "blocks", or "wheels" alone
+    on : "blocks", or "wheels" alone;  words : a line of one's own that goes with the move
     """
 
     on: Literal["blocks", "wheels"] = "blocks"
@@ -228,6 +239,7 @@ class Hold(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="hold", 
         end up from the ground; "let go" of all that holds it
     angle_rad : how far to swing it, outboard positive;  hands_n : most the hands push with [N]
     lift_m : how far the prop's head stands above where the latch end is [m]
+    words : a line of one's own that goes with the move
     """
 
     door: Literal["front", "rear"] = "front"
@@ -243,7 +255,7 @@ class Latch(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="latch"
 
     door : which one
     way : "check", which changes nothing, or "hold": from then on the pawl is out, and only the jam is left
-    handle_n : pull on the handle [N]
+    handle_n : pull on the handle [N];  words : a line of one's own that goes with the move
     """
 
     door: Literal["front", "rear"] = "front"
@@ -267,8 +279,10 @@ class Flex(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="flex", 
     """Lever a window frame or an edge of the door outward with a forcible-entry bar.
 
     on : where the tip stands;  opening_m : how far the tip goes [m]
-    tilt_rad : direction of the push, 0 = along the car away from the pillar, pi/2 = straight outboard
-    stop_at : event kinds that end the move early
+    tilt_rad : direction of the push, 0 = along the car away from the pillar, a quarter turn = straight
+        outboard
+    bar : the bar
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     """
 
     on: FramePoint | EdgePoint = FramePoint()
@@ -285,8 +299,8 @@ class CutSpread(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sp
     height_m : of the cut above the pillar's foot, along it [m]
     tips_from : the side the tips come from;  off_m : beside the middle of that side [m]
     depth_m : how far the noses go in past the near edge where there is room [m]
-    opening_m : how far to open once the tips fill the gap [m]
-    stop_at : event kinds that end the move early
+    opening_m : how far to open once the tips fill the gap [m];  tool : the spreader
+    stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     """
 
     height_m: float = 0.9
@@ -305,7 +319,13 @@ Move = Spread | Squeeze | Crush | Ease | Press | Flex | Support | Hold | Latch |
 class Plan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A car and the moves made on it, in order.
 
-    wreck : what wrecked it before, crushes and letting off: solved first and then let off
+    schema_version : of the file's form
+    title, words : what it is called, and what it shows;  author, licence : whose it is, how it may be used
+    seed : of the draws when inputs are varied
+    car : the car
+    moves : what is done, in order
+    wreck : what wrecked it before, in order: crushes and letting off, written as moves are, under [[wreck]];
+        solved first and then let off
     start : name of a saved start that stands for the wreck, a file beside the plan
     """
 

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from sim import outcome, tearing
 from sim.course import UnderWay
-from sim.crush import drawn_back
+from sim.crush import let_back
 from sim.cut_place import check_cut
 from sim.cut_plan import Cut, PillarCut
 from sim.engaged import Start
@@ -67,12 +67,7 @@ class TipsInCut:
 
     def let_off(self, model: DoorModel, begin: Start, make: Callable[[Network], Stepper]) -> Point:
         """Return the metal at rest after the tips have closed until they no longer push."""
-        stepper = make(model.network.with_drives([self.drive]))
-        load = stepper.load(begin.opening_m, begin.state)
-        held = stepper.network.evaluate(begin.state.points, begin.state, load)
-        return drawn_back(
-            stepper, Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
-        )
+        return let_back(make(model.network.with_drives([self.drive])), begin)
 
 
 class CutSpreadCourse:

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from sim import outcome, press_words, tearing
 from sim.course import UnderWay
-from sim.crush import drawn_back
+from sim.crush import let_back
 from sim.engaged import Start
 from sim.increment import ON_GRID_M, Point, Stepper, grid_m, stall_point
 from sim.model import DoorModel
@@ -100,11 +100,7 @@ class RamStands:
     def let_off(self, model: DoorModel, begin: Start, make: Callable[[Network], Stepper]) -> Point:
         """Return the metal at rest after the ram has been let back until it no longer pushes."""
         assert self.hold is not None
-        stepper = make(model.network.with_drives([self.hold.drive]))
-        load = stepper.load(begin.opening_m, begin.state)
-        held = stepper.network.evaluate(begin.state.points, begin.state, load)
-        point = Point(begin.state, held, begin.opening_m, held.drive_force.copy(), begin.ledger)
-        return drawn_back(stepper, point)
+        return let_back(make(model.network.with_drives([self.hold.drive])), begin)
 
 
 def make_ram(model: DoorModel, move: Press, points: Floats | None = None) -> ReadyRam:

@@ -38,7 +38,7 @@ class BaseSpot(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="bas
 class Ram(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A ram by its numbers.
 
-    head : "flat" (smooth), "waffle" (grooved) or "pointed" (four points that bite)
+    name : its name;  head : "flat" (smooth), "waffle" (grooved) or "pointed" (four points that bite)
     head_m, plate_m : diameter of the head, side of the foot's plate [m]
     hinge_m : how far behind its face the head turns [m]; assumed
     closed_m : from end to end when shut;  piece_m : length of an extension piece put on [m]

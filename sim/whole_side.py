@@ -20,7 +20,7 @@ Size = Literal["female_p5", "female_p50", "female_p95", "male_p5", "male_p50", "
 class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """What a car's side is made of besides its doors.
 
-    shape : dimensions by name (`meshes.side_shape.SIDES`)
+    shape : the side's dimensions, by name
     pillar_pressed_m, pillar_closing_m : thickness of the pillar's pressed part and of its inner wall [m]
     pillar_pressed_yield_pa, pillar_closing_yield_pa : their yield stress [Pa]
     soft_foot_m : how high a softer foot reaches [m], 0 is a pillar of one grade;  soft_foot_yield_pa : of it
@@ -33,7 +33,7 @@ class WholeSide(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     spot_sheet_m : thinnest sheet under a spot, which sets its strength [m]
     pillar_bow_m : how far the middle of the pillar's inner wall stands inboard of its edges [m]
     head_held : whether the pillar's head is still welded to the roof rail
-    rear_latch : as `Car.latch`, of the rear door
+    rear_latch : as the car's latch, of the rear door
     occupant : size by name (ANSUR II percentiles);  occupant_seat : where it sits
     occupant_lean_rad : the trunk's backward lean from the vertical
     occupant_gap_m : from the near hip to where the inner panel stood before any wreck [m]

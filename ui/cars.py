@@ -5,7 +5,8 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from ui.refusal import read_plan
+from sim.problems import PlanError
+from ui.refusal import Refusal, read_plan
 
 
 def builds() -> int:
@@ -13,6 +14,23 @@ def builds() -> int:
     from sim import twins
 
     sys.stdout.write(twins.builds_told())
+    return 0
+
+
+def fields(only: str = "") -> int:
+    """List every field of a plan file: what may stand there, what stands there if nothing is said.
+
+    Parameters
+    ----------
+    only
+        A type of move or the name of a table, such as "press" or "car"; everything if left out.
+    """
+    from sim import plan_fields
+
+    try:
+        sys.stdout.write(plan_fields.told(only))
+    except PlanError as problem:
+        raise Refusal(str(problem)) from problem
     return 0
 
 

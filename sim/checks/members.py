@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,6 +11,7 @@ from numpy.typing import NDArray
 from meshes.box import BoxMesh
 from meshes.rail import FRONT_END, REAR_END
 from sim.checks import specimens
+from sim.checks.row import TEXTBOOK, Row, spacing_word
 from sim.increment import Stepper
 from sim.ledger import Ledger
 from sim.network import Drive, Network
@@ -22,6 +24,12 @@ POISSON = 0.3
 SHEAR_PA = specimens.STEEL_PA / (2.0 * (1.0 + POISSON))
 SHARES = np.array([0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0, 4.0])
 """Travels over about the elastic travel at collapse."""
+
+
+def of_one_metal(structure: Structure, yield_pa: float) -> Structure:
+    """Return a member of one section as one whose metal does not harden."""
+    steel = specimens.metal(nu=POISSON, yield_pa=yield_pa)
+    return replace(structure, sections=(replace(structure.sections[0], metal=steel),))
 
 
 def span_m(mesh: BoxMesh) -> tuple[float, float]:
@@ -94,3 +102,47 @@ def free_to_slide(mesh: BoxMesh, structure: Structure) -> None:
     """Let the front end slide along: a member held there too would carry as a rope."""
     assert structure.fixed is not None
     structure.fixed[mesh.surface.nodes[FRONT_END], 0] = False
+
+
+@dataclass(frozen=True)
+class Bent:
+    """A member pressed across at one place.
+
+    forces : the press's [N] over SHARES of its travel, shape (8,);  gap : of the books, over the work
+    ahead_m, behind_m : from that place to where the member is held at its front and at its rear
+    """
+
+    forces: Floats
+    ahead_m: float
+    behind_m: float
+    gap: float
+
+    @property
+    def three_hinges_per_m(self) -> float:
+        """Load at which a member held at both ends folds at three places, over its plastic moment [1/m]."""
+        return 2.0 * (self.ahead_m + self.behind_m) / (self.ahead_m * self.behind_m)
+
+
+def pressed_across(mesh: BoxMesh, structure: Structure, at_m: float, up: float, travel_m: float) -> Bent:
+    """Return a member pressed up (1) or down (-1) at the ring nearest to a place, over SHARES of a travel."""
+    place, nodes, shares = across(mesh, at_m)
+    forces, gap = pushed(structure, [drive_on(structure, nodes, shares, (0.0, 0.0, up))], travel_m)
+    return Bent(forces[:, 0], *lengths_m(mesh, place), gap)
+
+
+def deflection_row(
+    claim: str, expected_m_per_n: float, got_m_per_n: float, allowed: float, spacing_m: float, known: str = ""
+) -> Row:
+    """Return the row of a member's deflection for each kilonewton."""
+    expected, got = 1e6 * expected_m_per_n, 1e6 * got_m_per_n
+    where = spacing_word(spacing_m)
+    return Row(claim, TEXTBOOK, expected, got, "mm/kN", allowed, spacing=where, known=known)
+
+
+def load_row(
+    claim: str, expected_n: float, forces: Floats, allowed: float, spacing_m: float, known: str = ""
+) -> Row:
+    """Return the row of the greatest force [N] a press comes to against the load of a formula."""
+    expected, got = expected_n / 1e3, float(forces.max()) / 1e3
+    where = spacing_word(spacing_m)
+    return Row(claim, TEXTBOOK, expected, got, "kN", allowed, spacing=where, known=known)

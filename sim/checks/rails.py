@@ -11,36 +11,30 @@ every handbook of mechanics of materials and of plastic design.  Section moments
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import lru_cache
-
-import numpy as np
-from numpy.typing import NDArray
 
 from meshes.box import BoxMesh
 from meshes.rail import rail_of_side
 from meshes.side_shape import SideShape
 from sim.checks import specimens
 from sim.checks.members import (
-    POISSON,
     SHEAR_PA,
-    across,
+    Bent,
     deflection_m_per_n,
-    drive_on,
+    deflection_row,
     free_to_slide,
     held_deflection_m_per_n,
     lengths_m,
-    pushed,
+    load_row,
+    of_one_metal,
+    pressed_across,
     span_m,
 )
 from sim.checks.pillars import effective_moment, first_moments, second_moment
-from sim.checks.row import TEXTBOOK, Row, settling, spacing_word
+from sim.checks.row import Row, settling
 from sim.plan import Car
 from sim.rail import rail_structure
 from sim.structure import Structure
-
-Floats = NDArray[np.float64]
-Ints = NDArray[np.int64]
 
 STOCKY_WALL_M = 0.004  # width over wall 12.5, below 1.1 sqrt(E / yield) = 27: it yields before it buckles
 REAL_WALL_M = 0.0015
@@ -52,9 +46,7 @@ def box(held: str, wall_m: float, yield_pa: float, spacing_m: float) -> tuple[Bo
     """Return the rail of the low car's side and its structure, of one metal that does not harden."""
     mesh = rail_of_side(SideShape(), spacing_m=spacing_m)
     car = Car(rail_wall_m=wall_m, rail_held=held)  # type: ignore[arg-type]
-    structure = rail_structure(car, mesh, 1.0)
-    steel = specimens.metal(nu=POISSON, yield_pa=yield_pa)
-    return mesh, replace(structure, sections=(replace(structure.sections[0], metal=steel),))
+    return mesh, of_one_metal(rail_structure(car, mesh, 1.0), yield_pa)
 
 
 def section_m(mesh: BoxMesh) -> tuple[float, float]:
@@ -79,16 +71,12 @@ def deflection(spacing_m: float) -> Row:
     # out of the middle by half a row at most: a^3 b^3 / 3 L^3 and a b / L stand for L^3 / 192 and L / 4
     expected = held_deflection_m_per_n(lengths_m(mesh, place), bending, shear)
     # 6 %: as a tapering pillar on its ordinary lattice
-    return Row(
-        "roof rail held at both ends: middle's deflection per kN",
-        TEXTBOOK,
-        1e6 * expected,
-        1e6 * moved,
-        "mm/kN",
-        0.06,
-        spacing=spacing_word(spacing_m),
-        known=COARSE if spacing_m > 0.025 else "",
-    )
+    claim = "roof rail held at both ends: middle's deflection per kN"
+    return deflection_row(claim, expected, moved, 0.06, spacing_m, _coarse(spacing_m))
+
+
+def _coarse(spacing_m: float) -> str:
+    return COARSE if spacing_m > 0.025 else ""
 
 
 def deflection_settles() -> Row:
@@ -97,54 +85,33 @@ def deflection_settles() -> Row:
 
 
 @lru_cache
-def bent(held: str, wall_m: float, way: float, spacing_m: float) -> tuple[Floats, Floats, float]:
-    """Return forces [N] of a rail pushed up in its middle, what is expected, and the gap of the books.
-
-    What is expected: plastic load [N], lengths to the front and to the rear end [m], plastic moment [N m].
+def bent(held: str, wall_m: float, travel_m: float, spacing_m: float) -> tuple[Bent, float]:
+    """Return a rail pushed up in its middle, and its plastic moment [N m].
 
     Parameters
     ----------
-    way : the travel that `members.SHARES` are of [m]
+    travel_m : what `members.SHARES` are of
     """
     mesh, structure = box(held, wall_m, YIELD_PA, spacing_m)
     if held == "both":
         free_to_slide(mesh, structure)
-    place, nodes, shares = across(mesh, middle_m(mesh))
     moment = YIELD_PA * first_moments(*section_m(mesh), wall_m)
-    forces, gap = pushed(structure, [drive_on(structure, nodes, shares, (0.0, 0.0, 1.0))], way)
-    a, b = lengths_m(mesh, place)
-    expected = 2.0 * moment * (a + b) / (a * b) if held == "both" else moment / b
-    return forces[:, 0], np.array([expected, a, b, moment]), gap
+    return pressed_across(mesh, structure, middle_m(mesh), 1.0, travel_m), moment
 
 
 def collapse(spacing_m: float) -> Row:
     """Return the load at which a stocky rail held at both ends folds at three places."""
-    forces, (expected, *_), _ = bent("both", STOCKY_WALL_M, 0.008, spacing_m)
+    found, moment = bent("both", STOCKY_WALL_M, 0.008, spacing_m)
     # 12 %, as a stocky pillar's: the hinges are short, so the metal beside them stops their sideways strain
     # (at most 2 / sqrt(3) in two of the walls), and they lie half a row off the ends
-    return Row(
-        "stocky roof rail held at both ends: plastic collapse under a load in its middle",
-        TEXTBOOK,
-        expected / 1e3,
-        float(forces.max()) / 1e3,
-        "kN",
-        0.12,
-        spacing=spacing_word(spacing_m),
-    )
+    claim = "stocky roof rail held at both ends: plastic collapse under a load in its middle"
+    return load_row(claim, moment * found.three_hinges_per_m, found.forces, 0.12, spacing_m)
 
 
 def cut_at_front(spacing_m: float) -> Row:
     """Return the load at which a rail of real thickness, cut at its front, folds at its rear joint."""
-    forces, (_, _, lever, _), _ = bent("rear", REAL_WALL_M, 0.012, spacing_m)
-    mesh = rail_of_side(SideShape())
+    found, _ = bent("rear", REAL_WALL_M, 0.012, spacing_m)
+    moment = effective_moment(section_m(rail_of_side(SideShape())), REAL_WALL_M, YIELD_PA)
     # 15 %, as a thin pillar's: Winter's curve was fitted to tests that scatter by as much
-    return Row(
-        "thin roof rail cut at its front: load at which it buckles and folds",
-        TEXTBOOK,
-        effective_moment(section_m(mesh), REAL_WALL_M, YIELD_PA) / lever / 1e3,
-        float(forces.max()) / 1e3,
-        "kN",
-        0.15,
-        spacing=spacing_word(spacing_m),
-        known=COARSE if spacing_m > 0.025 else "",
-    )
+    claim = "thin roof rail cut at its front: load at which it buckles and folds"
+    return load_row(claim, moment / found.behind_m, found.forces, 0.15, spacing_m, _coarse(spacing_m))

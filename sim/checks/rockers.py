@@ -16,7 +16,6 @@ All from memory; they stand in every handbook of mechanics of materials and of p
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import lru_cache
 
 import numpy as np
@@ -27,14 +26,18 @@ from meshes.rocker import rocker_of_side
 from meshes.side_shape import SideShape
 from sim.checks import specimens
 from sim.checks.members import (
-    POISSON,
     SHEAR_PA,
+    Bent,
     across,
     deflection_m_per_n,
+    deflection_row,
     drive_on,
     free_to_slide,
     held_deflection_m_per_n,
     lengths_m,
+    load_row,
+    of_one_metal,
+    pressed_across,
     pushed,
 )
 from sim.checks.pillars import effective_moment, first_moments, second_moment
@@ -52,15 +55,14 @@ WALL_M, STOCKY_WALL_M, YIELD_PA = 0.0015, 0.006, 350.0e6
 """Of a usual rocker; of one whose walls yield before they buckle (width over wall 25, below 27)."""
 CAR_M, FINE_M = 0.055, 0.0275
 """Spacing of a car's rocker, and half of it."""
+TOO_LATE = "two to three columns of even-strain triangles on a wall 130 to 150 mm wide dent too late"
 
 
 def box(wall_m: float, yield_pa: float, spacing_m: float) -> tuple[BoxMesh, Structure]:
     """Return the rocker of the low car's side and its structure, of one metal that does not harden."""
     mesh = rocker_of_side(SideShape(), spacing_m=spacing_m)
     car = Car(extent="side", whole_side=WholeSide(rocker_wall_m=wall_m))
-    structure = rocker_structure(car, mesh, 1.0)
-    steel = specimens.metal(nu=POISSON, yield_pa=yield_pa)
-    return mesh, replace(structure, sections=(replace(structure.sections[0], metal=steel),))
+    return mesh, of_one_metal(rocker_structure(car, mesh, 1.0), yield_pa)
 
 
 def section_m(mesh: BoxMesh) -> tuple[float, float, float]:
@@ -112,15 +114,8 @@ def deflection(spacing_m: float) -> Row:
     second = second_moment(depth, height, WALL_M) + WALL_M * height**3 / 12.0
     bending, shear = specimens.STEEL_PA * second, SHEAR_PA * 3.0 * WALL_M * height
     expected = held_deflection_m_per_n(lengths_m(mesh, place), bending, shear)
-    return Row(
-        "rocker held at both ends: deflection at the foot per kN",
-        TEXTBOOK,
-        1e6 * expected,
-        1e6 * moved,
-        "mm/kN",
-        0.15,
-        spacing=spacing_word(spacing_m),
-    )
+    claim = "rocker held at both ends: deflection at the foot per kN"
+    return deflection_row(claim, expected, moved, 0.15, spacing_m)
 
 
 @lru_cache
@@ -162,8 +157,8 @@ def _round(mesh: BoxMesh, structure: Structure) -> list[Drive]:
 
 
 @lru_cache
-def bent(wall_m: float, travel_m: float, spacing_m: float) -> tuple[Floats, float, float]:
-    """Return the force [N] on a rocker pressed down at the foot, the load of three moments of 1 N m, the gap.
+def bent(wall_m: float, travel_m: float, spacing_m: float) -> Bent:
+    """Return a rocker pressed down at the foot, held at both ends.
 
     Parameters
     ----------
@@ -171,10 +166,7 @@ def bent(wall_m: float, travel_m: float, spacing_m: float) -> tuple[Floats, floa
     """
     mesh, structure = box(wall_m, YIELD_PA, spacing_m)
     free_to_slide(mesh, structure)
-    place, nodes, shares = across(mesh, middle_m())
-    forces, gap = pushed(structure, [drive_on(structure, nodes, shares, (0.0, 0.0, -1.0))], travel_m)
-    a, b = lengths_m(mesh, place)
-    return forces[:, 0], 2.0 * (a + b) / (a * b), gap
+    return pressed_across(mesh, structure, middle_m(), -1.0, travel_m)
 
 
 @lru_cache
@@ -190,37 +182,22 @@ def turned(spacing_m: float) -> tuple[Floats, float, float]:
 
 def collapse(spacing_m: float) -> Row:
     """Return the load at which a stocky rocker held at both ends folds at three places."""
-    force, load, _ = bent(STOCKY_WALL_M, 0.012, spacing_m)
+    found = bent(STOCKY_WALL_M, 0.012, spacing_m)
     depth, height, _ = section_m(rocker_of_side(SideShape()))
     first = first_moments(depth, height, STOCKY_WALL_M) + STOCKY_WALL_M * height**2 / 4.0
     # as a stocky rail's: hinges are short, so the metal beside them stops their sideways strain
-    return Row(
-        "stocky rocker held at both ends: plastic collapse under a load at the foot",
-        TEXTBOOK,
-        load * YIELD_PA * first / 1e3,
-        float(force.max()) / 1e3,
-        "kN",
-        0.12,
-        spacing=spacing_word(spacing_m),
-    )
+    claim = "stocky rocker held at both ends: plastic collapse under a load at the foot"
+    return load_row(claim, found.three_hinges_per_m * YIELD_PA * first, found.forces, 0.12, spacing_m)
 
 
 def thin_collapse(spacing_m: float) -> Row:
     """Return the load at which a rocker of real thickness buckles and folds."""
-    force, load, _ = bent(WALL_M, 0.008, spacing_m)
+    found = bent(WALL_M, 0.008, spacing_m)
     depth, height, _ = section_m(rocker_of_side(SideShape()))
     # Winter's width of the pressed wall, and the web as far as its edges yield; 15 % as a thin rail's
     moment = effective_moment((depth, height), WALL_M, YIELD_PA) + YIELD_PA * WALL_M * height**2 / 6.0
-    return Row(
-        "thin rocker held at both ends: load at which it buckles and folds",
-        TEXTBOOK,
-        load * moment / 1e3,
-        float(force.max()) / 1e3,
-        "kN",
-        0.15,
-        spacing=spacing_word(spacing_m),
-        known="two to three columns of even-strain triangles on a wall 130 to 150 mm wide dent too late",
-    )
+    claim = "thin rocker held at both ends: load at which it buckles and folds"
+    return load_row(claim, found.three_hinges_per_m * moment, found.forces, 0.15, spacing_m, TOO_LATE)
 
 
 def plastic_torque(spacing_m: float) -> Row:

@@ -20,7 +20,7 @@ from PySide6.QtCore import QPoint, QRect
 from PySide6.QtWidgets import QApplication, QPushButton
 
 from sim.plan import BodyPoint, EdgePoint
-from tests.ui.walking import Hand
+from tests.ui.walking import Hand, at_the_window
 from ui.app import App, prepare_application
 from ui.scene.view import StageView
 from ui.state.asking import Standing
@@ -52,6 +52,7 @@ class Keys(Hand):
             subprocess.run(["xdotool", *words], check=True, timeout=20)
         assert self.app.side is None
         assert not self.app.window.at_work
+        self.do("mousemove", 1399, 899)
 
     def tab_to(self, control):
         """Walk with Tab until a control has the keys."""
@@ -85,18 +86,8 @@ class Keys(Hand):
 @pytest.fixture
 def keys(qapp, qtbot, tmp_path):
     app = App(folder=tmp_path / "settings")
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    found = Keys(app, qtbot)
-    found.types_before_the_stage_stands()
-    found.do("mousemove", 1399, 899)
-    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
-    found.to(app.window)
-    yield found
-    app.window.close()
-    app.window.deleteLater()
-    qtbot.wait(10)
+    with at_the_window(app, qtbot, Keys, Keys.types_before_the_stage_stands) as found:
+        yield found
 
 
 def was_heard_from_the_first_key_on(keys):

@@ -12,6 +12,7 @@ if shutil.which("xdotool") is None:
 
 from PySide6.QtWidgets import QLabel, QWidget
 
+from tests.ui.windows import closing, staged, started
 from ui.app import App, prepare_application
 from ui.state.asking import Standing
 from ui.state.questions import FIRST, WAY, WHY
@@ -46,16 +47,12 @@ def app(qapp, qtbot, tmp_path):
     path = tmp_path / "short.toml"
     path.write_text(PLAN)
     app = App(path, folder=tmp_path / "settings")
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
-    app.filing.caution_read()
-    qtbot.waitUntil(lambda: app.first_frame_s > 0.0 and not app.session.queue.busy, timeout=60_000)
-    yield app
-    app.window.close()
-    app.window.deleteLater()
-    qtbot.wait(10)
+    with closing(app, qtbot):
+        started(app)
+        staged(app, qtbot)
+        app.filing.caution_read()
+        qtbot.waitUntil(lambda: app.first_frame_s > 0.0 and not app.session.queue.busy, timeout=60_000)
+        yield app
 
 
 @pytest.fixture

@@ -19,7 +19,7 @@ if shutil.which("xdotool") is None:
 from PySide6.QtCore import QPoint
 
 from sim.plan import Car, EdgePoint, Plan, Spread
-from tests.ui.walking import Hand
+from tests.ui.walking import at_the_window
 from ui.app import App, prepare_application
 from ui.state.answers import Stopped
 
@@ -36,21 +36,14 @@ def qapp():
 def hand(qapp, qtbot, tmp_path):
     """Return a hand at a window that has just been started for the first time, the caution read."""
     app = App(folder=tmp_path / "settings")
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    found = Hand(app, qtbot)
-    qtbot.waitUntil(lambda: app.session.model is not None and app.side is not None, timeout=60_000)
-    found.do("windowfocus", int(app.window.winId()))
-    assert not app.window.at_work
-    found.click(app.window.caution.done)
-    qtbot.waitUntil(lambda: app.first_frame_s > 0.0, timeout=20_000)
-    found.settle()
-    yield found
-    app.window.close()
-    app.worker._thread.join(60.0)  # what is compiled for the first time is not broken off
-    app.window.deleteLater()
-    qtbot.wait(10)
+    with at_the_window(app, qtbot) as found:
+        assert not app.window.at_work
+        found.click(app.window.caution.done)
+        qtbot.waitUntil(lambda: app.first_frame_s > 0.0, timeout=20_000)
+        found.settle()
+        yield found
+        app.window.close()
+        app.worker._thread.join(60.0)  # what is compiled for the first time is not broken off
     assert not app.worker._thread.is_alive()
 
 

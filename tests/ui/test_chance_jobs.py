@@ -8,6 +8,7 @@ import pytest
 pytest.importorskip("PySide6")
 
 from sim.plan import Car, EdgePoint, Plan, Spread, Tool
+from tests.ui.boxes import ended, wait
 from ui.chance_jobs import ChanceWorker
 from ui.state.chances import ChanceAnswer, ChanceProgress, ChanceRequest, ChanceTrouble, Wish
 
@@ -18,20 +19,8 @@ SMALL = Plan(car=Car(lattice_spacing_m=0.09), moves=(Spread(door=EdgePoint(), op
 
 @pytest.fixture
 def worker():
-    made = ChanceWorker()
-    yield made
-    assert made.close()
-    assert not multiprocessing.active_children()
-
-
-def wait(worker, until, seconds=280.0):
-    found, end = [], time.perf_counter() + seconds
-    while time.perf_counter() < end:
-        found += worker.waiting()
-        if found and until(found[-1]):
-            return found
-        time.sleep(0.01)
-    raise AssertionError(f"nothing of the kind in {seconds} s; there was {found}")
+    with ended(ChanceWorker()) as made:
+        yield made
 
 
 def test_runs_are_counted_up_and_answered_once(worker):

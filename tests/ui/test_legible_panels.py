@@ -14,6 +14,7 @@ pytest.importorskip("PySide6")
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from tests.ui.test_legible import TEXT, contrast_of, part_of, shot_of, words_of
+from tests.ui.windows import at_work
 from ui.app import App, prepare_application
 
 THEMES = {
@@ -45,17 +46,8 @@ def qapp():
 def app(request, qapp, qtbot, tmp_path):
     """Return the program at work with its ready plan in a theme; no stage is made."""
     (tmp_path / "settings.json").write_text(json.dumps({"caution_read": True} | THEMES[request.param]))
-    made = App(folder=tmp_path)
-    made.window.resize(1920, 1080)
-    made.window.show()
-    made.filing.open_first(None)
-    qtbot.waitUntil(lambda: made.session.model and not made.session.queue.busy, timeout=60_000)
-    made.showing.show_dirty()
-    qtbot.wait(20)
-    yield made
-    made.window.close()
-    made.window.deleteLater()
-    qtbot.wait(10)
+    with at_work(App(folder=tmp_path), qtbot, size=(1920, 1080), solved=True) as made:
+        yield made
 
 
 def faint_and_small(window, least_px):

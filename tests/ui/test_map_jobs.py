@@ -11,6 +11,7 @@ from sim.map_file import MapStore
 from sim.map_grid import Grid
 from sim.outcome_map import Ask, asked
 from sim.plan import Car, Plan, Spread
+from tests.ui.boxes import ended, wait
 from ui.map_jobs import MapWorker
 from ui.state.maps import MapReady, MapRequest, MapStep
 
@@ -26,20 +27,8 @@ def small(rows: int) -> Ask:
 
 @pytest.fixture
 def worker(tmp_path):
-    made = MapWorker(tmp_path)
-    yield made
-    assert made.close()
-    assert not multiprocessing.active_children()
-
-
-def wait(worker, until, seconds=280.0):
-    found, end = [], time.perf_counter() + seconds
-    while time.perf_counter() < end:
-        found += worker.waiting()
-        if found and until(found[-1]):
-            return found
-        time.sleep(0.01)
-    raise AssertionError(f"nothing of the kind in {seconds} s; there was {found}")
+    with ended(MapWorker(tmp_path)) as made:
+        yield made
 
 
 def test_runs_are_counted_up_kept_and_answered_once(worker, tmp_path):

@@ -15,6 +15,7 @@ from sim.map_cell import Job
 from sim.outcome_map import asked, made
 from sim.planfile import load_plan
 from tests.sim.many.map_fakes import finer_says_otherwise, quick
+from tests.ui.windows import at_work
 from ui.app import App, prepare_application
 from ui.state.lesson_file import ready_path
 from ui.state.locks import MAP
@@ -35,16 +36,8 @@ def app(qapp, qtbot, tmp_path):
     made_app = App(folder=tmp_path)
     maps = made_app.acting.maps
     maps.maps.asked.disconnect(maps.worker.submit)
-    made_app.window.resize(1280, 720)
-    made_app.window.show()
-    made_app.filing.caution_read()
-    made_app.filing.open_first(PLAN)
-    made_app.showing.show_dirty()
-    qtbot.wait(20)
-    yield made_app
-    made_app.window.close()
-    made_app.window.deleteLater()
-    qtbot.wait(10)
+    with at_work(made_app, qtbot, plan=PLAN):
+        yield made_app
 
 
 def map_of(ask, job=quick):

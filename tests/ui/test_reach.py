@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tests.ui.windows import at_work
 from ui.app import App, prepare_application
 
 CONTROLS = (
@@ -37,17 +38,8 @@ def qapp():
 @pytest.fixture
 def app(qapp, qtbot, tmp_path):
     """Return the program at work with its ready plan; no stage is made."""
-    made = App(folder=tmp_path)
-    made.window.resize(1280, 720)
-    made.window.show()
-    made.filing.caution_read()
-    made.filing.open_first(None)
-    made.showing.show_dirty()
-    qtbot.wait(20)
-    yield made
-    made.window.close()
-    made.window.deleteLater()
-    qtbot.wait(10)
+    with at_work(App(folder=tmp_path), qtbot) as made:
+        yield made
 
 
 def controls(root):

@@ -8,6 +8,7 @@ pytest.importorskip("PySide6")
 
 from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QPushButton, QSizePolicy
 
+from tests.ui.windows import closing
 from ui.app import App, prepare_application
 from ui.state import tongue
 
@@ -47,14 +48,20 @@ def cut(window):
     return found
 
 
+@pytest.fixture
+def english_again():
+    yield
+    tongue.speak(tongue.ENGLISH)
+
+
+@pytest.mark.usefixtures("english_again")
 @pytest.mark.parametrize("language", list(tongue.TONGUES))
 @pytest.mark.parametrize(("width", "height", "ratio"), [(1024, 768, 1.0), (1280, 720, 1.0), (1024, 768, 2.0),
                                                         (1280, 720, 2.0)])  # fmt: skip
 def test_no_word_is_cut(qapp, qtbot, tmp_path, language, width, height, ratio):
     kept = {"language": language, "caution_read": True, "text_ratio": ratio}
     (tmp_path / "settings.json").write_text(json.dumps(kept))
-    app = App(folder=tmp_path)
-    try:
+    with closing(App(folder=tmp_path), qtbot) as app:
         app.window.resize(width, height)
         app.window.show()
         app.filing.open_first(None)
@@ -76,8 +83,3 @@ def test_no_word_is_cut(qapp, qtbot, tmp_path, language, width, height, ratio):
             if words := cut(app.window):
                 found[page] = words
         assert found == {}
-    finally:
-        app.window.close()
-        app.window.deleteLater()
-        qtbot.wait(10)
-        tongue.speak(tongue.ENGLISH)

@@ -8,6 +8,7 @@ pytest.importorskip("PySide6")
 
 from PySide6.QtWidgets import QAbstractButton, QLabel
 
+from tests.ui.windows import at_work
 from ui.app import App, prepare_application
 from ui.panels.plan import MoveCard
 from ui.state import tongue
@@ -24,16 +25,8 @@ def qapp():
 def german(qapp, qtbot, tmp_path):
     """Return the program at work in German; no stage is made."""
     (tmp_path / "settings.json").write_text(json.dumps({"language": "de", "caution_read": True}))
-    made = App(folder=tmp_path)
-    made.window.resize(1024, 700)
-    made.window.show()
-    made.filing.open_first(None)
-    made.showing.show_dirty()
-    qtbot.wait(20)
-    yield made
-    made.window.close()
-    made.window.deleteLater()
-    qtbot.wait(10)
+    with at_work(App(folder=tmp_path), qtbot, size=(1024, 700)) as made:
+        yield made
     tongue.speak(tongue.ENGLISH)
 
 

@@ -17,6 +17,8 @@ from PySide6.QtCore import QPoint, QRect
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QAbstractButton, QApplication, QCheckBox, QLabel, QMenu, QScrollArea, QWidget
 
+from tests.ui.windows import closing, staged, started
+
 PICTURES = "HEMLINE_WALK_PICTURES"
 PATH_WAIT_S = 1.0
 """How long a dialog for a file may take to come up."""
@@ -221,18 +223,21 @@ class Hand:
 
 
 @contextmanager
-def at_the_window(app, qtbot):
-    """Start the program and give a hand the keys of its window; the window is closed afterwards."""
-    app.window.move(0, 0)
-    app.window.resize(1280, 720)
-    app.start()
-    hand = Hand(app, qtbot)
-    qtbot.waitUntil(lambda: app.side is not None and app.session.model is not None, timeout=60_000)
-    hand.to(app.window)
-    yield hand
-    app.window.close()
-    app.window.deleteLater()
-    qtbot.wait(10)
+def at_the_window(app, qtbot, hand=Hand, meanwhile=None):
+    """Start the program and give a hand the keys of its window; the window is closed afterwards.
+
+    Parameters
+    ----------
+    meanwhile : done by the hand before there is a stage
+    """
+    with closing(app, qtbot):
+        started(app)
+        found = hand(app, qtbot)
+        if meanwhile is not None:
+            meanwhile(found)
+        staged(app, qtbot)
+        found.to(app.window)
+        yield found
 
 
 def name_of(widget):

@@ -23,17 +23,7 @@ from sim.record import Event, Frame, MoveRecord, MoveResult
 from sim.run import Begin, MoveRun, solve_plan
 from tests.once import kept, once
 
-LETS_GO = (
-    "seam parting",
-    "latch free",
-    "hinge free",
-    "bar foot free",
-    "tip shearing through",
-    "skin tearing",
-)
-"""Kinds of event in which a part gives; the others tell how the metal moved."""
-
-NICKED = facts.nicked
+LETS_GO, NICKED = facts.LETS_GO, facts.nicked
 PLANS = Path(assets.__file__).parent / "plans"
 CAR = Car()
 FEW = 8

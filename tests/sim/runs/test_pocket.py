@@ -15,6 +15,7 @@ import numpy as np
 import pytest
 
 from sim import raw_seat
+from sim.checks import side_facts
 from sim.cut_plan import Cut, PillarCut
 from sim.door_model import build_model
 from sim.ledger import Ledger
@@ -23,17 +24,8 @@ from sim.pocket import TIPS_M
 from sim.problems import PlanError
 from sim.raw_seat import NOSE_M, TAPER_M, RawSeat, TipEnd, entry_m, face_angle_rad
 from sim.run import Begin, MoveRun, solve_plan
-from sim.whole_side import WholeSide
 
-SOFT = WholeSide(
-    pillar_pressed_yield_pa=350.0e6,
-    pillar_pressed_m=0.0012,
-    pillar_closing_m=0.0010,
-    spot_pitch_m=0.025,
-    rear_latch="open",
-    trim=False,
-)
-CAR = Car(lattice_spacing_m=0.08, extent="side", latch="open", whole_side=SOFT)
+CAR = Car(lattice_spacing_m=0.08, extent="side", latch="open", whole_side=side_facts.SOFT)
 TOP, UNDER = Cut(PillarCut(0.95)), Cut(PillarCut(0.89))
 OPEN = CutSpread(height_m=0.92, depth_m=0.08, opening_m=0.01)
 

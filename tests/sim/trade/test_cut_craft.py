@@ -13,20 +13,12 @@ from functools import lru_cache
 
 import pytest
 
+from sim.checks import side_facts
 from sim.cut_plan import Cut, PillarCut
 from sim.plan import Car, PillarSpot, Plan, Press
 from sim.run import solve_plan
-from sim.whole_side import WholeSide
 
-SOFT = WholeSide(
-    pillar_pressed_yield_pa=350.0e6,
-    pillar_pressed_m=0.0012,
-    pillar_closing_m=0.0010,
-    spot_pitch_m=0.025,
-    rear_latch="open",
-    trim=False,
-)
-CAR = Car(lattice_spacing_m=0.06, extent="side", latch="open", whole_side=SOFT)
+CAR = Car(lattice_spacing_m=0.06, extent="side", latch="open", whole_side=side_facts.SOFT)
 TOP, UNDER, SHORT = Cut(PillarCut(0.95)), Cut(PillarCut(0.89)), Cut(PillarCut(0.95), short_m=0.02)
 RELIEF = Cut(PillarCut(0.06, "inner"), depth_m=0.06)
 PUSH = Press(head=PillarSpot(height_m=0.55), extension_m=0.03)
