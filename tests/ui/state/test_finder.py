@@ -7,6 +7,7 @@ import pytest
 from sim.scenario import loads_scenario
 from ui import files
 from ui.state.finder import OTHER_WORDS, entries, find, keys_of, sheet
+from ui.state.move_fields import NEW_MOVES
 from ui.state.ready_plans import ACTION, SINGLE, group_of, groups, ready_path, told
 
 ALL = entries([("lesson_one", "The first lesson")])
@@ -38,6 +39,10 @@ def test_each_action_is_found_first_or_second_by_its_own_words():
 def test_other_words_belong_to_actions_that_are_there():
     names = {entry.name for entry in ALL}
     assert set(OTHER_WORDS) <= names
+
+
+def test_every_move_that_can_be_added_is_an_action():
+    assert set(NEW_MOVES) <= {entry.name for entry in ALL}
 
 
 def test_the_sheet_holds_every_key_once():
