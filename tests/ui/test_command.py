@@ -289,6 +289,14 @@ def test_a_fault_of_the_program_is_one_sentence():
 # cars -------------------------------------------------------------------------------------------------------
 
 
+def test_the_fields_of_a_plan_are_told_and_a_word_that_names_none_is_refused(capsys):
+    assert command.main(["fields", "press"]) == 0
+    assert "extension_m = 0.1" in capsys.readouterr().out
+    assert command.main(["fields", "hammer"]) == 2
+    told = capsys.readouterr()
+    assert "'hammer'" in told.err and "press" in told.err and told.out == ""
+
+
 def test_the_builds_are_listed_by_name(capsys):
     from sim.builds import BUILDS
 
