@@ -101,7 +101,7 @@ class Showing:
             tuple(step.label for step in session.document.steps), session.document.history.position
         )
         path = session.document.path
-        name = path.name if path else self._title(plan, ready) or "New plan"
+        name = path.name if path else tr(self._title(plan, ready) or "New plan")
         window.setWindowTitle(f"{name}{' *' if session.document.dirty else ''} \u2013 Hemline")
         window.scrub.show_stop_count(len(getattr(session.move, "stop_at", ())))
         if session.move is not None:

@@ -881,8 +881,20 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
         <translation type="unfinished">Das Quetschen, das sich rächte</translation>
     </message>
     <message>
-        <source>Squeezed at the very end and then from the top is not settled: a bite set a little to one side, or run on a coarser or a finer lattice, parts the seam before the latch lets go.</source>
-        <translation type="unfinished">Ganz am Ende gequetscht und dann von oben ist nicht gesichert: Ein etwas seitlich gesetzter Ansatz, oder auf gröberem oder feinerem Gitter gerechnet, öffnet die Naht, bevor das Schloss freigibt.</translation>
+        <source>Squeezed at the very end and then from the top is not settled: a bite set a little to one side, or run on a coarser or a finer lattice, parts the seam before the latch lets go, and with the inputs varied the latch let go in fewer than half of the runs.</source>
+        <translation type="unfinished">Ganz am Ende gequetscht und dann von oben ist nicht gesichert: Ein etwas daneben gesetzter Ansatz, oder auf gröberem oder feinerem Gitter gerechnet, öffnet die Naht, bevor das Schloss freigibt, und mit veränderten Eingaben gab das Schloss in weniger als der Hälfte der Rechnungen frei.</translation>
+    </message>
+    <message>
+        <source>In the run shown, squeezed at the very end, the latch still lets go first. It is not settled.</source>
+        <translation type="unfinished">In der gezeigten Rechnung, ganz am Ende gequetscht, gibt trotzdem zuerst das Schloss nach. Gesichert ist es nicht.</translation>
+    </message>
+    <message>
+        <source>{end.sentence}
+The crease is there and does nothing: the push does not press along it. But the squeeze itself parted {end.parted_of_move_1} of seam, and that edge is sharp.
+This one is not settled: on other lattices, and with the inputs varied, the seam mostly goes before the latch. Show it and talk.</source>
+        <translation type="unfinished">{end.sentence}
+Der Knick ist da und tut nichts: Der Druck geht nicht längs zu ihm. Aber das Quetschen selbst öffnete {end.parted_of_move_1} Naht, und diese Kante ist scharf.
+Dies ist nicht gesichert: Auf anderen Gittern und mit veränderten Eingaben geht meist die Naht vor dem Schloss. Zeigen und darüber sprechen.</translation>
     </message>
     <message>
         <source>no squeeze, from the window frame and worked down</source>
@@ -897,14 +909,6 @@ Eine lose, scharfe Kante, ein vergrabenes Schloss, und der nächste Ansatz ist s
 Both pushes of before freed nothing. A gap can be had where metal is soft, and bends no skin inward.</source>
         <translation type="unfinished">{top.sentence}
 Beide Drücke von vorher haben nichts gelöst. Ein Spalt ist dort zu haben, wo das Metall weich ist, und biegt keine Haut nach innen.</translation>
-    </message>
-    <message>
-        <source>{end.sentence}
-The crease is there and does nothing: the push does not press along it. But the squeeze itself parted {end.parted_of_move_1} of seam, and that edge is sharp.
-This one is not settled: on other lattices the seam goes before the latch. Show it and talk.</source>
-        <translation type="unfinished">{end.sentence}
-Der Knick ist da und tut nichts: Der Druck geht nicht an ihm entlang. Aber schon das Quetschen hat {end.parted_of_move_1} Naht geöffnet, und diese Kante ist scharf.
-Dies ist nicht gesichert: Auf anderen Gittern geht die Naht vor dem Schloss. Zeigen und darüber sprechen.</translation>
     </message>
     <message>
         <source>The push after the squeeze frees nothing; worked down from the top the latch lets go.</source>
@@ -1107,10 +1111,6 @@ Eines ist anders, und es geschah vor einer Minute. An echtem Metall hat die Prax
     <message>
         <source>The push goes behind the bend to what holds the door; the crease is beside its way.</source>
         <translation type="unfinished">Der Druck geht hinter der Biegung zu dem, was die Tür hält; der Knick liegt neben seinem Weg.</translation>
-    </message>
-    <message>
-        <source>Squeezed at the very end the latch still lets go first.</source>
-        <translation type="unfinished">Ganz am Ende gequetscht gibt das Schloss immer noch zuerst nach.</translation>
     </message>
     <message>
         <source>Pinching the door across its thickness leaves a crease inward; a later push along the car makes it bigger.</source>
@@ -4575,6 +4575,30 @@ Für den Plan heißt das: {deep.effect}.</translation>
         <translation type="unfinished">Vom Fensterrahmen aus: Was wird aus dem Schloss?</translation>
     </message>
     <message>
+        <source>From the window frame the latch is jammed, and which bite frees it is not settled: on a coarser lattice the second does, on a finer one none of the three on either steel door, and a long piece of seam parts. What these steps tell is told of the run shown; their question is talked about and not graded.</source>
+        <translation type="unfinished">Vom Fensterrahmen aus ist das Schloss verklemmt, und welcher Ansatz es löst, ist nicht gesichert: Auf gröberem Gitter tut es der zweite, auf feinerem keiner der drei an den beiden Stahltüren, und ein langes Stück Naht geht auf. Was diese Schritte sagen, gilt für die gezeigte Rechnung; ihre Frage wird besprochen und nicht gewertet.</translation>
+    </message>
+    <message>
+        <source>In this run the third bite frees the latch, with the tips open {top-bonded.opening_of_move_4}. Seam parted, bite by bite: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. On the lip it was {bonded.parted}, and the latch held.</source>
+        <translation type="unfinished">In dieser Rechnung löst der dritte Ansatz das Schloss, bei {top-bonded.opening_of_move_4} Öffnung der Spitzen. Aufgegangene Naht, Ansatz für Ansatz: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. Auf der Falzkante waren es {bonded.parted}, und das Schloss hielt.</translation>
+    </message>
+    <message>
+        <source>First bite: {top-bonded.sentence_of_move_2}
+Second: {top-bonded.sentence_of_move_3}
+Third: {top-bonded.sentence_of_move_4}
+Here too the seam parts, and the high bites free nothing: what tells the two ways apart is the latch. Would a first bite level with the latch have been enough?
+Which bite frees a jammed latch is not settled. Say so: on a finer lattice it held all three. When would you change the plan?</source>
+        <translation type="unfinished">Erster Ansatz: {top-bonded.sentence_of_move_2}
+Zweiter: {top-bonded.sentence_of_move_3}
+Dritter: {top-bonded.sentence_of_move_4}
+Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beiden Wege trennt, ist das Schloss. Hätte ein erster Ansatz auf Höhe des Schlosses gereicht?
+Welcher Ansatz ein verklemmtes Schloss löst, ist nicht gesichert. Sagen Sie es: Auf feinerem Gitter hielt es alle drei. Wann würden Sie den Plan wechseln?</translation>
+    </message>
+    <message>
+        <source>In the run shown the bonded door's latch lets go in the third bite from the window frame; on the lip it carries little.</source>
+        <translation type="unfinished">In der gezeigten Rechnung gibt das Schloss der geklebten Tür im dritten Ansatz vom Fensterrahmen aus frei; auf der Falzkante trägt es wenig.</translation>
+    </message>
+    <message>
         <source>The bonded door again, from the other end: a gap at the window frame, then deep bites behind the bend, each lower than the last. The third stands level with the latch. What becomes of the latch?</source>
         <translation type="unfinished">Noch einmal die geklebte Tür, vom anderen Ende: ein Spalt am Fensterrahmen, dann tiefe Ansätze hinter der Biegung, jeder tiefer als der letzte. Der dritte steht auf Höhe des Schlosses. Was wird aus dem Schloss?</translation>
     </message>
@@ -4585,20 +4609,6 @@ Für den Plan heißt das: {deep.effect}.</translation>
     <message>
         <source>From the frame: the third bite</source>
         <translation type="unfinished">Vom Rahmen aus: der dritte Ansatz</translation>
-    </message>
-    <message>
-        <source>In the third bite the latch lets go, with the tips open {top-bonded.opening_of_move_4}. Seam parted, bite by bite: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. On the lip it was {bonded.parted}, and the latch held.</source>
-        <translation type="unfinished">Im dritten Ansatz gibt das Schloss frei, bei {top-bonded.opening_of_move_4} Öffnung der Spitzen. Aufgegangene Naht, Ansatz für Ansatz: {top-bonded.parted_of_move_2}, {top-bonded.parted_of_move_3}, {top-bonded.parted_of_move_4}. Auf der Falzkante waren es {bonded.parted}, und das Schloss hielt.</translation>
-    </message>
-    <message>
-        <source>First bite: {top-bonded.sentence_of_move_2}
-Second: {top-bonded.sentence_of_move_3}
-Third: {top-bonded.sentence_of_move_4}
-Here too the seam parts, and the high bites free nothing: what tells the two ways apart is the latch. Would a first bite level with the latch have been enough?</source>
-        <translation type="unfinished">Erster Ansatz: {top-bonded.sentence_of_move_2}
-Zweiter: {top-bonded.sentence_of_move_3}
-Dritter: {top-bonded.sentence_of_move_4}
-Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beiden Wege trennt, ist das Schloss. Hätte ein erster Ansatz auf Höhe des Schlosses gereicht?</translation>
     </message>
     <message>
         <source>Bonded steel, from the window frame and down the edge behind the bend: what becomes of the latch in the third bite?</source>
@@ -4615,14 +4625,6 @@ Auch hier geht die Naht auf, und die hohen Ansätze lösen nichts: Was die beide
     <message>
         <source>On the lip the latch lets go on none of the three.</source>
         <translation type="unfinished">Auf der Falzkante gibt das Schloss an keiner der drei frei.</translation>
-    </message>
-    <message>
-        <source>From the window frame the bonded door's latch lets go in the third bite; on the lip it carries little.</source>
-        <translation type="unfinished">Vom Fensterrahmen aus gibt das Schloss der geklebten Tür im dritten Ansatz frei; auf der Falzkante trägt es wenig.</translation>
-    </message>
-    <message>
-        <source>From the window frame the bonded door alone is shown, one run of it: its question is talked about and not graded. The same start on the other two doors lies among the ready plans.</source>
-        <translation type="unfinished">Vom Fensterrahmen aus ist nur die geklebte Tür gezeigt, in einer Rechnung: Ihre Frage wird besprochen und nicht gewertet. Derselbe Anfang an den beiden anderen Türen liegt bei den fertigen Plänen.</translation>
     </message>
     <message>
         <source>Three doors on the hem lip</source>
