@@ -3293,8 +3293,8 @@
         <translation type="unfinished">Kraft auf ein Zehntel gleich; die Länge der Naht hängt daran, wann das Schloss freigibt</translation>
     </message>
     <message>
-        <source>From the top, in one bite, the latch comes near its limit on every lattice and lets go within 60 mm on 60 and 45 mm alone, for the inner panel folds sooner the finer the lattice; a next bite lower frees it on all, with a jammed latch not.</source>
-        <translation type="unfinished">Von oben, in einem Ansatz, kommt das Schloss auf jedem Gitter nahe an seine Grenze und gibt innerhalb von 60 mm nur auf 60 und 45 mm frei, denn das Innenblech faltet früher, je feiner das Gitter ist; ein nächster Ansatz weiter unten löst es auf allen, ein verklemmtes Schloss nicht.</translation>
+        <source>From the top, in one bite, the latch comes near its limit on every lattice and lets go within 60 mm on 60 and 45 mm alone, for the inner panel folds sooner the finer the lattice; a next bite lower frees it on all, with a jammed latch not. With what is not known varied (16 draws, 60 mm) one bite frees it in 6, a short one and the next lower in all 16, a bite on the hem lip in none.</source>
+        <translation type="unfinished">Von oben, in einem Ansatz, kommt das Schloss auf jedem Gitter nahe an seine Grenze und gibt innerhalb von 60 mm nur auf 60 und 45 mm frei, denn das Innenblech faltet früher, je feiner das Gitter ist; ein nächster Ansatz weiter unten löst es auf allen, ein verklemmtes Schloss nicht. Mit dem Unbekannten variiert (16 Ziehungen, 60 mm) löst es ein Ansatz in 6, ein kurzer und der nächste tiefer in allen 16, ein Ansatz auf der Falzkante in keiner.</translation>
     </message>
 </context>
 <context>
