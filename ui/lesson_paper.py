@@ -19,7 +19,7 @@ from ui.panels.pieces import dress
 from ui.printing import paint, set_up, write_pdf
 from ui.refusal import Refusal, told_in_window
 from ui.seats import seat_numbers
-from ui.state import overlay
+from ui.state import drill_log, overlay
 from ui.state.lesson import Lesson
 from ui.state.lesson_results import PlanResult
 from ui.state.lesson_walk import LessonWalk
@@ -83,8 +83,9 @@ class LessonPaper:
             if lesson is None:
                 self.window.notice.say(NOTHING_YET)
                 return None
+            seats_asked, drills = seat_numbers(seats), drill_log.load(self._folder)
             ours = overlay.load(self._folder)
-            return sheet_of(kind, lesson, self.results, overlay=ours, seats=seat_numbers(seats))
+            return sheet_of(kind, lesson, self.results, overlay=ours, seats=seats_asked, drills=drills)
         except (PlanError, Refusal) as problem:
             self.window.notice.say(str(problem))
             return None

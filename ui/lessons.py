@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from ui.state.overlay import Overlay
     from ui.state.sheet import Sheet
 
-Kind = Literal["bridge", "evaluation", "review", "handout", "test", "lesson"]
+Kind = Literal["bridge", "evaluation", "review", "handout", "test", "log", "lesson"]
 Paper = Literal["a4", "letter"]
 
 STARTS = "starts"
@@ -160,13 +160,15 @@ def sheet(
     rules
         A file of local rules; those of this user's folder if left out.
     """
+    from ui.machine import settings_folder
+    from ui.state import drill_log
     from ui.state.sheets import sheet_of
 
     check_file("--out", out, (".pdf",), "a PDF")
-    overlay = _overlay(rules)
+    overlay, drills = _overlay(rules), drill_log.load(settings_folder())
     with tempfile.TemporaryDirectory() as scratch:
         loaded, results = _lesson_or_plan(lesson, kind, Path(scratch))
-        made = sheet_of(kind, loaded, results, overlay=overlay, seats=seat_numbers(seats))
+        made = sheet_of(kind, loaded, results, overlay=overlay, seats=seat_numbers(seats), drills=drills)
         pages = put_on_paper(made, results, out, paper, colour=colour)
     sys.stdout.write(f"{pages} {'page' if pages == 1 else 'pages'}\n{out}\n")
     return 0

@@ -7565,6 +7565,50 @@
         <translation type="unfinished">Handzettel für die Klasse</translation>
     </message>
     <message>
+        <source>Drill log</source>
+        <translation type="unfinished">Übungsprotokoll</translation>
+    </message>
+    <message>
+        <source>Log: what the model said, what the metal did</source>
+        <translation type="unfinished">Protokoll: was das Modell sagte, was das Metall tat</translation>
+    </message>
+    <message>
+        <source>The next drills</source>
+        <translation type="unfinished">Die nächsten Übungen</translation>
+    </message>
+    <message>
+        <source>One line a drill: by plan and date, with no names and no make. A drill that could not be seen counts neither way.</source>
+        <translation type="unfinished">Eine Zeile je Übung: nach Plan und Datum, ohne Namen und ohne Marke. Eine Übung, bei der nichts zu sehen war, zählt weder so noch so.</translation>
+    </message>
+    <message>
+        <source>Write it down before anybody talks it over.</source>
+        <translation type="unfinished">Aufschreiben, bevor jemand darüber spricht.</translation>
+    </message>
+    <message>
+        <source>The model said</source>
+        <translation type="unfinished">Das Modell sagte</translation>
+    </message>
+    <message>
+        <source>The metal did first</source>
+        <translation type="unfinished">Das Metall tat zuerst</translation>
+    </message>
+    <message>
+        <source>Agree</source>
+        <translation type="unfinished">Stimmt</translation>
+    </message>
+    <message>
+        <source>Door, note</source>
+        <translation type="unfinished">Tür, Notiz</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished">ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished">nein</translation>
+    </message>
+    <message>
         <source>Test on paper, with its key</source>
         <translation type="unfinished">Test auf Papier, mit Lösung</translation>
     </message>

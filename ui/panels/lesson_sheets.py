@@ -31,6 +31,7 @@ SHEET_WORDS = {
     "evaluation": "Evaluation sheet, by seat number",
     "handout": "Handout for the class",
     "test": "Test on paper, with its key",
+    "log": "Log: what the model said, what the metal did",
     "review": "Review sheet for experts",
     "lesson": "The whole lesson on paper",
 }
@@ -238,6 +239,7 @@ class DrillSheet(QDialog):
             lambda: self.written.emit(self.did.currentData(), self.build.text(), self.note.text())
         )
         self._write = write
+        self._asked = False  # whether the next press deletes
         self._delete = button("Delete the whole log")
         self._delete.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._delete.clicked.connect(self._ask_twice)
@@ -252,7 +254,8 @@ class DrillSheet(QDialog):
 
     def _ask_twice(self) -> None:
         """Delete at the second press: the first one says so."""
-        if self._delete.text() == "Delete the whole log":
+        self._asked = not self._asked
+        if self._asked:
             self._delete.setText("Press again: every line will be gone")
             return
         self._delete.setText("Delete the whole log")
@@ -265,5 +268,6 @@ class DrillSheet(QDialog):
         self._write.setEnabled(can_write)
         self._delete.setEnabled(bool(drills))
         self._delete.setText("Delete the whole log")
+        self._asked = False
         lines = [(d.date, d.plan, d.model_said, d.metal_did, d.note) for d in reversed(drills)]
         _fill(self.table, lines)

@@ -12,6 +12,8 @@ from sim.kept import Told
 from sim.move_words import title_of as title_of_move
 from sim.units import Units
 from ui.state.bank import key_of
+from ui.state.drill_log import Drill
+from ui.state.drill_paper import log_on_paper
 from ui.state.lesson import Lesson
 from ui.state.lesson_results import FIGURES, PlanResult, filled
 from ui.state.overlay import Overlay
@@ -367,7 +369,7 @@ def lesson_on_paper(
     return Sheet("Lesson", lesson.title, (body,))
 
 
-SHEETS = ("bridge", "evaluation", "review", "handout", "test", "lesson")
+SHEETS = ("bridge", "evaluation", "review", "handout", "test", "log", "lesson")
 """The sheets by name, as they are asked for."""
 
 
@@ -378,6 +380,7 @@ def sheet_of(
     *,
     overlay: Overlay | None = None,
     seats: Sequence[str] = ("",),
+    drills: Sequence[Drill] = (),
 ) -> Sheet:
     """Return one of a lesson's sheets; KeyError for another word."""
     makers = {
@@ -386,6 +389,7 @@ def sheet_of(
         "review": lambda: review(lesson, results),
         "handout": lambda: handout(lesson, results),
         "test": lambda: quiz_on_paper(lesson, results, seats),
+        "log": lambda: log_on_paper(lesson, results, drills),
         "lesson": lambda: lesson_on_paper(lesson, results, overlay),
     }
     return makers[kind]()

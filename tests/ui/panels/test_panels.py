@@ -19,6 +19,7 @@ from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage
 from ui.panels.hold import SETTLE_MS, HoldKey
 from ui.panels.legend import Legend, Scale
+from ui.panels.lesson_sheets import DrillSheet
 from ui.panels.look import Look
 from ui.panels.notice import NoticeBar
 from ui.panels.pieces import dress
@@ -26,7 +27,9 @@ from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.scrub import Moments, ScrubBar
 from ui.panels.strip import LayerStrip
+from ui.state import tongue
 from ui.state.cards import Card
+from ui.state.drill_log import Drill
 from ui.state.locks import veiled
 from ui.state.reading import Reading, Share
 from ui.state.tongue import caution as text
@@ -444,3 +447,22 @@ def test_numbers_beside_a_low_plot_stand_clear_of_each_other(qtbot):
     low, high = axis.range
     apart = axis.tickSpacing(low, high, axis.height())[0][0] / (high - low) * axis.height()
     assert apart > panel._look.px("small")
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_drill_log_goes_at_the_second_press_alone(qapp, language):
+    written = Drill("2026-11-26", "First bite", "lip", "0" * 64, "4", "seam parting", "latch free")
+    tongue.speak(language)
+    try:
+        parent = QWidget()
+        sheet, wished = DrillSheet(parent), []
+        sheet.delete_wished.connect(lambda: wished.append(True))
+        for _ in range(2):
+            sheet.show_drills("", "", [written], can_write=True)
+            sheet._delete.click()
+            assert wished == []  # shown anew, it asks anew
+        sheet._delete.click()
+        assert wished == [True]
+        parent.deleteLater()
+    finally:
+        tongue.speak(tongue.ENGLISH)

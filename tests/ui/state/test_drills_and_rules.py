@@ -2,16 +2,20 @@
 
 import csv
 import io
+import re
+from dataclasses import replace
 
 import pytest
 
+from sim.planfile import plan_sha256
 from sim.problems import PlanError
 from tests.ui.state.lesson_tools import LESSON, move, result
 from ui.state import drill_log, glossary, overlay
 from ui.state.drill_log import UNKNOWN, Drill, rate_words
+from ui.state.drill_paper import LINES
 from ui.state.lesson_file import loads_lesson
 from ui.state.practice import SCORED_LINE
-from ui.state.sheet import NOT_THE_ORDER
+from ui.state.sheet import LOCAL_FIRST, NOT_THE_ORDER
 from ui.state.sheets import SHEETS, record_csv, sheet_of
 from ui.state.signs import ALWAYS, events_of, signs
 
@@ -43,6 +47,35 @@ class TestDrills:
         assert rows[1]["metal_did"] == "'=cmd"
         assert drill_log.delete(tmp_path)
         assert drill_log.load(tmp_path) == ()
+
+
+class TestTheLogOnPaper:
+    @pytest.fixture
+    def lesson(self):
+        return loads_lesson(LESSON)
+
+    def test_it_holds_the_drills_of_that_lesson_and_their_rate(self, lesson):
+        mine = [
+            replace(drill(did), lesson=lesson.title, plan="On the lip") for did in ("latch free", UNKNOWN)
+        ]
+        other = replace(drill("weld broken"), lesson="Another evening", plan="Somewhere else")
+        sheet = sheet_of("log", lesson, {}, drills=(*mine, other))
+        words, page = sheet.plain, sheet.pages[0]
+        assert "In 0 of 1 drills" in words
+        assert words.count("On the lip") == 2 and "Somewhere else" not in words
+        rows = re.findall(r"<td>On the lip</td><td>(.*?)</td><td>(.*?)</td><td>(.*?)</td>", page)
+        assert rows == [("seam parting", "latch free", "no"), ("seam parting", UNKNOWN, "\N{EN DASH}")]
+        assert LOCAL_FIRST in words
+
+    def test_a_plan_of_the_lesson_is_known_by_its_hash_in_any_language(self, lesson):
+        lip = result()
+        there = replace(drill("seam parting"), lesson="Erster Ansatz", plan_sha256=plan_sha256(lip.plan))
+        assert "In 1 of 1 drills" in sheet_of("log", lesson, {"lip": lip}, drills=(there,)).plain
+
+    def test_with_no_drill_there_are_lines_to_write_on(self, lesson):
+        sheet = sheet_of("log", lesson, {})
+        assert "No drill has been written down yet" in sheet.plain
+        assert sheet.pages[0].count("<tr>") >= LINES
 
 
 class TestLocalRules:
