@@ -41,7 +41,6 @@ def ready_path(name: str) -> Path:
 def groups() -> tuple[Group, ...]:
     """Return every ready plan once, in groups: the scenarios by file, then the rest; read line by line."""
     files = sorted((_assets() / "plans").glob("*.toml"))
-    files = sorted((_assets() / "plans").glob("*.toml"))
     titles = {path.stem: _texts(path).get("title", path.stem) for path in files}
     found, left = [], dict(titles)
     for path in sorted((_assets() / "scenarios").glob("*.toml")):
