@@ -1493,10 +1493,6 @@
         <translation type="unfinished">Radius</translation>
     </message>
     <message>
-        <source>neck</source>
-        <translation type="unfinished">Hals</translation>
-    </message>
-    <message>
         <source>trunk</source>
         <translation type="unfinished">Rumpf</translation>
     </message>
@@ -1507,10 +1503,6 @@
     <message>
         <source>calf</source>
         <translation type="unfinished">Unterschenkel</translation>
-    </message>
-    <message>
-        <source>at the most</source>
-        <translation type="unfinished">höchstens</translation>
     </message>
     <message>
         <source>low confidence</source>
@@ -2473,10 +2465,6 @@
         <translation type="unfinished">geschlitzter Ring, Ende ({lip})</translation>
     </message>
     <message>
-        <source>inner</source>
-        <translation type="unfinished">innen</translation>
-    </message>
-    <message>
         <source>outer</source>
         <translation type="unfinished">außen</translation>
     </message>
@@ -2735,10 +2723,6 @@
     <message>
         <source>nothing gave</source>
         <translation type="unfinished">nichts gab nach</translation>
-    </message>
-    <message>
-        <source>tip</source>
-        <translation type="unfinished">Spitze</translation>
     </message>
     <message>
         <source>{name} {n}, from memory</source>

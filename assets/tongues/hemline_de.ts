@@ -137,10 +137,6 @@
         <translation type="unfinished">Ein Schweißpunkt der Naht reißt</translation>
     </message>
     <message>
-        <source>The latch lets go</source>
-        <translation type="unfinished">Das Schloss gibt frei</translation>
-    </message>
-    <message>
         <source>The striker slides out of the fork</source>
         <translation type="unfinished">Der Schließkeil gleitet aus der Gabel</translation>
     </message>
@@ -601,10 +597,6 @@
         <translation type="unfinished">Arbeit dieses Schritts</translation>
     </message>
     <message>
-        <source>the rest</source>
-        <translation type="unfinished">der Rest</translation>
-    </message>
-    <message>
         <source>lifting what has weight</source>
         <translation type="unfinished">Heben von Gewicht</translation>
     </message>
@@ -981,10 +973,6 @@
         <translation type="unfinished">Diesen Schritt aus dem Plan nehmen</translation>
     </message>
     <message>
-        <source>Edge attack</source>
-        <translation type="unfinished">Am Rand</translation>
-    </message>
-    <message>
         <source>Tips on the hem at the latch edge</source>
         <translation type="unfinished">Spitzen auf dem Falz an der Schlosskante</translation>
     </message>
@@ -1161,10 +1149,6 @@
         <translation type="unfinished">Leeren</translation>
     </message>
     <message>
-        <source>Save a picture of the stage</source>
-        <translation type="unfinished">Ein Bild der Bühne speichern</translation>
-    </message>
-    <message>
         <source>Save the picture</source>
         <translation type="unfinished">Das Bild speichern</translation>
     </message>
@@ -1211,10 +1195,6 @@
     <message>
         <source>The plan keeps the tool's numbers</source>
         <translation type="unfinished">Der Plan behält die Zahlen des Geräts</translation>
-    </message>
-    <message>
-        <source>Tool</source>
-        <translation type="unfinished">Gerät</translation>
     </message>
     <message>
         <source>Called</source>
@@ -1901,16 +1881,8 @@
         <translation type="unfinished">Außenhaut</translation>
     </message>
     <message>
-        <source>seam</source>
-        <translation type="unfinished">Naht</translation>
-    </message>
-    <message>
         <source>bar</source>
         <translation type="unfinished">Träger</translation>
-    </message>
-    <message>
-        <source>inner panel</source>
-        <translation type="unfinished">Innenblech</translation>
     </message>
     <message>
         <source>latch and hinges</source>
@@ -1923,10 +1895,6 @@
     <message>
         <source>trim, seals and glass</source>
         <translation type="unfinished">Verkleidung, Dichtungen und Glas</translation>
-    </message>
-    <message>
-        <source>body</source>
-        <translation type="unfinished">Karosserie</translation>
     </message>
     <message>
         <source>occupant</source>
@@ -1947,10 +1915,6 @@
     <message>
         <source>Load in the metal</source>
         <translation type="unfinished">Last im Metall</translation>
-    </message>
-    <message>
-        <source>Where it folded</source>
-        <translation type="unfinished">Wo es faltete</translation>
     </message>
     <message>
         <source>solid</source>
@@ -2093,10 +2057,6 @@
         <translation type="unfinished">Noch nicht ausgeführt</translation>
     </message>
     <message>
-        <source>inner bend</source>
-        <translation type="unfinished">innere Biegung</translation>
-    </message>
-    <message>
         <source>Depth</source>
         <translation type="unfinished">Tiefe</translation>
     </message>
@@ -2147,10 +2107,6 @@
     <message>
         <source>Take hold</source>
         <translation type="unfinished">Festhalten</translation>
-    </message>
-    <message>
-        <source>Cut</source>
-        <translation type="unfinished">Schneiden</translation>
     </message>
     <message>
         <source>Strip</source>
@@ -2257,10 +2213,6 @@
         <translation type="unfinished">Schweller</translation>
     </message>
     <message>
-        <source>latch</source>
-        <translation type="unfinished">Schloss</translation>
-    </message>
-    <message>
         <source>bend</source>
         <translation type="unfinished">Biegung</translation>
     </message>
@@ -2339,10 +2291,6 @@
     <message>
         <source>cannot be set</source>
         <translation type="unfinished">nicht ansetzbar</translation>
-    </message>
-    <message>
-        <source>not settled</source>
-        <translation type="unfinished">nicht entschieden</translation>
     </message>
     <message>
         <source>Compare with another door or tool…</source>
@@ -2569,22 +2517,6 @@
         <translation type="unfinished">Unfälle: was noch nicht aufbewahrt ist, wird gelöst</translation>
     </message>
     <message>
-        <source>skin</source>
-        <translation type="unfinished">Haut</translation>
-    </message>
-    <message>
-        <source>inner</source>
-        <translation type="unfinished">innen</translation>
-    </message>
-    <message>
-        <source>pillar</source>
-        <translation type="unfinished">Säule</translation>
-    </message>
-    <message>
-        <source>trim</source>
-        <translation type="unfinished">Verkleidung</translation>
-    </message>
-    <message>
         <source>Ask the class first (A), or run the push (Return): this would tell what it does.</source>
         <translation type="unfinished">Erst die Klasse fragen (A) oder rechnen lassen (Eingabe): dies würde verraten, was der Druck tut.</translation>
     </message>
@@ -2603,10 +2535,6 @@
     <message>
         <source>What may happen is kept shut; key T opens it.</source>
         <translation type="unfinished">Was geschehen kann, ist verschlossen; Taste T öffnet es.</translation>
-    </message>
-    <message>
-        <source>less</source>
-        <translation type="unfinished">weniger</translation>
     </message>
     <message>
         <source>more</source>

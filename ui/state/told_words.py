@@ -23,6 +23,7 @@ UNTOLD = frozenset({
     "ui/scene/room_picture.py", "sim/feinput.py", "sim/exports.py", "sim/asks.py", "sim/answers.py",
     "sim/scenario.py", "sim/scenario_told.py", "sim/scenario_runs.py", "sim/card.py", "sim/card_many.py",
     "ui/state/figure_list.py", "ui/state/lesson_file.py", "sim/door_test.py", "sim/map_file.py",
+    "sim/plan_fields.py",
     # names inside the laws and the solver, style sheets, other words for the finder, the tongues themselves
     "sim/check.py", "sim/edging.py", "sim/factor.py", "sim/giving.py", "sim/grips.py", "sim/grounds.py",
     "sim/joined.py", "sim/pattern.py", "sim/raw.py", "sim/rubbing.py", "sim/seam.py", "sim/struts.py",

@@ -4,13 +4,15 @@ import re
 import shutil
 import subprocess
 import sys
+import xml.etree.ElementTree as Tree
+from collections import Counter
 from pathlib import Path
 
 import pytest
 
 from ui.state import tongue
 from ui.state.finder import entries, find
-from ui.state.phrases import AS_IT_IS, Phrases
+from ui.state.phrases import AS_IT_IS, FORMS, Phrases
 from ui.state.tongue_words import literals, tables
 
 ROOT = Path(__file__).resolve().parents[3]
@@ -35,6 +37,18 @@ def test_no_word_of_the_window_is_missing(language):
     held = tongue.translations(language)
     assert len(wanted()) > 250
     assert [text for text in wanted() if text not in held] == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_text_is_told_in_two_places_of_which_only_the_later_is_heard(language):
+    told = []
+    for name in tongue.FILES:
+        root = Tree.parse(ROOT / "assets" / "tongues" / f"{name}_{language}.ts").getroot()
+        for context in root.iter("context"):
+            if context.findtext("name") not in FORMS:
+                told += [message.findtext("source") for message in context.iter("message")]
+    assert len(told) > 4000
+    assert [text for text, count in Counter(told).items() if count > 1] == []
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
