@@ -756,7 +756,7 @@ Nicht gesichert heißt: nicht darauf bauen. Ein kurzer Ansatz und der nächste t
     </message>
     <message>
         <source>A crew member who has done the first bite</source>
-        <translation type="unfinished">Eine Einsatzkraft, die den ersten Ansatz durchgenommen hat</translation>
+        <translation type="unfinished">Eine Einsatzkraft nach der Stunde über den ersten Ansatz</translation>
     </message>
     <message>
         <source>makes the gap where metal is soft, and says before each bite what it bears on and what stops it</source>

@@ -182,7 +182,7 @@ def _evaluation_page(lesson: Lesson, seat: str, overlay: Overlay | None) -> str:
     body += table(
         ("", "Step, and what is looked for", "S", "U", "Reason (for each U)", "Again"),
         rows,
-        (4, 45, 6, 6, 30, 9),
+        (4, 44, 6, 6, 28, 12),
         size="9.5pt",
         pad=6,
     )
