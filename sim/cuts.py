@@ -114,73 +114,94 @@ class _Rows:
         return sparse.csr_array((self.value, (self.row, self.column)), shape=(rows, columns))
 
 
-def find_cuts(network: Network) -> Cuts:
-    """Return every way in which a node on a free edge may split."""
-    s = network.structure
-    triangles, points = s.triangles, s.points
-    owners: dict[int, list[int]] = {}
-    for t, corners in enumerate(triangles.tolist()):
-        for n in corners:
-            owners.setdefault(n, []).append(t)
-    hinges_of: dict[int, list[tuple[int, int]]] = {}
-    for h, four in enumerate(network.rest.hinges.tolist()):
-        for slot, n in enumerate(four):
-            hinges_of.setdefault(n, []).append((h, slot))
-    sides_of_hinge = _triangles_of_hinges(network)
-    beams = {int(n) for beam in s.beams for n in beam.nodes}
-    across, edges, hinges = _Rows(), _Rows(), _Rows()
-    node: list[int] = []
-    tip: list[int] = []
-    side: list[tuple[int, ...]] = []
-    behind: list[tuple[int, int]] = []
-    lips: list[tuple[int, int]] = []
-    line: list[Floats] = []
-    pick: list[int] = []
-    for n in _free_nodes(network).tolist():
-        fan, rim = _fan(triangles, owners[n], n)
+class _Gathered:
+    """The cuts of a network as they are found, a row each, in the order of their nodes and round each."""
+
+    def __init__(self, network: Network) -> None:
+        self.network = network
+        self.owners: dict[int, list[int]] = {}
+        for t, corners in enumerate(network.structure.triangles.tolist()):
+            for n in corners:
+                self.owners.setdefault(n, []).append(t)
+        self.hinges_of: dict[int, list[tuple[int, int]]] = {}
+        for h, four in enumerate(network.rest.hinges.tolist()):
+            for slot, n in enumerate(four):
+                self.hinges_of.setdefault(n, []).append((h, slot))
+        self.sides_of_hinge = _triangles_of_hinges(network)
+        self.across, self.edges, self.hinges = _Rows(), _Rows(), _Rows()
+        self.node: list[int] = []
+        self.tip: list[int] = []
+        self.side: list[tuple[int, ...]] = []
+        self.behind: list[tuple[int, int]] = []
+        self.lips: list[tuple[int, int]] = []
+        self.line: list[Floats] = []
+        self.pick: list[int] = []
+
+    def split_node(self, n: int, beams: set[int]) -> None:
+        """Add every cut from a node along an edge inside its sheet that leads to no beam."""
+        s = self.network.structure
+        points = s.points
+        fan, rim = _fan(s.triangles, self.owners[n], n)
         ends = len(fan) > 0 and bool(np.allclose(points[rim[0]], points[rim[-1]], rtol=0.0, atol=1.0e-9))
         back = float(np.linalg.norm(points[rim[0]] - points[n])) if ends else 0.0
         past = s.lines.get(n, np.array([back, 0.0, 0.0, 0.0])) if ends else np.zeros(4)
         for cut in range(1, len(fan)):
-            far = rim[cut]
-            if far in beams:
+            if rim[cut] in beams:
                 continue
-            row = len(node)
-            node.append(n)
-            tip.append(far)
-            side.append(tuple(fan[cut:]))
-            behind.append((rim[0], rim[-1]) if ends else (-1, -1))
-            lips.append((rim[0], rim[-1]))
-            line.append(np.concatenate([[back], past]))
-            pick.append(min(fan[cut - 1], fan[cut], key=lambda t: float(network.thickness[t])))
-            new = set(fan[cut:])
-            for t in fan:
-                edges.add(row, 3 * t + triangles[t].tolist().index(n), -0.5 if t in new else 0.5)
-            for h, slot in hinges_of.get(n, []):
-                pair = {t in new for t in sides_of_hinge[h] if t in fan}
-                if len(pair) == 1:  # the hinge along the cut itself goes
-                    hinges.add(row, 4 * h + slot, -0.5 if pair.pop() else 0.5)
-            for far_nodes, sign in ((rim[:cut], -1.0), (rim[cut + 1 :], 1.0)):
-                for other in far_nodes:
-                    across.add(row, other, sign / len(far_nodes))
-    count = len(node)
-    nodes, lines = np.array(node, np.int64), np.array(line, float).reshape(-1, 5)
-    _, group = np.unique(nodes, return_inverse=True)
-    edge = points[np.array(tip, np.int64)] - points[nodes]
-    ahead = np.linalg.norm(edge, axis=1)
-    metals = [s.sections[k].metal for k in s.triangle_section[pick]]
-    thickness = network.thickness[np.array(pick, dtype=np.int64)]
-    tensile = np.array([m.tensile_pa for m in metals])
-    return Cuts(
-        nodes, np.array(tip, np.int64), tuple(side), group.astype(np.int64),
-        np.array(behind, np.int64).reshape(-1, 2), np.array(lips, np.int64).reshape(-1, 2), edge,
-        ahead, lines[:, 0], lines[:, 1], lines[:, 2:],
-        0.5 * (ahead + lines[:, 0]), np.array([m.tear_energy_j_per_m2 for m in metals]) * thickness,
-        tensile * thickness,
-        np.array([[m.young_pa, m.yield_pa, m.hardening_pa, m.tensile_pa] for m in metals]).reshape(-1, 4),
-        across.array(count, len(points)), edges.array(count, 3 * len(triangles)),
-        hinges.array(count, 4 * len(network.rest.hinges)),
-    )  # fmt: skip
+            self._weigh(n, cut, fan, rim)
+            self.node.append(n)
+            self.tip.append(rim[cut])
+            self.side.append(tuple(fan[cut:]))
+            self.behind.append((rim[0], rim[-1]) if ends else (-1, -1))
+            self.lips.append((rim[0], rim[-1]))
+            self.line.append(np.concatenate([[back], past]))
+            thickness = self.network.thickness
+            self.pick.append(min(fan[cut - 1], fan[cut], key=lambda t: float(thickness[t])))
+
+    def _weigh(self, n: int, cut: int, fan: list[int], rim: list[int]) -> None:
+        """Add the next row's weights: of corner and hinge forces, and of the far nodes of both sides."""
+        row, new = len(self.node), set(fan[cut:])
+        triangles = self.network.structure.triangles
+        for t in fan:
+            self.edges.add(row, 3 * t + triangles[t].tolist().index(n), -0.5 if t in new else 0.5)
+        for h, slot in self.hinges_of.get(n, []):
+            pair = {t in new for t in self.sides_of_hinge[h] if t in fan}
+            if len(pair) == 1:  # the hinge along the cut itself goes
+                self.hinges.add(row, 4 * h + slot, -0.5 if pair.pop() else 0.5)
+        for far_nodes, sign in ((rim[:cut], -1.0), (rim[cut + 1 :], 1.0)):
+            for other in far_nodes:
+                self.across.add(row, other, sign / len(far_nodes))
+
+    def cuts(self) -> Cuts:
+        """Return them, with lengths and metals."""
+        s = self.network.structure
+        count = len(self.node)
+        nodes, lines = np.array(self.node, np.int64), np.array(self.line, float).reshape(-1, 5)
+        _, group = np.unique(nodes, return_inverse=True)
+        edge = s.points[np.array(self.tip, np.int64)] - s.points[nodes]
+        ahead = np.linalg.norm(edge, axis=1)
+        metals = [s.sections[k].metal for k in s.triangle_section[self.pick]]
+        thickness = self.network.thickness[np.array(self.pick, dtype=np.int64)]
+        tensile = np.array([m.tensile_pa for m in metals])
+        return Cuts(
+            nodes, np.array(self.tip, np.int64), tuple(self.side), group.astype(np.int64),
+            np.array(self.behind, np.int64).reshape(-1, 2), np.array(self.lips, np.int64).reshape(-1, 2),
+            edge, ahead, lines[:, 0], lines[:, 1], lines[:, 2:],
+            0.5 * (ahead + lines[:, 0]), np.array([m.tear_energy_j_per_m2 for m in metals]) * thickness,
+            tensile * thickness,
+            np.array([[m.young_pa, m.yield_pa, m.hardening_pa, m.tensile_pa] for m in metals]).reshape(-1, 4),
+            self.across.array(count, len(s.points)), self.edges.array(count, 3 * len(s.triangles)),
+            self.hinges.array(count, 4 * len(self.network.rest.hinges)),
+        )  # fmt: skip
+
+
+def find_cuts(network: Network) -> Cuts:
+    """Return every way in which a node on a free edge may split."""
+    beams = {int(n) for beam in network.structure.beams for n in beam.nodes}
+    found = _Gathered(network)
+    for n in _free_nodes(network).tolist():
+        found.split_node(n, beams)
+    return found.cuts()
 
 
 _kept: deque[tuple[RestSheet, Cuts]] = deque(maxlen=4)
