@@ -1341,6 +1341,10 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
         <translation type="unfinished">Hoch getroffen</translation>
     </message>
     <message>
+        <source>How a rip at the foot comes off hangs on where the tip bears and on what else still holds. A little to either side, and on a coarser lattice, it gained no room either; whether the seam parts is not settled.</source>
+        <translation type="unfinished">Wie ein Abreißen am Fuß ausgeht, hängt daran, wo die Spitze anliegt und was sonst noch hält. Etwas zu beiden Seiten und auf gröberem Gitter brachte es ebenfalls keinen Raum; ob die Naht aufgeht, ist nicht gesichert.</translation>
+    </message>
+    <message>
         <source>Bar and pillar lie over the patient's hips. Three plans from one start: what each frees, what room it gives, and when.</source>
         <translation type="unfinished">Träger und Säule liegen über den Hüften des Patienten. Drei Pläne vom selben Anfang: was jeder löst, welchen Raum er gibt, und wann.</translation>
     </message>
@@ -1359,10 +1363,6 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
     <message>
         <source>The trade warns that pushing forward drags a bar that is bent in along the hips. One run neither bears that out nor rules it out: post a watcher.</source>
         <translation type="unfinished">Die Praxis warnt, dass Drücken nach vorn einen eingebogenen Träger über die Hüften zieht. Eine Rechnung bestätigt das nicht und schließt es nicht aus: einen Beobachter stellen.</translation>
-    </message>
-    <message>
-        <source>How a rip at the foot comes off hangs on where the tip bears and on what else still holds. One place was run.</source>
-        <translation type="unfinished">Wie ein Abreißen am Fuß ausgeht, hängt daran, wo die Spitze anliegt und was sonst noch hält. Eine Stelle wurde gerechnet.</translation>
     </message>
     <message>
         <source>The pillar tears a little in the first press of the fold; how far a tear runs is the least settled thing in this model.</source>
