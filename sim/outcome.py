@@ -40,6 +40,18 @@ HAPPENS = {
     "tip off": "the tip comes off the metal",
 }
 """What is said at the moment of an event; of others part and kind are named."""
+HAS_HAPPENED = {
+    "latch free": "the latch has let go",
+    "striker out": "the striker has come out of the latch",
+    "hinge free": "the {part} has let go",
+    "tip off": "the tip has come off the metal",
+}
+"""What is said of an event once it is past, of those that a later moment of the move hangs on."""
+TELLING = (
+    "latch free", "striker out", "hinge free", "tip off", "bar foot free", "skin tearing", "left tearing",
+    "tip shearing through", "weld broken", "seam parting",
+)  # fmt: skip
+"""Kinds of event, the most telling first; others come after them."""
 NOT_HOLDING = "the latch was not holding"
 
 
@@ -245,18 +257,49 @@ def _slid_words(start: Frame, end: Frame, events: Sequence[Event]) -> str:
     return words
 
 
-def live_words(frame: Frame) -> str:
-    """Return one clause for the running push."""
-    slips = any(rung.event == SLIPPING and rung.demand_ratio >= SLIPS_RATIO for rung in frame.ladder)
-    if slips and not frame.events:
-        others = [rung for rung in frame.ladder if rung.event != SLIPPING]
-        return "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
+def live_words(frame: Frame, way: Sequence[Frame] = ()) -> str:
+    """Return what is said of a moment on the way: what happens, else what has happened and what is nearest.
+
+    Parameters
+    ----------
+    way : the moments of this move up to this one, the first first; without them nothing is said of the past
+    """
     if frame.events:
-        last = frame.events[-1]
-        return HAPPENS.get(last.kind, rung_words(last.part, last.kind)).format(part=last.part)
-    if not frame.ladder:
-        return "holding"
-    return _nearest(frame.ladder[0])
+        return "; ".join(_happening(frame.events))
+    slips = any(rung.event == SLIPPING and rung.demand_ratio >= SLIPS_RATIO for rung in frame.ladder)
+    if slips:
+        others = [rung for rung in frame.ladder if rung.event != SLIPPING]
+        now = "the tip is slipping; " + _nearest(others[0]) if others else "the tip is slipping"
+    else:
+        now = _nearest(frame.ladder[0]) if frame.ladder else "holding"
+    so_far = _so_far(frame, way)
+    if so_far and now == "holding":
+        return so_far
+    return f"{so_far}; {now}" if so_far else now
+
+
+def _happening(events: Sequence[Event]) -> list[str]:
+    """Return the clauses of the events of one moment, what lets go first and what only slides last."""
+    order = {kind: place for place, kind in enumerate(TELLING)}
+    told = sorted(events, key=lambda event: order.get(event.kind, len(order)))
+    clauses = (HAPPENS.get(e.kind, rung_words(e.part, e.kind)).format(part=e.part) for e in told)
+    return list(dict.fromkeys(clauses))
+
+
+def _so_far(frame: Frame, way: Sequence[Frame]) -> str:
+    """Return what this move has brought about before a moment, in one clause; "" where it is nothing."""
+    past = [event for item in way for event in item.events]
+    gone = [event for event in past if event.kind in HAS_HAPPENED]
+    if gone:
+        last = min(gone, key=lambda event: TELLING.index(event.kind))
+        return HAS_HAPPENED[last.kind].format(part=last.part)
+    if not way:
+        return ""
+    parted = frame.parted_length_m - way[0].parted_length_m
+    torn = frame.torn_length_m - way[0].torn_length_m
+    if parted >= limit("parted_m"):
+        return f"the outer skin has come away over {parted * 1e3:.0f} mm"
+    return f"the sheet has torn over {torn * 1e3:.0f} mm" if torn >= limit("torn_m") else ""
 
 
 def _nearest(rung: Rung) -> str:

@@ -7,6 +7,7 @@ from ui.scene.colours import FOLD_PAPERS, ColourMode, colour_bar
 from ui.state.folds import FOLDED, bound_words, coloured, fold_note
 from ui.state.locks import SHUT
 from ui.state.session import Session
+from ui.state.wording import in_units
 
 
 def scale_of(session: Session) -> Scale:
@@ -17,7 +18,8 @@ def scale_of(session: Session) -> Scale:
     stops, labels = colour_bar(ColourMode(shown))
     words = dict(labels)
     zero = 0.5 if words.get(0.5) == "0" else None
-    scale = Scale(tuple(stops), words.get(0.0, ""), words.get(1.0, ""), zero)
+    low, high = (in_units(words.get(end, ""), session.view.options.units) for end in (0.0, 1.0))
+    scale = Scale(tuple(stops), low, high, zero)
     if shown != FOLDED:
         return scale
     note = fold_note(session.timeline.frame)

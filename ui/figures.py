@@ -138,7 +138,7 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
     assert result.kept is not None
     said = "" if ended is None else ended.sentence
     words = caption(result.plan, state.words, said, result.kept.plan_sha256)
-    alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours)
+    alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours, way=record.frames[: at + 1])
     image = page(room, figure, result, frame, licence=wanted.licence)
     if "png" in wanted.formats:
         write_whole(out / f"{figure.name}.png", png(image.drawn(), f"{words}\n{alt}"))

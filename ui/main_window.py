@@ -23,14 +23,15 @@ from PySide6.QtWidgets import (
 
 from ui.panels.car_form import CarForm
 from ui.panels.caution import CautionPage
+from ui.panels.legend import Scale
 from ui.panels.look import GRID, Look
-from ui.panels.lower import LowerThird
+from ui.panels.lower import Lower
 from ui.panels.notice import NoticeBar
 from ui.panels.pieces import FittedLabel, button, dress, fill, label, line
 from ui.panels.plan import PlanPanel
 from ui.panels.reading import ReadingPanel
 from ui.panels.ready_menus import lessons_menu, plans_menu
-from ui.panels.room import first_size
+from ui.panels.room import beside_stage, first_size
 from ui.panels.scrub import ScrubBar
 from ui.panels.section import SectionPanel
 from ui.panels.see_row import SeeRow
@@ -95,7 +96,6 @@ class MainWindow(QMainWindow):
         self.see = SeeRow()
         self.look = Look()
         self._stage: QWidget | None = None
-        self._alone = False
         self._build()
         self._menus()
         self._keys()
@@ -164,7 +164,7 @@ class MainWindow(QMainWindow):
     def _middle(self) -> QVBoxLayout:
         self._waiting = label("Setting out the door \u2026", "quiet")
         self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._lower = LowerThird()
+        self._lower = Lower()
         self._holder = QVBoxLayout()
         self._holder.addWidget(self._waiting)
         middle = self._middle_column = QVBoxLayout()
@@ -288,27 +288,22 @@ class MainWindow(QMainWindow):
         # a drawer that stands alone beside the stage may grow with the type
         shown = right or self.right_pages.currentWidget() is not self.reading
         growth, most = (0.45, 0.34) if shown or paired else (0.9, 0.58)
-        self._left.setFixedWidth(round(min(272 * wide * share * (1 + growth * (scale - 1)), most * width)))
-        beside = 1.0 if left or paired else READING_ALONE
-        self._right.setFixedWidth(
-            round(
-                min(
-                    320 * beside * share * (1 + 0.45 * (scale - 1)),
-                    (0.34 if left or paired else 0.42) * width,
-                )
-            )
+        beside, part = (1.0, 0.34) if left or paired else (READING_ALONE, 0.42)
+        room = width - self.layers.least_px()
+        wished = (
+            min(272 * wide * share * (1 + growth * (scale - 1)), most * width) * left,
+            min(320 * beside * share * (1 + 0.45 * (scale - 1)), part * width) * shown,
         )
-        self._left.setVisible(left)
-        self._right.setVisible(shown)
+        for column, px in zip((self._left, self._right), beside_stage(room, *wished), strict=True):
+            column.setFixedWidth(px)
+            column.setVisible(px > 0)
         alone = options.stage_only
         for part in (self.layers, self.readout, self.scrub, self.solver):
             part.setVisible(not alone)
         self.menuBar().setVisible(not alone)
-        self._alone = alone
         if self._stage is not None:
             self._stages.set_alone(alone)
-        self._lower.setVisible(alone and bool(self._lower.text()))
-        self._lower.fit()
+        self._lower.show_alone(alone)
         self.reading.set_room(self.height() / scale)
         self.section.set_room(SECTION_SHARE * self.left_pages.height())
         self.scrub.set_narrow(width < 1200 or (options.projector and width < 1800))
@@ -331,7 +326,12 @@ class MainWindow(QMainWindow):
 
     def show_lower_third(self, words: str) -> None:
         """Show the sentence under the stage when it stands alone."""
-        self._lower.show_words(words, alone=self._alone)
+        self._lower.show_words(words)
+
+    def show_scale(self, scale: Scale) -> None:
+        """Show what the colours mean, above the stage and for the class below it."""
+        self.layers.legend.show_scale(scale)
+        self._lower.show_scale(scale)
 
     def show_able(self, able: dict[str, bool]) -> None:
         """Enable the named actions, or not."""

@@ -191,6 +191,9 @@ class Showing:
             f"{tr('Redo')}: {history.redo_label}" if history.can_redo else tr("Redo")
         )
         window.solver.say(*self._solver_words())
+        if self.side is not None:
+            waits = session.model is None and session.busy_words
+            window.stages.show_veil(f"{session.busy_words} \u2026" if waits else "")
 
     def _solver_words(self) -> tuple[str, ...]:
         """Return what is going on or what was worked out, the longest wording first."""
@@ -202,9 +205,14 @@ class Showing:
             nodes = len(session.model.structure.points) if session.model is not None else 0
             return (f"{nodes} nodes, ready", "ready", "") if nodes else ("",)
         note = record.result.solver
-        nodes, steps = f"{note.node_count} nodes", f"{note.increment_count} steps"
+        nodes, steps = f"{note.node_count} nodes", counted(note.increment_count)
         told = (nodes, steps, note.name, f"{session.seconds:.1f} s")
         return ", ".join(told), f"{nodes}, {steps}, {told[-1]}", f"{nodes}, {steps}", nodes
+
+
+def counted(steps: int) -> str:
+    """Return how many steps the solver took, as one says it."""
+    return "1 step" if steps == 1 else f"{steps} steps"
 
 
 def alike(one: Plan, other: Plan) -> bool:

@@ -91,7 +91,7 @@ class StageSide(TipSteering, MapOnStage):
         for stage in (self._stage, *self.more_stages):
             self.dress_stage(stage)
         self._coloured = coloured(self._session)
-        self._window.layers.legend.show_scale(scale_of(self._session))
+        self._window.show_scale(scale_of(self._session))
 
     def dress_stage(self, stage: Any) -> None:
         """Show layers, colours and theme on a stage."""
@@ -119,7 +119,7 @@ class StageSide(TipSteering, MapOnStage):
             self.show_options()  # opened or kept shut since
         self._stage.show_points(frame.points, frame)
         self.map_follows()
-        self._window.layers.legend.show_scale(scale_of(session))
+        self._window.show_scale(scale_of(session))
         if frame.state is None:  # a kept moment: what has come off is known from the plan
             line = session.timeline
             begun = line.move >= 0 and frame is not line.frames_of(line.move)[0]
@@ -277,7 +277,7 @@ class StageSide(TipSteering, MapOnStage):
             if aim is not None:
                 return aim_words(aim, Units.METRIC, lead)
             return next_words(session.move if session.aiming else self._move_shown()[1])
-        return moment_words(frame)
+        return moment_words(frame, session.timeline.way())
 
     def show_hint(self) -> None:
         """Say what the next click or turn of the wheel does."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sim.move_words import title_of
 from sim.outcome import live_words
 from sim.plan import Crush, Move, Spread, Squeeze
@@ -63,9 +65,9 @@ def seat_words(aim: Aim, frame: Frame | None, units: Units, lead: str = "") -> s
     return f"{lead}Tip one: {aim.seats[0]}{slid_words(frame, far)}. Tip two: {aim.seats[1]}."
 
 
-def moment_words(frame: Frame) -> str:
-    """Return the clause for a moment of a push as a sentence."""
-    words = live_words(frame)
+def moment_words(frame: Frame, way: Sequence[Frame] = ()) -> str:
+    """Return the clauses for a moment of a push as a sentence; ``way`` are the move's moments up to it."""
+    words = live_words(frame, way)
     return words[0].upper() + words[1:].replace(" %", f"{NO_BREAK}%") + "."
 
 

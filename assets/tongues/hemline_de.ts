@@ -33,6 +33,10 @@
         <translation type="unfinished">Vorhersage und Ergebnis nebeneinander (R)</translation>
     </message>
     <message>
+        <source>1 step</source>
+        <translation type="unfinished">1 Schritt</translation>
+    </message>
+    <message>
         <source>Hands</source>
         <translation type="unfinished">Hände</translation>
     </message>

@@ -845,6 +845,30 @@
         <translation type="unfinished">Dann kam sie ab</translation>
     </message>
     <message>
+        <source>the latch has let go</source>
+        <translation type="unfinished">das Schloss hat freigegeben</translation>
+    </message>
+    <message>
+        <source>the {part} has let go</source>
+        <translation type="unfinished">{part:nominative} hat freigegeben</translation>
+    </message>
+    <message>
+        <source>the striker has come out of the latch</source>
+        <translation type="unfinished">der Schließkeil ist aus dem Schloss gekommen</translation>
+    </message>
+    <message>
+        <source>the tip has come off the metal</source>
+        <translation type="unfinished">die Spitze ist vom Metall abgekommen</translation>
+    </message>
+    <message>
+        <source>the outer skin has come away over {length}</source>
+        <translation type="unfinished">die Außenhaut hat sich über {length} gelöst</translation>
+    </message>
+    <message>
+        <source>the sheet has torn over {length}</source>
+        <translation type="unfinished">das Blech ist über {length} gerissen</translation>
+    </message>
+    <message>
         <source>the tip is slipping</source>
         <translation type="unfinished">die Spitze rutscht</translation>
     </message>

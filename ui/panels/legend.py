@@ -5,10 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QLinearGradient, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QColor,
+    QFontMetrics,
+    QLinearGradient,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QSizePolicy
 
 from ui.panels.bars import Painted
+from ui.panels.look import Look
 from ui.state.tongue import tr
 
 
@@ -36,17 +45,52 @@ class Scale:
     note: str = ""
 
 
-class Legend(Painted):
-    """A lying colour bar with a word at either end; empty for plain metal."""
+LEAST_BAR = 0.3
+"""Share of the width that a bar takes between its words, or these stand below it."""
 
-    def __init__(self) -> None:
+
+class Legend(Painted):
+    """A lying colour bar with a word at either end; empty for plain metal.
+
+    Parameters
+    ----------
+    size : of its type, one of the four
+    """
+
+    def __init__(self, size: str = "small") -> None:
         super().__init__()
-        self._scale = Scale()
+        self._scale, self._size, self._below = Scale(), size, False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
-        """Return a bar that gives way to its neighbours; one in steps has its numbers below it."""
-        return QSize(120, round((2.7 if self._scale.steps else 1.6) * self.look.px("small")))
+        """Return a bar that gives way to its neighbours; one in steps, or a narrow one, has words below."""
+        rows = 2.7 if self._scale.steps or self._below else 1.6
+        return QSize(120, round(rows * self.look.px(self._size)))
+
+    @property
+    def tells(self) -> bool:
+        """Whether there is a bar, and not plain metal or a bar kept shut."""
+        return bool(self._scale.stops)
+
+    def set_look(self, look: Look) -> None:
+        """Take on another look, whose words may need another place."""
+        super().set_look(look)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look again whether the words leave the bar its room."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        ends = (tr(self._scale.low), tr(self._scale.high))
+        metrics = QFontMetrics(self.look.font(self._size))
+        left = self.width() - sum(metrics.horizontalAdvance(words) + 8 for words in ends)
+        below = left < LEAST_BAR * self.width()
+        if below is not self._below:
+            self._below = below
+            self.updateGeometry()
+            self.update()
 
     def show_scale(self, scale: Scale) -> None:
         """Show another bar."""
@@ -55,6 +99,7 @@ class Legend(Painted):
         self._scale = scale
         self.setVisible(bool(scale.stops or scale.words))
         self.setAccessibleName(_told(scale))
+        self._fit()
         self.updateGeometry()
         self.update()
 
@@ -63,7 +108,7 @@ class Legend(Painted):
         if not self._scale.stops and not self._scale.words:
             return
         painter = QPainter(self)
-        painter.setFont(self.look.font("small"))
+        painter.setFont(self.look.font(self._size))
         painter.setPen(self.look.colour("ink"))
         if self._scale.words:
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignVCenter, tr(self._scale.words))
@@ -100,19 +145,36 @@ class Legend(Painted):
         metrics = painter.fontMetrics()
         ends = tr(self._scale.low), tr(self._scale.high)
         low, high = (metrics.horizontalAdvance(words) + 8 for words in ends)
-        bar = QRectF(low, self.height() / 2 - 6, max(24.0, self.width() - low - high), 12)
+        thick = round(0.85 * self.look.px(self._size))
+        if self._below:
+            bar = QRectF(0, 4, self.width(), thick)
+        else:
+            bar = QRectF(low, (self.height() - thick) / 2, self.width() - low - high, thick)
         gradient = QLinearGradient(bar.topLeft(), bar.topRight())
         for share, colour in self._scale.stops:
             gradient.setColorAt(min(max(share, 0.0), 1.0), QColor(colour))
         painter.fillRect(bar, gradient)
         painter.setPen(self.look.colour("ink"))
-        middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRectF(0, 0, low, self.height()), middle, ends[0])
-        painter.drawText(QRectF(bar.right() + 8, 0, high, self.height()), middle, ends[1])
+        self._write_ends(painter, bar, ends, (low, high))
         if self._scale.zero is not None:
             x = bar.left() + self._scale.zero * bar.width()
             painter.setPen(QPen(self.look.colour("ink"), 1.5))
             painter.drawLine(QPointF(x, bar.top() - 4), QPointF(x, bar.bottom() + 4))
+
+    def _write_ends(
+        self, painter: QPainter, bar: QRectF, ends: tuple[str, str], wide: tuple[int, int]
+    ) -> None:
+        """Write the words at either end, or below the bar: there each takes half at the most."""
+        middle = Qt.AlignmentFlag.AlignVCenter
+        if not self._below:
+            painter.drawText(QRectF(0, 0, wide[0], self.height()), middle, ends[0])
+            painter.drawText(QRectF(bar.right() + 8, 0, wide[1], self.height()), middle, ends[1])
+            return
+        half, metrics = self.width() // 2 - 4, painter.fontMetrics()
+        row = QRectF(0, bar.bottom() + 5, self.width(), self.height() - bar.bottom() - 5)
+        for words, side in zip(ends, (Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight), strict=True):
+            told = metrics.elidedText(words, Qt.TextElideMode.ElideRight, half)
+            painter.drawText(row, side | middle, told)
 
 
 def fill_step(painter: QPainter, part: QRectF, ground: str, ink: str, share: float) -> None:

@@ -9,7 +9,17 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import FittedButton, IconButton, button, column_area, dress, label, line, set_flag
+from ui.panels.pieces import (
+    FittedButton,
+    Foot,
+    IconButton,
+    button,
+    column_area,
+    dress,
+    label,
+    line,
+    set_flag,
+)
 from ui.state.tongue import own, tr
 
 
@@ -120,7 +130,7 @@ class LessonPanel(QWidget):
         self._look = Look()
         self._cards: list[StepCard] = []
         self._phases: list[QWidget] = []
-        self._title, self._place = label("", "heading", wrap=True), label("", "quiet")
+        self._title, self._place = label("", "heading", wrap=True), label("", "quiet", wrap=True)
         self._stale = label("", "quiet", wrap=True)
         self._local_heading, self._local = label("Our own rules", "heading"), label("", "", wrap=True)
         self._run = button("Run it again", "", "Solve the plan of this step now")
@@ -134,7 +144,7 @@ class LessonPanel(QWidget):
         column.addWidget(line())
         column.addWidget(self._scroll(), 1)
         column.addWidget(line())
-        column.addLayout(self._foot())
+        column.addWidget(self._foot())
 
     def _head(self) -> QVBoxLayout:
         away = IconButton("close", "Put the lesson away", size=14)
@@ -169,7 +179,7 @@ class LessonPanel(QWidget):
         self._area = column_area(tr("Steps of the lesson"), inside)
         return self._area
 
-    def _foot(self) -> QHBoxLayout:
+    def _foot(self) -> Foot:
         self._back, self._on = (
             button("Back", "", "The step before (Page Up)"),
             button("Next step", "primary", "The next step (Page Down)"),
@@ -182,13 +192,9 @@ class LessonPanel(QWidget):
             (self._notes, self.notes_wished),
         ):
             made.clicked.connect(wish)
-        row = QHBoxLayout()
-        row.setContentsMargins(GRID, GRID // 2, GRID, GRID // 2)
-        row.addWidget(self._back)
-        row.addWidget(self._notes)
-        row.addStretch(1)
-        row.addWidget(self._on)
-        return row
+        foot = Foot((self._back, self._notes), (self._on,))
+        foot.layout().setContentsMargins(GRID, GRID // 2, GRID, GRID // 2)
+        return foot
 
     def set_look(self, look: Look) -> None:
         """Keep the look for steps to come."""

@@ -132,6 +132,7 @@ QLabel#heading {{ color: {quiet}; font-weight: 600; }}
 QLabel#body {{ font-size: {body}px; }}
 QLabel#head {{ font-size: {head}px; font-weight: 600; }}
 QLabel#large {{ font-size: {large}px; font-weight: 600; }}
+QLabel#veil {{ background: {ground}; font-size: {head}px; }}
 QPushButton, QToolButton {{ background: transparent; border: {thin}px solid {hairline}; border-radius: 4px;
   padding: 4px 8px; min-height: {dot}px; }}
 QPushButton:hover, QToolButton:hover {{ background: {raised}; border-color: {quiet}; }}
@@ -164,15 +165,15 @@ QWidget#notice, QWidget#prompt[met="true"] {{ background: {warn}; }}
 QWidget#prompt {{ background: {raised}; }}
 QLineEdit, QDoubleSpinBox, QSpinBox, QComboBox {{ background: {raised}; color: {ink};
   border: {thin}px solid {hairline}; border-radius: 4px; padding: 2px 6px; min-height: {dot}px;
-  selection-background-color: {quiet}; }}
+  selection-background-color: {strong}; selection-color: {on_strong}; }}
 QDoubleSpinBox[wrong="true"], QComboBox[wrong="true"] {{ background: {warn};
   border: {thick}px dashed {ink}; }}
 QLabel#trouble {{ background: {warn}; color: {ink}; padding: 4px 6px; border-radius: 4px; }}
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ width: 0; border: none; }}
 QAbstractSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
 QLineEdit:focus, QDoubleSpinBox:focus, QSpinBox:focus, QComboBox:focus {{ border: {thick}px solid {ink}; }}
-QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {fill};
-  selection-color: {ink}; }}
+QComboBox QAbstractItemView {{ background: {raised}; color: {ink}; selection-background-color: {strong};
+  selection-color: {on_strong}; }}
 QComboBox QAbstractItemView::item {{ min-height: {dot}px; }}
 QComboBox QAbstractItemView::item:selected {{ background: {strong}; color: {on_strong}; }}
 QMenuBar {{ background: {paper}; color: {ink}; }}

@@ -2,16 +2,71 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from ui.panels.legend import Legend, Scale
 from ui.panels.look import GRID, Look, lower_px
-from ui.panels.pieces import Label
+from ui.panels.pieces import Label, unbroken
 
 MOST_SHARE = 0.4
 """The words take no more than this share of the window's height: the metal comes first."""
 STEP_PX = 2
+KEY_SHARE = 0.7
+
+
+class ClassKey(Legend):
+    """What the colours mean, as large as a class reads it."""
+
+    def __init__(self) -> None:
+        super().__init__("head")
+        self.hide()
+
+    def sizeHint(self) -> QSize:
+        """Return a bar over the better part of the window."""
+        return QSize(round(KEY_SHARE * self.window().width()), super().sizeHint().height())
+
+
+class Lower(QWidget):
+    """Under a stage that stands alone: what its colours mean, and the words."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("page")
+        self.key, self.words = ClassKey(), LowerThird()
+        self._alone = False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.key, 0, Qt.AlignmentFlag.AlignHCenter)
+        column.addWidget(self.words)
+        self.hide()
+
+    def text(self) -> str:
+        """Return the words."""
+        return self.words.text()
+
+    def show_words(self, words: str) -> None:
+        """Show a sentence, or the words of a lesson's step."""
+        self.words.show_words(words, alone=self._alone)
+        self._show()
+
+    def show_scale(self, scale: Scale) -> None:
+        """Show what the colours mean; nothing for plain metal, or colours that are kept shut."""
+        self.key.show_scale(scale)
+        self._show()
+
+    def show_alone(self, alone: bool) -> None:
+        """Stand there where the stage stands alone and there is anything to tell."""
+        self._alone = alone
+        self._show()
+        self.words.fit()
+
+    def _show(self) -> None:
+        self.key.setVisible(self.key.tells)
+        self.words.setVisible(bool(self.words.text()))
+        self.setVisible(self._alone and (self.key.tells or bool(self.words.text())))
 
 
 class LowerThird(Label):
@@ -34,7 +89,7 @@ class LowerThird(Label):
 
     def show_words(self, words: str, *, alone: bool) -> None:
         """Show words where the stage stands alone."""
-        self.setText(words.replace("\n\n", "\n"))
+        self.setText(unbroken(words.replace("\n\n", "\n")))
         self.setVisible(bool(words) and alone)
         self.fit()
 

@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QScrollArea, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import button, column_area, dress, label, line
+from ui.panels.pieces import Foot, button, column_area, dress, label, line, unbroken
 from ui.state.pair_words import PairWords
 from ui.state.tongue import tr
 
 SIDES = ("Left", "Right")
-
-
-_UNIT = re.compile(r" (mm|kN|in|lbf|kg|MPa|J)\b")
 
 
 class PairPage(QWidget):
@@ -55,13 +51,11 @@ class PairPage(QWidget):
         outer.setSpacing(0)
         outer.addWidget(self._scroll(), 1)
         outer.addWidget(line())
-        foot = QHBoxLayout()
-        foot.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
-        foot.addWidget(self.run)
-        foot.addWidget(self.put_on)
-        foot.addStretch(1)
-        foot.addWidget(self.away)
-        outer.addLayout(foot)
+        for made in (self.run, self.put_on):  # until it is known what can be done
+            made.hide()
+        foot = Foot((self.run, self.put_on), (self.away,))
+        foot.layout().setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        outer.addWidget(foot)
 
     def _scroll(self) -> QScrollArea:
         inside = QWidget()
@@ -102,7 +96,7 @@ class PairPage(QWidget):
         self._heading(found.heading)
         for row in found.rows:
             self._body.addWidget(label(row.words[0].upper() + row.words[1:], "", wrap=True))
-            pair = (_whole(text) for text in (row.first, row.second))
+            pair = (unbroken(text) for text in (row.first, row.second))
             values = label("  \u2192  ".join(pair), "", wrap=True)
             values.setStyleSheet("font-weight: 600;")
             self._body.addWidget(values)
@@ -125,8 +119,3 @@ def _empty(layout: QVBoxLayout) -> None:
         if widget is not None:
             widget.hide()
             widget.deleteLater()
-
-
-def _whole(text: str) -> str:
-    """Return a value whose units stay with their numbers where the line is broken."""
-    return _UNIT.sub("\u00a0\\1", text)

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QFrame,
     QLabel,
     QMenu,
@@ -23,6 +25,14 @@ from ui.state.tongue import tr
 PADDING_PX = 12
 """What a button's frame and padding take at either side."""
 GROUNDS = ("page", "column", "strip", "footer", "scrub", "notice", "prompt")
+
+
+_UNIT = re.compile(r"(?<=\d) (?=(?:mm|cm|m|in|inches|kN|N|lbf|ft|J|kJ|kg|MPa|s)\b|%)")
+
+
+def unbroken(words: str) -> str:
+    """Return words in which a number keeps its unit where a line is broken."""
+    return _UNIT.sub("\u00a0", words)
 
 
 class Spoken:
@@ -141,6 +151,49 @@ class Hairline(QFrame):
             self.setFixedWidth(size)
         else:
             self.setFixedHeight(size)
+
+
+class Foot(QWidget):
+    """The buttons under a column: beside each other, or one below the other where they would be cut.
+
+    Parameters
+    ----------
+    left, right : what stands at either side
+    """
+
+    def __init__(self, left: Sequence[QWidget], right: Sequence[QWidget]) -> None:
+        super().__init__()
+        self._parts = (*left, *right)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        for part in left:
+            self._row.addWidget(part)
+        self._row.addStretch(1)
+        for part in right:
+            self._row.addWidget(part)
+
+    def _wide(self) -> list[int]:
+        shown = [part for part in self._parts if not part.isHidden()]
+        return [max(part.sizeHint().width(), part.minimumWidth()) for part in shown]
+
+    def _sides(self) -> int:
+        sides = self._row.contentsMargins()
+        return sides.left() + sides.right()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return room for the widest button alone."""
+        return QSize(max(self._wide(), default=0) + self._sides(), super().minimumSizeHint().height())
+
+    def event(self, event: QEvent) -> bool:
+        """Look again whether the row holds them, at another width or with other words."""
+        if event.type() in (QEvent.Type.Resize, QEvent.Type.LayoutRequest, QEvent.Type.Show):
+            wide = self._wide()
+            need = sum(wide) + self._row.spacing() * len(wide) + self._sides()
+            ways = QBoxLayout.Direction
+            way = ways.LeftToRight if need <= self.width() else ways.TopToBottom
+            if way is not self._row.direction():
+                self._row.setDirection(way)
+                self.updateGeometry()
+        return super().event(event)
 
 
 def line(*, upright: bool = False) -> QFrame:

@@ -6,7 +6,15 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QHBoxLayout,
+    QLabel,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from sim.units import NO_BREAK, Units, energy_text, force_text, length_text
 from ui.panels.bars import Ladder, Ledger
@@ -68,7 +76,7 @@ class ReadingPanel(QWidget):
         for made in (self._room_plot, self._exit_plot):
             made.place_wished.connect(self.place_wished)
         self._look = Look()
-        self._heads: list[tuple[QLabel, QWidget | None]] = []
+        self._heads: list[tuple[QLabel, QWidget | None, QBoxLayout]] = []
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
@@ -126,12 +134,12 @@ class ReadingPanel(QWidget):
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(GRID // 2)
         inside.addWidget(line())
-        self._heads.append((title, number))
         title.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         head = QHBoxLayout()
         head.addWidget(title, 1)
         if number is not None:
-            head.addWidget(number)
+            head.addWidget(number, 0, Qt.AlignmentFlag.AlignRight)
+        self._heads.append((title, number, head))
         inside.addLayout(head)
         inside.addWidget(content, 1)
         inside.addStretch(0)
@@ -144,13 +152,15 @@ class ReadingPanel(QWidget):
         self._fit_heads()
 
     def _fit_heads(self) -> None:
-        """Wrap a heading that does not fit beside its number: at large type, or where either is long."""
+        """Put a number that does not fit beside its heading below it; wrap a heading too long by itself."""
         room = self.width() - 6 * GRID
-        for title, number in self._heads:
-            need = title.fontMetrics().horizontalAdvance(title.text())
-            if isinstance(number, QLabel) and number.text():
-                need += number.fontMetrics().horizontalAdvance(number.text())
-            title.setWordWrap(self._look.scale >= WRAPPED_FROM or need > room)
+        for title, number, head in self._heads:
+            own = title.fontMetrics().horizontalAdvance(title.text())
+            beside = isinstance(number, QLabel) and bool(number.text())
+            more = number.fontMetrics().horizontalAdvance(number.text()) if beside else 0
+            below = beside and own + more > room
+            head.setDirection(QBoxLayout.Direction.TopToBottom if below else QBoxLayout.Direction.LeftToRight)
+            title.setWordWrap(self._look.scale >= WRAPPED_FROM or own > room)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fit the headings to another width."""

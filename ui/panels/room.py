@@ -24,3 +24,14 @@ def first_size(screen: QSize) -> QSize:
     width = min(screen.width(), max(FIRST_PX[0], round(FIRST_SHARE * screen.width())))
     height = min(screen.height(), max(FIRST_PX[1], round(FIRST_SHARE * screen.height())))
     return QSize(width, height)
+
+
+def beside_stage(room: int, left: float, right: float) -> tuple[int, int]:
+    """Return how wide both columns are [px]: as wished, or less where that cuts the stage's controls.
+
+    Parameters
+    ----------
+    room : what the controls of the stage leave;  left, right : as wished, 0 for a column that is away
+    """
+    share = min(1.0, max(room, 0) / max(left + right, 1.0))
+    return round(share * left), round(share * right)

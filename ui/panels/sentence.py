@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QSizePolicy
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import Label
+from ui.panels.pieces import Label, unbroken
 from ui.state.tongue import tr
 
 LEAD = re.compile(r"^(.{12,}?[.;])\s+(\S.*)$", re.DOTALL)
@@ -49,8 +49,9 @@ class Sentence(Label):
             self._set()
 
     def _set(self) -> None:
-        found = LEAD.match(self._words)
-        lead, rest = found.groups() if found else (self._words, "")
+        words = unbroken(self._words)
+        found = LEAD.match(words)
+        lead, rest = found.groups() if found else (words, "")
         if rest and lead.endswith(";"):  # a clause of its own: it ends like one
             lead, rest = lead[:-1] + ".", rest[0].upper() + rest[1:]
         head, more = (self._look.px(size) for size in self._sizes)

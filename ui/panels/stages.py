@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
+from PySide6.QtGui import QFocusEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from ui.panels.look import GRID
@@ -11,6 +11,8 @@ from ui.panels.pieces import label, line, set_flag
 
 CAPTION_LINES = 2
 FRAME_PX = 2
+VEIL_MS = 600
+"""Metal that is set out sooner than that follows the last picture with nothing between."""
 BY_KEY = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
@@ -37,6 +39,34 @@ class Stages(QWidget):
         self._by_key, self._alone = False, False
         self._columns = [self._column(first, self.captions[0])]
         first.installEventFilter(self)
+        self._veil = label("", "veil", wrap=True)
+        self._veil.setParent(self)
+        self._veil.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._veil.hide()
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(VEIL_MS)
+        self._soon.timeout.connect(self._draw_veil)
+
+    def show_veil(self, words: str) -> None:
+        """Say in the picture's place what it waits for: what it shows is other metal. "" takes that away."""
+        if not words:
+            self._soon.stop()
+            self._veil.hide()
+            return
+        self._veil.setText(words)
+        if self._veil.isHidden() and not self._soon.isActive():
+            self._soon.start()
+
+    def _draw_veil(self) -> None:
+        self._veil.setGeometry(self.rect())
+        self._veil.show()
+        self._veil.raise_()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the veil over all of it."""
+        super().resizeEvent(event)
+        self._veil.setGeometry(self.rect())
 
     def _column(self, view: QWidget, caption: QWidget) -> QWidget:
         holder = QWidget()

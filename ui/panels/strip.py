@@ -19,6 +19,9 @@ NAMES = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch", "tri
 """Short names beside the keys, where there is room for all of them."""
 ICONS = {layer: layer for layer in LAYER_WORDS} | {"latch_hinges": "latch"}
 
+COLOURS_PX = 110
+"""The list of colours is not narrower [px at scale 1]."""
+
 
 class LayerButton(QToolButton):
     """One layer: its drawing, its key, and how it is shown."""
@@ -32,9 +35,11 @@ class LayerButton(QToolButton):
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self.setText(str(key))
 
-    def show_name(self, on: bool) -> None:
-        """Say what the layer is beside its key, or the key alone."""
-        self.setText(f"{self._key} {tr(NAMES[self._layer])}" if on else str(self._key))
+    def show_name(self, much: str) -> None:
+        """Say what the layer is beside its key ("name"), the key ("key"), or leave its drawing alone ("")."""
+        style = Qt.ToolButtonStyle
+        self.setToolButtonStyle(style.ToolButtonTextBesideIcon if much else style.ToolButtonIconOnly)
+        self.setText(f"{self._key} {tr(NAMES[self._layer])}" if much == "name" else str(self._key))
 
     def set_look(self, look: Look) -> None:
         """Draw the icon in the theme's tones."""
@@ -112,18 +117,36 @@ class LayerStrip(QWidget):
         """Use one row where it holds everything, with the layers' names where it holds them, else two."""
         parts = (self.tools, self.colours)
         layers = [made for made in self._buttons.values() if not made.isHidden()]
-        for named in (True, False):
+        for much in ("name", "key"):
             for made in layers:
-                made.show_name(named)
-            needed = sum(part.sizeHint().width() + 2 for part in (*layers, *parts)) + 2 * GRID
+                made.show_name(much)
+            needed = _row_px((*layers, *parts))
             if needed <= self.width():
                 break
         in_two = needed > self.width()
+        if _row_px(layers) > self.width():
+            for made in layers:
+                made.show_name("")
         if in_two != self._in_two:
             self._in_two = in_two
             for part in parts:
                 (self._first if in_two else self._second).removeWidget(part)
                 (self._second if in_two else self._first).addWidget(part)
+
+    def least_px(self) -> int:
+        """Return how narrow it may be: two rows, of each layer its drawing alone."""
+        icons = sum(
+            made.iconSize().width() + 2 * GRID for made in self._buttons.values() if not made.isHidden()
+        )
+        return max(icons + 2 * GRID, _row_px((self.tools,)) + self.colours.minimumWidth())
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for no more room than the narrowest wording needs."""
+        return QSize(self.least_px(), super().minimumSizeHint().height())
+
+    def set_look(self, look: Look) -> None:
+        """Let the list of colours be as narrow as a word of it."""
+        self.colours.setMinimumWidth(round(COLOURS_PX * look.scale))
 
     def show_side(self, on: bool) -> None:
         """Show the layers that only the whole side has, or not."""
@@ -137,6 +160,11 @@ class LayerStrip(QWidget):
             made.show_mode(options.layers[layer])
         self.colours.setCurrentIndex(self.colours.findData(options.colour_mode))
         self.fit()
+
+
+def _row_px(parts: Sequence[QWidget]) -> int:
+    """Return how wide parts are in one row."""
+    return sum(part.sizeHint().width() + 2 for part in parts) + 2 * GRID
 
 
 class Readout(QWidget):

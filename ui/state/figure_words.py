@@ -16,6 +16,8 @@ from ui.state.view_options import COLOUR_WORDS
 from ui.state.wording import in_units
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from sim.record import Frame, MoveResult
 
 CAMERA_WORDS = {
@@ -40,6 +42,10 @@ def _sentence(words: str) -> str:
     return words if words.endswith((".", "!", "?")) else f"{words}."
 
 
+def _begun(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
 def alt_text(
     plan: Plan,
     move_index: int,
@@ -48,6 +54,7 @@ def alt_text(
     camera: str,
     colours: str,
     units: Units = Units.METRIC,
+    way: Sequence[Frame] = (),
 ) -> str:
     """Return a picture in words, in the language spoken.
 
@@ -55,6 +62,7 @@ def alt_text(
     ----------
     plan, move_index : what is shown;  frame : the moment;  result : of the move, where its end is shown
     camera, colours : how it is looked at
+    way : the move's moments up to this one
     """
     move = plan.moves[move_index]
     begin = f"A drawing of {car_words(plan.car)}, {CAMERA_WORDS.get(camera, camera)}."
@@ -63,7 +71,7 @@ def alt_text(
     now = f"The tips are {opening} open and push {force}."
     if frame.opening_m <= 0.0:
         now = "Nothing has been pushed yet."
-    said = result.sentence if result is not None else _sentence(live_words(frame).capitalize())
+    said = result.sentence if result is not None else _sentence(_begun(live_words(frame, way)))
     if frame.opening_m <= 0.0 and result is None:
         said = ""
     room = f"From the metal to the occupant it is {length_text(frame.clearance.distance_m, units)}."

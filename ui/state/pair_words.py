@@ -119,5 +119,6 @@ def _sentence(beside: Beside, side: int, records: tuple[MoveRecord, ...], units:
     record = records[move]
     if frame is record.frames[-1] and record.result is not None:
         return in_units(told(record.result.sentence, record.result.plan_effect), units)
-    words = live_words(frame)
+    at = next(index for index, item in enumerate(record.frames) if item is frame)
+    words = live_words(frame, record.frames[: at + 1])
     return in_units(words[0].upper() + words[1:] + ".", units)

@@ -42,7 +42,7 @@ _BREAKS = tuple(
 """Where a text may be taken apart, the strongest first."""
 _WHOLE = 4
 """From this break on a text is told only if all its pieces can be told."""
-_UNITS = "mm|cm|m|kN|N|N m|N/mm|J|kJ|J/m|kg|s|min|h|%|\u00b0|in|lbf|lb|ft|ft-lb|px|MB|GB|MPa|GPa|Pa"
+_UNITS = "mm|cm|m|kN|N|N m|N/mm|J|kJ|J/m|kg|s|min|h|%|\u00b0|in|inches|lbf|lb|ft|ft-lb|px|MB|GB|MPa|GPa|Pa"
 _QUANTITY = re.compile(rf"[-+\u2212]?\d[\d.,:]*[ \u00a0]?(?:{_UNITS})?(?![A-Za-z])")
 _WORD = re.compile(r"[^\W\d_]{2}")
 _PATH = re.compile(
@@ -97,7 +97,7 @@ def _slot_pattern(name: str) -> str:
     if re.fullmatch(r"n\d*", name):
         return _NUMBER
     if re.fullmatch(r"length\d*", name):
-        return _NUMBER + r"(?:[ \u00a0](?:mm|m|in|ft)\b)?"
+        return _NUMBER + r"(?:[ \u00a0](?:mm|m|in|inches|ft)\b)?"
     return _ANYTHING if name.endswith("text") else _CLAUSE
 
 

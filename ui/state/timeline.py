@@ -97,6 +97,12 @@ class Timeline:
         """Return the frames of one move."""
         return tuple(f for f, m in zip(self._frames, self._moves, strict=True) if m == move)
 
+    def way(self) -> tuple[Frame, ...]:
+        """Return the moments of the move shown, up to the one shown."""
+        shown = self._position + 1
+        pairs = zip(self._frames[:shown], self._moves[:shown], strict=True)
+        return tuple(frame for frame, move in pairs if move == self.move)
+
     def places(self) -> tuple[float, ...]:
         """Return where each moment stands along the bar, 0 .. 1."""
         return places(self._moves, [frame.opening_m for frame in self._frames])

@@ -22,6 +22,7 @@ EFFECT_WORDS = {
 """What a move meant for the plan, as it is told."""
 
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]mm\b")
+_IN_IN = re.compile(r"(?<=\d\u00a0)in(?= in\b)")
 _FORCE = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]kN\b")
 
 
@@ -50,4 +51,5 @@ def in_units(sentence: str, units: Units) -> str:
     if units is Units.METRIC:
         return sentence
     sentence = _LENGTH.sub(lambda found: length_text(float(found[1]) * 1e-3, units), sentence)
+    sentence = _IN_IN.sub("inches", sentence)  # "5.3 inches in all", not "in in"
     return _FORCE.sub(lambda found: force_text(float(found[1]) * 1e3, units), sentence)

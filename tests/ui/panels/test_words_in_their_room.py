@@ -38,7 +38,7 @@ def test_the_words_under_the_stage_are_whole_and_leave_the_metal_half_the_window
         window.show_lower_third(words)
         window.notice.say(hint)
         qtbot.wait(30)
-        lower = window._lower
+        lower = window._lower.words
         sides = lower.contentsMargins()
         need = lower.height_of(lower.fontInfo().pixelSize(), lower.width() - sides.left() - sides.right())
         assert need + sides.top() + sides.bottom() <= lower.height()
