@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import hashlib
+import logging
 import os
 import threading
 import time
@@ -166,7 +167,7 @@ def keep_solved(folder: Path, plan: Plan, model: DoorModel, records: Sequence[Mo
 
 def _can_be_kept(record: MoveRecord) -> bool:
     """Tell whether a record was solved in this sitting: one that was kept before carries no state."""
-    return record.result is not None and record.state is not None
+    return record.result is not None and record.end_state is not None
 
 
 def solved_before(folder: Path, plan: Plan, count: int, model: DoorModel) -> tuple[MoveRecord, ...]:
@@ -228,8 +229,10 @@ class WriterThread:
 
     def _serve(self) -> None:
         for job in self._waiting():
-            with contextlib.suppress(Exception):  # what cannot be kept must never end the lesson
+            try:
                 job()
+            except Exception:
+                logging.getLogger(__name__).warning("Not kept for after a crash", exc_info=True)
 
     def _waiting(self) -> Iterator[Callable[[], object]]:
         while True:
