@@ -31,7 +31,7 @@ def test_the_first_clause_is_large_and_what_follows_smaller(qtbot, scale):
     assert sentence.text() == TOLD
     look = Look(scale=scale)
     assert pieces(sentence) == [
-        ("The skin came away over 1.5 m.", look.px("head"), True),
+        ("The skin came away over 1.5\N{NO-BREAK SPACE}m.", look.px("head"), True),
         ("The latch held. The tips were <on> the lip.", look.px("body"), False),
     ]
     sentence.set_sizes("body", "small")

@@ -169,13 +169,13 @@ def test_sentences_are_written_in_the_units_chosen():
     assert turned == "The latch let go at 0.67 in; 35.0 in of seam had parted at 990 lbf (5 mm2)."
 
 
-@pytest.mark.parametrize(("degrees", "words"), [(0, "straight"), (30, "outward"), (-10, "inward")])
 def test_inches_are_written_out_before_the_word_in():
     said = "the seam parted, 135 mm in all; the crease of 295 mm in, came 38 mm back out"
     turned = in_units(said, Units.IMPERIAL).replace("\u00a0", " ")
     assert turned == "the seam parted, 5.3 inches in all; the crease of 11.6 inches in, came 1.5 in back out"
 
 
+@pytest.mark.parametrize(("degrees", "words"), [(0, "straight"), (30, "outward"), (-10, "inward")])
 def test_a_tilt_is_said_with_its_side(degrees, words):
     assert words in tilt_words(math.radians(degrees))
 
