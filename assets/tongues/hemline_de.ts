@@ -413,10 +413,6 @@
         <translation type="unfinished">Die Tür</translation>
     </message>
     <message>
-        <source>The metal did first</source>
-        <translation type="unfinished">Das Metall tat zuerst</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation type="unfinished">Notiz</translation>
     </message>
