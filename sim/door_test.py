@@ -96,7 +96,7 @@ def resistance(
 
 
 def curve(frames: Sequence[Frame]) -> tuple[Floats, Floats]:
-    """Return travel and force of a crush's frames, with the force just before whatever let go."""
+    """Return travel [m] and force [N] of a crush's frames, with the force just before whatever let go."""
     travel, force = [], []
     for frame in frames:
         before = [event.force_n for event in frame.events if event.kind.endswith(" free")]

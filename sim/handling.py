@@ -76,7 +76,7 @@ def grasp(structure: Structure, points: Floats, nodes: Ints, word: str = "") -> 
 
 
 def turned(place: Floats, axis: Floats, angle_rad: float) -> Floats:
-    """Return a place turned about a line by an angle, right-handed from its first point to its second."""
+    """Return a place (3,) turned about a line (2, 3), right-handed from its first point to its second [m]."""
     along = axis[1] - axis[0]
     along = along / np.linalg.norm(along)
     arm = place - axis[0]

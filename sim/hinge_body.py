@@ -129,7 +129,7 @@ def carrier_rows(structure: Structure, tie: Tie) -> Bools:
 
 
 def set_back(spots: Floats, knuckle: Knuckle) -> Floats:
-    """Return points of what a hinge hangs on, with its face behind the outer edge set back."""
+    """Return points (k, 3) of what a hinge hangs on, with its face behind the outer edge set back [m]."""
     apart = spots - knuckle.middle
     depth = KNUCKLE_DEPTH_M - apart @ knuckle.outboard
     face = (depth > WING_EDGE_M) & (np.abs(apart @ knuckle.into) < FACE_M)

@@ -172,7 +172,7 @@ def _triangle_sections(mesh: PillarMesh, build: PillarBuild) -> Ints:
 
 
 def spot_law(build: PillarBuild) -> Floats:
-    """Return the law row of one spot of a pillar's foot or head."""
+    """Return the law row (8,) of one spot of a pillar's foot or head, as of `sim.bond.bond_law`."""
     metals = (build.closing, build.soft if build.soft_m > 0.0 else build.pressed)
     tensile = min(materials.TENSILE_OVER_YIELD * metal.yield_pa for metal in metals)
     peel, shear = spot_strength(build.thin_m, tensile)

@@ -84,7 +84,7 @@ def seat_of(
 
 
 def between(face: Floats, shut: Floats, panel: Floats, axes: Axes) -> Floats:
-    """Return the way a face presses on the inner bend: its own normal, as far as both sheets leave it."""
+    """Return the way (3,) a face presses on the inner bend: its normal, as far as both sheets leave it."""
     turn, low, high = (math.atan2(v @ axes.outboard, v @ axes.into) for v in (face, shut, panel))
     if turn < low:
         return shut
