@@ -14,6 +14,9 @@ from sim.whole_side import check_side
 RANGES: dict[str, Range] = {
     "skin_thickness_m": (0.0003, 0.003, "door skins are about 0.0006 to 0.0012 m"),
     "inner_thickness_m": (0.0003, 0.003, "inner panels are about 0.0006 to 0.0015 m"),
+    # the latch's foot, 70 mm of shut face round its middle, must find room between lip and bend
+    "hem_width_m": (0.004, 0.03, "hems are about 0.008 to 0.012 m wide"),
+    "shut_face_depth_m": (0.065, 0.25, "0.08 to 0.11 m is usual from lip to inner bend"),
     "seam_energy_j_per_m": (5.0, 500.0, "12 to 250 J/m covers weak to very tough beads"),
     "seam_strength_n_per_m": (500.0, 50.0e3, "4000 to 12000 N/m is usual"),
     "seam_variation_ratio": (0.0, 0.8, "0 is an even seam, 0.2 to 0.4 a careless one"),
@@ -65,6 +68,7 @@ def check_car(car: Car) -> None:
     check_ranges(RANGES, car, "car")
     if not 0 <= car.seam_seed < SEED_LIMIT:
         raise PlanError("car.seam_seed", f"is {car.seam_seed}; use a whole number from 0 to {SEED_LIMIT - 1}")
+    _check_rows(car)
     _check_energies(car)
     _check_gaps(car)
     _check_words(car)
@@ -83,6 +87,17 @@ def _check_rail(car: Car) -> None:
             "car.rail_held",
             f"is {car.rail_held!r}, but a rail that stands still has no joint to lose; "
             "give car.rail_wall_m a wall, or use 'both'",
+        )
+
+
+def _check_rows(car: Car) -> None:
+    """Refuse triangles so large that the shut face cannot hold two rows of them."""
+    if car.lattice_spacing_m > car.shut_face_depth_m:
+        raise PlanError(
+            "car.lattice_spacing_m",
+            f"is {car.lattice_spacing_m:.6g} m, more than the shut face is deep "
+            f"({car.shut_face_depth_m:.6g} m); use {car.shut_face_depth_m:.6g} m or less, "
+            "or a deeper shut face",
         )
 
 

@@ -369,6 +369,14 @@
         <translation type="unfinished">Innenblech</translation>
     </message>
     <message>
+        <source>Width of the hem</source>
+        <translation type="unfinished">Breite des Falzes</translation>
+    </message>
+    <message>
+        <source>Depth of the shut face</source>
+        <translation type="unfinished">Tiefe der Stirnfläche</translation>
+    </message>
+    <message>
         <source>Latch</source>
         <translation type="unfinished">Schloss</translation>
     </message>

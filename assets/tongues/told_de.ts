@@ -4061,6 +4061,18 @@
         <translation type="unfinished">Innenbleche haben etwa 0.0006 bis 0.0015 m</translation>
     </message>
     <message>
+        <source>hems are about 0.008 to 0.012 m wide</source>
+        <translation type="unfinished">Falze sind etwa 0.008 bis 0.012 m breit</translation>
+    </message>
+    <message>
+        <source>0.08 to 0.11 m is usual from lip to inner bend</source>
+        <translation type="unfinished">0.08 bis 0.11 m sind von der Falzkante bis zur inneren Biegung üblich</translation>
+    </message>
+    <message>
+        <source>is {length}, more than the shut face is deep ({length2}); use {length3} or less, or a deeper shut face</source>
+        <translation type="unfinished">beträgt {length}, mehr als die Stirnfläche tief ist ({length2}); {length3} oder weniger verwenden, oder eine tiefere Stirnfläche</translation>
+    </message>
+    <message>
         <source>12 to 250 J/m covers weak to very tough beads</source>
         <translation type="unfinished">12 bis 250 J/m umfasst schwache bis sehr zähe Raupen</translation>
     </message>

@@ -77,7 +77,7 @@ def refuse(tmp_path, capsys):
         (HEAD + CAR + MOVE + "depth_m = -0.02\n", "moves[0].door.depth_m", "use 0 or more"),
         (HEAD + CAR + MOVE.replace("0.36", "3.0"), "moves[0].door.along_m", "stay within it"),
         (HEAD + "[car]\nskin_thickness_m = 0.0\n" + MOVE, "car.skin_thickness_m", "use 0.0003"),
-        (HEAD + "[car]\nshut_face_depth_m = 0.9\n" + MOVE, "car.shut_face_depth_m", "choose a value"),
+        (HEAD + "[car]\nshut_face_depth_m = 0.9\n" + MOVE, "car.shut_face_depth_m", "use 0.065"),
         (HEAD + "[car]\nlattice_spacing_m = 0.5\n" + MOVE, "car.lattice_spacing_m", "use 0.02 to"),
         (HEAD + "[car]\nlattice_spacing_m = 0.001\n" + MOVE, "car.lattice_spacing_m", "use 0.02 to"),
         (HEAD + CAR, "moves", "add a [[moves]] table"),

@@ -27,7 +27,7 @@ from ui.panels.pieces import button, column_area, label
 from ui.panels.side_fields import SideFields
 from ui.panels.tool_fields import ToolFields
 from ui.state import side_fields
-from ui.state.car_fields import change_words, changed, one_line
+from ui.state.car_fields import change_words, changed
 from ui.state.curve_form import POINT_COUNT, CurveError, as_text, from_text
 from ui.state.tongue import tr
 from ui.state.tool_list import TOOL_WORDS
@@ -165,8 +165,9 @@ class CarForm(QWidget):
     def _wish_car(self, name: str, value: object) -> None:
         try:
             car = changed(self._car, name, value)
+            side_fields.check_fit(car, name, self._units)
         except PlanError as problem:
-            self.trouble.emit(one_line(problem))
+            self.trouble.emit(side_fields.trouble_words(problem, self._units))
             self.fields.show_car(self._car, self._units)
             return
         self.trouble.emit("")

@@ -103,6 +103,8 @@ FIELDS: tuple[Choice | Number, ...] = (
     Choice("metal", "Metal", (("steel", "steel"), ("alloy", "aluminium alloy"))),
     Number("skin_thickness_m", "Skin", LENGTH, 2, 0.05),
     Number("inner_thickness_m", "Inner panel", LENGTH, 2, 0.05),
+    Number("hem_width_m", "Width of the hem", LENGTH, 1, 1.0),
+    Number("shut_face_depth_m", "Depth of the shut face", LENGTH, 0, 5.0),
     Choice(
         "latch",
         "Latch",

@@ -171,7 +171,7 @@ HANGS_ON: dict[str, tuple[str, ...]] = {
 _ASKED_OF = {below: above for above, fields in HANGS_ON.items() for below in fields}
 LAID_OUT_BY = frozenset({
     "extent", "shape", "lattice_spacing_m", "spot_pitch_m", "pillar_bow_m", "foot_flare_m", "foot_lap_m",
-    "foot_rows", "rocker_wall_m", "rocker_bulkheads", "rail_wall_m",
+    "foot_rows", "rocker_wall_m", "rocker_bulkheads", "rail_wall_m", "hem_width_m", "shut_face_depth_m",
 })  # fmt: skip
 """Fields that lay out the metal: whether it fits is tried before the car is taken."""
 
@@ -224,8 +224,7 @@ def changed(car: Car, name: str, value: object, units: Units) -> Car:
     if other.rail_wall_m == 0.0 and other.rail_held != "both":
         other = msgspec.structs.replace(other, rail_held="both")
     check_car(other)
-    if name in LAID_OUT_BY:
-        _check_fit(other, units)
+    check_fit(other, name, units)
     return other
 
 
@@ -244,9 +243,15 @@ def _check_number(field: SideNumber, value: float, units: Units) -> None:
         raise PlanError(field.name, words)
 
 
-def _check_fit(car: Car, units: Units) -> None:
-    """Try whether a whole side can be laid out with these dimensions, about half a second."""
-    if car.extent == "door":
+def check_fit(car: Car, name: str, units: Units) -> None:
+    """Try whether a whole side can be laid out with one field changed, about half a second.
+
+    Raises
+    ------
+    PlanError
+        In a sentence in the reader's units, where it cannot.
+    """
+    if car.extent == "door" or name not in LAID_OUT_BY:
         return
     # Imported here: the mechanics take their time to load, and the window shows before.
     from sim.side import side_meshes

@@ -35,6 +35,7 @@ def twin_of(plan: Plan, name: str, value: object, units: Units = Units.METRIC) -
         car, words = side_fields.changed(plan.car, name, value, units), side_fields.BY_NAME[name].words
     else:
         car = changed(plan.car, name, value)
+        side_fields.check_fit(car, name, units)
         words = next((field.words for field in FIELDS if field.name == name), name)
     twin = plan.with_car(car)
     if twin.car == plan.car:

@@ -5,6 +5,7 @@ import pytest
 
 from sim.builds import BUILDS, ILLUSTRATIVE
 from sim.carcheck import RANGES, check_car
+from sim.door_model import build_model
 from sim.plan import BeadGap, Car
 from sim.problems import PlanError
 from sim.units import Units
@@ -21,6 +22,7 @@ from ui.state.car_fields import (
     span,
     value_of,
 )
+from ui.state.side_fields import trouble_words
 
 NUMBERS = [field for field in FIELDS if isinstance(field, Number)]
 CHOICES = [field for field in FIELDS if isinstance(field, Choice)]
@@ -55,6 +57,28 @@ def test_a_number_s_range_is_the_plan_file_s():
             assert span(field.name) == RANGES[field.name][:2]
             with pytest.raises(PlanError):
                 changed(Car(), field.name, RANGES[field.name][1] * 1.01)
+
+
+def test_hem_and_shut_face_are_asked_for_and_triangles_larger_than_the_face_are_refused():
+    car = changed(Car(), "hem_width_m", 0.014)
+    car = changed(car, "shut_face_depth_m", 0.08)
+    shape = build_model(car).mesh.shape
+    assert (shape.hem_width_m, shape.shut_face_depth_m) == (0.014, 0.08)
+    coarse = msgspec.structs.replace(Car(), lattice_spacing_m=0.09)
+    with pytest.raises(PlanError) as caught:
+        changed(coarse, "shut_face_depth_m", 0.08)
+    said = trouble_words(caught.value, Units.METRIC)
+    words = "Triangles of the metal is 90 mm, more than the shut face is deep (80 mm); use 80 mm or less"
+    assert said.replace("\u00a0", " ").startswith(words)
+
+
+@pytest.mark.parametrize("spacing_m", [0.045, 0.065])
+def test_a_door_with_the_narrowest_shut_face_and_the_widest_hem_is_set_out(spacing_m):
+    (least, _), (_, most) = span("shut_face_depth_m"), span("hem_width_m")
+    car = Car(hem_width_m=most, shut_face_depth_m=least, lattice_spacing_m=spacing_m)
+    check_car(car)
+    mesh = build_model(car).mesh
+    assert mesh.surface.points[mesh.wall[-1], 1] == pytest.approx(-least, abs=1e-9)
 
 
 def test_a_build_keeps_the_lattice_and_the_side():

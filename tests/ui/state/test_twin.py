@@ -26,6 +26,8 @@ PLAN = Plan(title="lip", moves=(Spread(door=EdgePoint(), opening_m=0.01),))
     [
         ("seam", "welded", ["car.seam"]),
         ("skin_thickness_m", 0.0009, ["car.skin_thickness_m"]),
+        ("hem_width_m", 0.014, ["car.hem_width_m"]),
+        ("shut_face_depth_m", 0.08, ["car.shut_face_depth_m"]),
         ("bar", False, ["car.bar"]),
         ("latch", "open", ["car.latch"]),
         ("latch", "jammed", ["car.latch", "car.latch_wedge_n"]),  # a jam needs what jams it
