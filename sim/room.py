@@ -5,22 +5,53 @@ shoulders, between the front pillar's rear edge and the rear pillar's front edge
 that length where any of it lies in the band, from the middle of the occupant to ``OUT_M`` outboard of the
 sill. The exit width is the longest stretch with nothing in it. Shut doors block all of it; a pillar folded
 down below the hips, or a door swung wide, blocks only what still stands in the opening.
+
+**In the way.** Read the same band height by height: each has a longest stretch of its own with nothing in it,
+and the height where that is shortest is where the opening is narrowest. A width can be nothing although every
+height has some: the free stretches then do not lie over one another.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
 from meshes.occupant import part_clearance
-from sim.side import SideModel
+from sim.side import PILLAR, REAR, SideModel
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 OUT_M = 0.2  # how far outboard of the sill metal still stands in the way: half a person's depth, assumed
+
+STEP_M = 0.025  # about so high is a height at which the opening is read by itself, assumed
+LEAST_SHARE = 0.02  # of the opening's length: metal that blocks less is not named
+
+
+@dataclass(frozen=True)
+class InTheWay:
+    """What stands in the way out.
+
+    metal : what blocks the opening, the widest first: "front door", "rear door", "pillar", "roof rail", "rocker"
+    shares : how much of the opening's length each blocks, 0 .. 1
+    heights_m : heights of the band, above the sill, the lowest first [m]
+    free_m : the longest free stretch along the car at each of them [m]
+    """
+
+    metal: tuple[str, ...]
+    shares: tuple[float, ...]
+    heights_m: tuple[float, ...]
+    free_m: tuple[float, ...]
+
+    @property
+    def narrowest(self) -> tuple[float, float]:
+        """Height at which the opening is narrowest, and how long its free stretch is there [m]."""
+        free = min(self.free_m)
+        return self.heights_m[self.free_m.index(free)], free
 
 
 @dataclass(frozen=True)
@@ -103,3 +134,49 @@ def exit_width_m(model: SideModel, points: Floats, triangles: Ints) -> float:
 def clearance_by_part(model: SideModel, points: Floats, triangles: Ints) -> dict[str, float]:
     """Return the least distance from metal to head, trunk, hip, thigh and lower leg [m], negative inside."""
     return part_clearance(points, triangles, model.occupant)
+
+
+def in_the_way(model: SideModel, points: Floats, triangles: Ints) -> InTheWay:
+    """Return which metal stands in the way out, and where the opening is narrowest."""
+    band, sign, metal = exit_band(model), model.outboard_sign, _metal(model)
+    count = max(1, round((band.up[1] - band.up[0]) / STEP_M))
+    edges = np.linspace(*band.up, count + 1)
+    height = points[triangles][:, :, 2]
+    lowest, highest = height.min(axis=1), height.max(axis=1)
+    free = []
+    for low, high in pairwise(edges.tolist()):
+        reach = (highest >= low) & (lowest <= high)
+        at = replace(band, up=(low, high))
+        free.append(widest_gap(blocked(points, triangles[reach], at, sign), band.along))
+    found = _shares(points, triangles, metal, band, sign)
+    middle = 0.5 * (edges[1:] + edges[:-1])
+    return InTheWay(tuple(found), tuple(found.values()), tuple(middle.tolist()), tuple(free))
+
+
+def _shares(
+    points: Floats, triangles: Ints, metal: NDArray[np.str_], band: Band, outboard_sign: float
+) -> dict[str, float]:
+    """Return how much of a band's length each metal blocks, 0 .. 1, the most first."""
+    low, high = band.along
+    found = {}
+    for name in np.unique(metal):
+        spans = np.clip(blocked(points, triangles[metal == name], band, outboard_sign), low, high)
+        share = float((spans[:, 1] - spans[:, 0]).sum()) / (high - low)
+        if share >= LEAST_SHARE:
+            found[str(name)] = share
+    return dict(sorted(found.items(), key=lambda one: -one[1]))
+
+
+METALS = {REAR: "rear door", PILLAR: "pillar", "rail ": "roof rail", "rocker ": "rocker"}
+"""Words by the beginning of a part's name; every other part is the front door's."""
+
+
+@lru_cache(maxsize=2)
+def _metal(model: SideModel) -> NDArray[np.str_]:
+    """Return the word of each triangle's metal, shape (triangles,)."""
+    surface = model.surface
+    words = [
+        next((word for begin, word in METALS.items() if name.startswith(begin)), "front door")
+        for name in surface.part_names
+    ]
+    return np.array(words)[surface.triangle_part]

@@ -350,6 +350,7 @@ class BesideSide:
                 caption(
                     words.names[side], beside.frame(side), units,
                     held=bool(records[side]) and beside.ended(side) and not beside.at_end, shut=shut,
+                    rests=beside.tool_rests(side),
                 )
                 for side in (0, 1)
             )

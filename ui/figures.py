@@ -137,7 +137,7 @@ def _draw(figure: Figure, wanted: FigureList, result: PlanResult, room: Any, out
     ended = record.result if at == len(record.frames) - 1 else None
     assert result.kept is not None
     said = "" if ended is None else ended.sentence
-    words = caption(result.plan, state.words, said, result.kept.plan_sha256)
+    words = caption(result.plan, state.words, said, result.kept.plan_sha256, wanted.licence)
     alt = alt_text(result.plan, index, frame, ended, view.camera, view.colours, way=record.frames[: at + 1])
     image = page(room, figure, result, frame, licence=wanted.licence)
     if "png" in wanted.formats:

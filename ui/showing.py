@@ -124,6 +124,8 @@ class Showing:
             else force_text(frame.force_n, units)
         )
         now = f"{length_text(frame.opening_m, units)}  {force}" if frame else ""
+        if session.tool_rests:  # where the tips were let go is not where blades or hands are
+            now = tr(words_of(session.plan.moves[session.timeline.move]).verbs[2])
         moments = Moments(len(line), line.position, line.starts(), marks, line.places())
         window.scrub.show_moments(moments, now)
         if self.side is not None:
@@ -142,7 +144,9 @@ class Showing:
         line, units = session.timeline, session.view.options.units
         live = self.side.live_words() if self.side is not None else ""
         reading = veiled(
-            read(line, session.result_here, live, session.compared_with, units, session.plan.car),
+            read(
+                line, session.result_here, live, session.compared_with, units, session.plan.car, session.model
+            ),  # fmt: skip
             answers=session.hides(ANSWERS),
             ladder=session.hides(LADDER),
             arrow=session.hides(ARROW),

@@ -29,7 +29,7 @@ from ui.scene.view import StageView
 from ui.stage_words import hint_words, moment_words, named, next_words, seat_words, sentence, split_words
 from ui.state import steering
 from ui.state.aims import AIMED, aim_words, arrow_words, pointed_words
-from ui.state.describing import described
+from ui.state.describing import written_inside
 from ui.state.folds import coloured
 from ui.state.locks import ARROW, LADDER
 from ui.state.pointing import Under, panel_of, under
@@ -383,8 +383,8 @@ class StageSide(TipSteering, MapOnStage):
     def save_picture(self, size: tuple[int, int], caption: str, path: Path) -> None:
         """Write the stage as a PNG picture, the moment in words inside; OSError where it cannot be."""
         image = screenshot(self._stage, size, labelled(self._session.plan.car, caption))
-        image.setText("Title", caption)  # keys of the PNG standard
-        image.setText("Description", tr(described(self._session)))
+        for key, words in written_inside(self._session, caption).items():
+            image.setText(key, words)
         save_png(image, path)
 
     def _last_said(self) -> str:

@@ -1665,6 +1665,42 @@
         <translation type="unfinished">noch keine (auf dem ganzen Weg hinaus steht Metall)</translation>
     </message>
     <message>
+        <source>In the way, by share of the opening: {what}</source>
+        <translation type="unfinished">Im Weg, nach Anteil der Öffnung: {what}</translation>
+    </message>
+    <message>
+        <source>front door {n} %</source>
+        <translation type="unfinished">vordere Tür {n} %</translation>
+    </message>
+    <message>
+        <source>rear door {n} %</source>
+        <translation type="unfinished">hintere Tür {n} %</translation>
+    </message>
+    <message>
+        <source>pillar {n} %</source>
+        <translation type="unfinished">Säule {n} %</translation>
+    </message>
+    <message>
+        <source>roof rail {n} %</source>
+        <translation type="unfinished">Dachholm {n} %</translation>
+    </message>
+    <message>
+        <source>rocker {n} %</source>
+        <translation type="unfinished">Schweller {n} %</translation>
+    </message>
+    <message>
+        <source>Shut at every height from hip to shoulder</source>
+        <translation type="unfinished">Auf jeder Höhe von der Hüfte bis zur Schulter zu</translation>
+    </message>
+    <message>
+        <source>Shut from {length} to {length2} above the sill</source>
+        <translation type="unfinished">Zu von {length} bis {length2} über dem Schweller</translation>
+    </message>
+    <message>
+        <source>Narrowest {length} above the sill, {length2} free</source>
+        <translation type="unfinished">Am engsten {length} über dem Schweller, {length2} frei</translation>
+    </message>
+    <message>
         <source>Width to bring the patient out by</source>
         <translation type="unfinished">Breite, um den Patienten herauszubringen</translation>
     </message>
@@ -5259,6 +5295,18 @@
     <message>
         <source>Plan {hash}, model version {n}</source>
         <translation type="unfinished">Plan {hash}, Modellversion {n}</translation>
+    </message>
+    <message>
+        <source>Source: {author}</source>
+        <translation type="unfinished">Quelle: {author}</translation>
+    </message>
+    <message>
+        <source>Licence: {name}</source>
+        <translation type="unfinished">Lizenz: {name}</translation>
+    </message>
+    <message>
+        <source>Hemline, model version {n}</source>
+        <translation type="unfinished">Hemline, Modellversion {n}</translation>
     </message>
     <message>
         <source>The colours show: {what}</source>

@@ -2,13 +2,15 @@
 
 Sources
 -------
-None: what was asked for is what lies in the folder.
+[png-2025]: keywords of the words inside a picture (Title, Author, Description, Copyright, Software, Comment).
+Else none: what was asked for is what lies in the folder.
 """
 
 from __future__ import annotations
 
 import shutil
 import tomllib
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -19,9 +21,14 @@ if shutil.which("xdotool") is None:
 
 from PIL import Image
 
+from sim.planfile import load_plan, plan_sha256
+from sim.results import MODEL_VERSION
 from tests.ui.walking import at_the_window
 from ui.app import App, prepare_application
 from ui.panels.figures import FiguresSheet
+
+PLAN = load_plan(Path(__file__).resolve().parents[2] / "assets" / "plans" / "first-bite-lip.toml")
+"""What the moment is of: the lesson's own plan, with its author and licence."""
 
 pytestmark = [pytest.mark.gl, pytest.mark.slow, pytest.mark.timeout(300)]
 
@@ -84,6 +91,11 @@ def saves_one_picture(hand, path):
         assert picture.size == (1280, 720)
         assert picture.text["Title"] == "Seam off round the latch"
         assert "not a real car" in picture.text["Description"]
+        assert "seam parted" in picture.text["Description"] or "came away" in picture.text["Description"]
+        assert picture.text["Author"] == PLAN.author
+        assert picture.text["Copyright"] == PLAN.licence
+        assert picture.text["Software"] == f"Hemline, model version {MODEL_VERSION}"
+        assert picture.text["Comment"] == f"Plan {plan_sha256(PLAN)[:12]}, model version {MODEL_VERSION}."
         shades = np.asarray(picture.convert("L"))
         assert np.median(shades) < 90  # a dark ground
         assert len(np.unique(shades)) > 40
@@ -121,8 +133,12 @@ def test_pictures_that_match_are_saved_with_caption_and_source(hand, tmp_path):
     light, dark = sorted(folder.glob("*.png"), key=lambda path: "dark" in path.name)
     for path in (light, dark):
         caption = path.with_suffix(".caption.txt").read_text(encoding="utf-8")
-        assert "not a real car" in caption
+        for words in ("not a real car", f"Source: {PLAN.author}.", f"Licence: {PLAN.licence}."):
+            assert words in caption
+        assert f"Plan {plan_sha256(PLAN)[:12]}, model version {MODEL_VERSION}." in caption
         assert "Spread at the latch edge" in path.with_suffix(".alt.txt").read_text(encoding="utf-8")
+        with Image.open(path) as picture:
+            assert picture.text["Description"].startswith(caption.strip())
     with Image.open(light) as one, Image.open(dark) as other:
         assert one.size == other.size == (960, 600)
         assert np.median(np.asarray(one.convert("L"))) > 150 > np.median(np.asarray(other.convert("L")))

@@ -54,6 +54,8 @@ class CurveSheet(QDialog):
             inside.addWidget(plot, 1)
             column.addWidget(part, share)
             self._parts.append((part, head, now))
+        self._way = label("", "quiet", wrap=True)
+        self.exit.parentWidget().layout().insertWidget(1, self._way)
         column.addWidget(self._none)
         self.force.wished.connect(self.moment_wished)
         for made in (self.room, self.exit):
@@ -86,6 +88,8 @@ class CurveSheet(QDialog):
             if room.exit_m:
                 self.exit.show_exit(room, units)
             self._say(2, f"Exit width, {unit}", room.exit_words(units))
+            self._way.setText(room.way_words(units))
+            self._way.setVisible(room.in_the_way is not None)
 
     def _say(self, which: int, head: str, now: str) -> None:
         _, title, number = self._parts[which]

@@ -96,6 +96,8 @@ class ReadingPanel(QWidget):
         column.addWidget(self._edges)
         self._pushed = self._chapter(column, self._force, self._plots, self._now)
         self._pushed.layout().insertWidget(1, self.curves)  # below the hairline
+        self._way = label("", "quiet", wrap=True)
+        self._pushed.layout().insertWidget(3, self._way)  # below its heading
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
         self.ask = button("Ask before the push", "", ASK_TIP)
@@ -231,6 +233,9 @@ class ReadingPanel(QWidget):
             if room.exit_m:
                 self._exit_plot.show_exit(room, units)
         self._plots.setCurrentIndex(curve)
+        way = room.way_words(units) if room is not None and curve not in (FORCE, ROOM) else ""
+        self._way.setText(way)
+        self._way.setVisible(bool(way))
         unit = length_text(0.0, units).rpartition(NO_BREAK)[2]
         if curve == FORCE:
             opening, push = length_text(reading.opening_m, units), force_text(reading.force_n, units)

@@ -17,6 +17,7 @@ import msgspec
 from sim.move_words import opened, opening_of
 from sim.plan import Car, Plan
 from sim.twins import felt
+from ui.state.reading import at_rest
 from ui.state.scrubbing import places
 from ui.state.signal import Signal
 from ui.state.timeline import Mark
@@ -174,6 +175,14 @@ class Beside:
     def move(self, side: int) -> int:
         """Return the index of the move one side shows; -1 at the start."""
         return -1 if self.rows is None else self.rows[side].ticks[self.place(side)][0]
+
+    def tool_rests(self, side: int) -> bool:
+        """Tell whether one side shows a move that no tool is opened or pushes in."""
+        if self.rows is None or self.move(side) < 0:
+            return False
+        row, move = self.rows[side], self.move(side)
+        frames = [frame for frame, (of, _) in zip(row.frames, row.ticks, strict=True) if of == move]
+        return len(frames) > 1 and at_rest(frames)
 
     def ended(self, side: int) -> bool:
         """Tell whether one side has no later moment: it holds its last one."""

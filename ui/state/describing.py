@@ -12,12 +12,14 @@ from sim.record import Frame
 from sim.results import LIMITS_LINE
 from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
+from ui.state.figure_words import chunks
 from ui.state.folds import coloured, fold_words
 from ui.state.locks import ANSWERS, LADDER
 from ui.state.prompts import prompts
 from ui.state.reading import edges_words
-from ui.state.room_now import NONE_YET
+from ui.state.room_now import NONE_YET, in_the_way_at, way_words
 from ui.state.session import Session
+from ui.state.tongue import tr
 from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, SHOWN_WORDS, Shown
 from ui.state.wording import in_units, told
 from ui.state.wreck_card import wreck_words
@@ -38,6 +40,11 @@ def described(session: Session) -> str:
         _room(session),
     )
     return " ".join(part for part in (*parts, _picture(session), f"{LIMITS_LINE}.") if part)
+
+
+def written_inside(session: Session, title: str) -> dict[str, str]:
+    """Return what stands inside a picture saved of the moment shown, in the language spoken."""
+    return chunks(session.plan, title, tr(described(session)))
 
 
 def _car(session: Session) -> str:
@@ -79,7 +86,8 @@ def _moment(session: Session) -> str:
 
 def _travel(session: Session, frame: Frame, units: Units) -> str:
     move = session.plan.moves[session.timeline.move]
-    force = "" if session.hides(LADDER) else f", force {force_text(frame.force_n, units)}"
+    told = not (session.hides(LADDER) or session.tool_rests)
+    force = f", force {force_text(frame.force_n, units)}" if told else ""
     if not is_driven(move):
         return f"{words_of(move).verbs[2]}{force}"
     return f"{words_of(move).verbs[2]} to {length_text(frame.opening_m, units)}{force}"
@@ -135,7 +143,12 @@ def _room(session: Session) -> str:
     else:
         way = "more" if change > 0 else "less"
         words = f"{words}, {length_text(abs(change), units)} {way} than at the start."
-    return words if frame.exit_width_m is None else f"{words} {_exit(frame.exit_width_m, units)}"
+    if frame.exit_width_m is None:
+        return words
+    way = in_the_way_at(session.model, frame)
+    return " ".join(filter(None, (
+        words, _exit(frame.exit_width_m, units), "" if way is None else way_words(way, units)
+    )))  # fmt: skip
 
 
 def _exit(width_m: float, units: Units) -> str:

@@ -13,6 +13,7 @@ from ui.state.beside import Beside
 from ui.state.document import Document
 from ui.state.known import FoundCar, Known
 from ui.state.locks import ARROW, MAP, Locks
+from ui.state.reading import at_rest
 from ui.state.selection import SelectionState
 from ui.state.solve_queue import Job, SolveQueue, Standing
 from ui.state.timeline import Timeline, cut_here
@@ -205,6 +206,14 @@ class Facts:
         """Ask for a push to be tried in a move's place, if the worker is free and the metal known."""
         if not self.queue.busy and index <= self.solved_count and self.start_is_known:
             self.aims.wish(self.before(index), move)
+
+    @property
+    def tool_rests(self) -> bool:
+        """Whether the moment shown is of a move that no tool is opened or pushes in: a cut, stripping."""
+        index = self.timeline.move
+        if not 0 <= index < len(self.plan.moves) or is_driven(self.plan.moves[index]):
+            return False
+        return at_rest(self.timeline.frames_of(index))
 
     # --- what may be done --------------------------------------------------------------------------------
 

@@ -8,6 +8,7 @@ from sim.builds import car_words
 from sim.move_words import title_of
 from sim.outcome import live_words
 from sim.plan import Plan
+from sim.planfile import plan_sha256
 from sim.results import LIMITS_LINE, MODEL_VERSION
 from sim.units import Units, force_text, length_text
 from ui.state.cards import place_of
@@ -31,11 +32,42 @@ CAMERA_WORDS = {
 TRUE_SCALE = "True scale"
 
 
-def caption(plan: Plan, words: str, sentence: str, plan_sha256: str) -> str:
-    """Return a picture's caption in the language spoken: words, what happened, and what it is not."""
-    parts = [words or plan.title, sentence, f"{TRUE_SCALE}. {LIMITS_LINE}."]
-    parts.append(f"Plan {plan_sha256[:12]}, model version {MODEL_VERSION}.")
+def caption(plan: Plan, words: str, sentence: str, sha256: str, licence: str = "") -> str:
+    """Return a picture's caption in the language spoken: words, what happened, what it is not, its source.
+
+    Parameters
+    ----------
+    plan, sha256 : what is shown;  words, sentence : of the picture and of the run, "" for none
+    licence : of the picture; "" where it is its plan's
+    """
+    parts = [words or plan.title, sentence, f"{TRUE_SCALE}. {LIMITS_LINE}.", *source(plan, licence)]
+    parts.append(made_from(sha256))
     return " ".join(_sentence(tr(part)) for part in parts if part)
+
+
+def source(plan: Plan, licence: str = "") -> tuple[str, ...]:
+    """Return who made what is shown and under which licence, as far as the plan says so."""
+    licence = licence or plan.licence
+    by = f"Source: {plan.author}" if plan.author else ""
+    return by, f"Licence: {licence}" if licence else ""
+
+
+def made_from(sha256: str) -> str:
+    """Return which plan and which version of the model a picture is of."""
+    return f"Plan {sha256[:12]}, model version {MODEL_VERSION}."
+
+
+def chunks(plan: Plan, title: str, description: str) -> dict[str, str]:
+    """Return what stands inside a saved picture, by the keywords of the PNG standard."""
+    told = {
+        "Title": title,
+        "Author": plan.author,
+        "Copyright": plan.licence,
+        "Software": f"Hemline, model version {MODEL_VERSION}",
+        "Comment": made_from(plan_sha256(plan)),
+        "Description": description,
+    }
+    return {key: words for key, words in told.items() if words}
 
 
 def _sentence(words: str) -> str:

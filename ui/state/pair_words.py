@@ -98,12 +98,14 @@ def names_of(first: Plan, second: Plan) -> tuple[str, str]:
     return (f"Changed from: {left}" if left == right and first != second else left), right
 
 
-def caption(name: str, frame: Frame | None, units: Units, *, held: bool, shut: bool) -> str:
-    """Return the words above one of the views: what it is of, and where its tips are."""
+def caption(
+    name: str, frame: Frame | None, units: Units, *, held: bool, shut: bool, rests: bool = False
+) -> str:
+    """Return the words above one of the views: what it is of, and where its tips are unless the tool rests."""
     if frame is None:
         return name
-    words = f"{name}\n{length_text(frame.opening_m, units)}"
-    if not shut:
+    words = name if rests else f"{name}\n{length_text(frame.opening_m, units)}"
+    if not (shut or rests):
         words += f"{NO_BREAK}{NO_BREAK}{force_text(frame.force_n, units)}"
     return f"{words}, its last moment" if held else words
 

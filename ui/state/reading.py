@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -14,10 +14,13 @@ from ui.state.timeline import Timeline
 from ui.state.wording import event_words, in_units, told
 
 if TYPE_CHECKING:
+    from sim.door_model import DoorModel
     from sim.plan import Car
     from sim.record import Clearance, Frame, MoveResult, Rung
 
 RUNGS_SHOWN = 6
+STILL_M = 1e-6
+"""Tips that went less have not been opened [m]."""
 LEAST_J = 0.5
 """Less is written as nothing."""
 
@@ -73,7 +76,7 @@ class Reading:
     work_j : what the tool has put in since the move began
     sprung_j : what the metal has given back since then besides: springing back, sinking
     opening_m, force_n : of this moment
-    curve : (opening, force) of the move's moments, and cursor its index there
+    curve : (opening, force) of the move's moments, () where no tool pushes or opens; cursor its index there
     pressed : whether a body is pressed in: the opening is its travel then
     ram : whether a ram pushes in this move: the opening is how far it is out
     shut : whether ladder, work and force are kept shut
@@ -118,6 +121,7 @@ def read(
     start: Frame | None,
     units: Units = Units.METRIC,
     car: Car | None = None,
+    model: DoorModel | None = None,
 ) -> Reading:
     """Return the reading of the moment shown.
 
@@ -128,13 +132,13 @@ def read(
     live_words : the clause for a moment on the way
     start : the untouched start, to say what changed
     units : what the sentence is written in
-    car : whose room is told, None for no room
+    car : whose room is told, None for no room;  model : the same car's, to tell what stands in the way out
     """
     frame = timeline.frame
     if frame is None:
         return Reading()
     frames = timeline.frames_of(timeline.move) if timeline.move != -1 else ()
-    curve = tuple((item.opening_m, item.force_n) for item in frames)
+    curve = () if at_rest(frames) else tuple((item.opening_m, item.force_n) for item in frames)
     marks = tuple(
         (event.opening_m, event.force_n, event_words(event)) for item in frames for event in item.events
     )
@@ -159,7 +163,14 @@ def read(
         pressed=frame.barrier is not None,
         ram=any(item.ram is not None for item in frames),
         sharp_edges=frame.sharp_edge_count,
-        room=None if car is None else room_now(timeline, car),
+        room=None if car is None else room_now(timeline, car, model),
+    )
+
+
+def at_rest(frames: Sequence[Frame]) -> bool:
+    """Tell whether no tool pushes or opens at any moment of a move: what it stands at is left from before."""
+    return all(
+        frame.force_n == 0.0 and abs(frame.opening_m - frames[0].opening_m) < STILL_M for frame in frames
     )
 
 

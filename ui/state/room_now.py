@@ -15,7 +15,10 @@ from sim.units import NO_BREAK, Units, length_text
 from ui.state.room_curve import PARTS, way_along
 
 if TYPE_CHECKING:
+    from sim.door_model import DoorModel
     from sim.plan import Car
+    from sim.record import Frame
+    from sim.room import InTheWay
     from ui.state.timeline import Timeline
 
 NEAREST = "to the person"
@@ -23,6 +26,8 @@ NEAREST = "to the person"
 FAR_M = 0.3
 """A body part that metal never comes nearer to is told by its word alone: it would flatten the others."""
 NONE_YET = "none yet"
+SHUT_M = 0.1
+"""A free stretch shorter than about a hand's breadth is told as shut (assumed)."""
 OUT_OF_REACH_M = 10.0
 """What is further from all metal is not told: nobody sits there."""
 
@@ -35,6 +40,7 @@ class RoomNow:
     lines_m : room by name of the body part [m], as many values each;  exit_m : exit width [m], () at a door
     begun_m : ways at which a move begins;  marks : indices of moments at which something happened
     shoulders_m : breadth of this person's shoulders [m], None where nobody was chosen
+    in_the_way : what stands in the way out at the moment shown; None where there is a width, or it is not read
     """
 
     way_m: tuple[float, ...]
@@ -44,6 +50,7 @@ class RoomNow:
     begun_m: tuple[float, ...] = ()
     marks: tuple[int, ...] = ()
     shoulders_m: float | None = None
+    in_the_way: InTheWay | None = None
 
     @property
     def nearest(self) -> str:
@@ -72,15 +79,66 @@ class RoomNow:
         width = self.exit_m[self.cursor] if self.exit_m else 0.0
         return length_text(width, units) if width > 0.0 else NONE_YET
 
+    def way_words(self, units: Units) -> str:
+        """Return what stands in the way out and how wide the narrowest height is; "" where there is a width."""
+        return "" if self.in_the_way is None else way_words(self.in_the_way, units)
+
     def told(self, units: Units) -> str:
         """Return every number of the moment shown in words, for those who do not see the curves."""
         rooms = [f"{name} {length_text(values[self.cursor], units)}" for name, values in self.lines_m.items()]
         words = f"Room: {', '.join(rooms)}"
-        return words + (f"; exit width: {self.exit_words(units)}" if self.exit_m else "")
+        words += f"; exit width: {self.exit_words(units)}" if self.exit_m else ""
+        return f"{words}. {self.way_words(units)}" if self.in_the_way is not None else words
 
 
-def room_now(timeline: Timeline, car: Car) -> RoomNow | None:
-    """Return the curves of all moments laid out; None where there are none, or nobody sits there."""
+def way_words(way: InTheWay, units: Units) -> str:
+    """Return what stands in the way out, and how wide the opening is where it is narrowest."""
+    parts = [f"{round(100 * share)}{NO_BREAK}%" for share in way.shares]
+    metal = ", ".join(f"{name} {part}" for name, part in zip(way.metal, parts, strict=True))
+    shut = [height for height, free in zip(way.heights_m, way.free_m, strict=True) if free < SHUT_M]
+    if len(shut) == len(way.heights_m):
+        where = "Shut at every height from hip to shoulder"
+    elif len(shut) > 1:
+        low, high = (length_text(height, units) for height in (shut[0], shut[-1]))
+        where = f"Shut from {low} to {high} above the sill"
+    else:
+        height, free = (length_text(value, units) for value in way.narrowest)
+        where = f"Narrowest {height} above the sill, {free} free"
+    return f"In the way, by share of the opening: {metal}. {where}."
+
+
+class _Ways:
+    """What stood in the way at the last moment asked for: a moment is told by several panels."""
+
+    def __init__(self) -> None:
+        self._of: tuple[object, object] = (None, None)
+        self._found: InTheWay | None = None
+
+    def at(self, model: DoorModel | None, frame: Frame) -> InTheWay | None:
+        """Return what stands in the way out at a moment; None where they get out, or no whole side."""
+        if getattr(model, "side", None) is None or not 0.0 <= (frame.exit_width_m or 0.0) < SHUT_M:
+            return None
+        if self._of[0] is not model or self._of[1] is not frame:
+            # Imported here: the mechanics take their time to load, and the window shows before.
+            from sim.room import in_the_way
+
+            triangles = model.structure.triangles if frame.triangles is None else frame.triangles  # type: ignore[union-attr]
+            self._of = model, frame
+            self._found = in_the_way(model, frame.points, triangles)  # type: ignore[arg-type]
+        return self._found
+
+
+in_the_way_at = _Ways().at
+
+
+def room_now(timeline: Timeline, car: Car, model: DoorModel | None = None) -> RoomNow | None:
+    """Return the curves of all moments laid out; None where there are none, or nobody sits there.
+
+    Parameters
+    ----------
+    timeline : the moments;  car : whose person it is
+    model : the car's, to tell what stands in the way out; None to leave that out
+    """
     moves, frames = timeline.moves, timeline.frames
     if not frames or not math.isfinite(frames[0].clearance.distance_m):
         return None
@@ -102,4 +160,5 @@ def room_now(timeline: Timeline, car: Car) -> RoomNow | None:
         tuple(float(way[k]) for k in timeline.starts() if 0.0 < way[k] < way[-1]),
         tuple(k for k, frame in enumerate(frames) if frame.events),
         size.shoulder_breadth_m if whole else None,
+        in_the_way_at(model, frames[timeline.position]) if whole else None,
     )

@@ -18,7 +18,7 @@ from sim.network import Load
 from sim.plan import BeltPoint, BodyPoint, Car, Crush, Ease, EdgePoint, Plan, Spread
 from sim.problems import PlanError
 from sim.push import make_push
-from sim.room import Band, blocked, exit_band, exit_width_m, widest_gap
+from sim.room import Band, blocked, exit_band, exit_width_m, in_the_way, widest_gap
 from sim.run import Begin, MoveRun, solve_plan
 from sim.side import SideModel
 from sim.whole_side import WholeSide
@@ -158,3 +158,28 @@ class TestRoom:
         at = model.start.points[np.unique(model.pillar_triangles)]
         level = at[(at[:, 2] > 0.2) & (at[:, 2] < 0.7)]
         assert pillar == pytest.approx(max(level[:, 0].min() - low, high - level[:, 0].max()), abs=0.03)
+
+    def test_what_stands_in_the_way_out_is_named_and_goes_with_the_metal(self, answer):
+        model, _ = answer
+        points, triangles = model.start.points, model.structure.triangles
+        shut = in_the_way(model, points, triangles)
+        assert set(shut.metal) == {"front door", "rear door", "pillar"}
+        assert max(shut.free_m[:-2]) < 0.1  # gaps round the doors at the most
+        assert shut.heights_m[-1] > model.mesh.shape.height_m
+        assert shut.free_m[-1] > 0.3  # above the belt the window is open
+        assert sum(shut.shares) == pytest.approx(1.0, abs=0.1)
+        low, high = exit_band(model).up
+        assert low < shut.heights_m[0] < shut.heights_m[-1] < high
+        # the front door taken right away: what is left of its opening is the width, and it is named no more
+        off, front = points.copy(), slice(0, model.first["rear"])
+        off[front, 1] += 2.0 * model.outboard_sign
+        one = in_the_way(model, off, triangles)
+        assert set(one.metal) == {"rear door", "pillar"}
+        assert one.narrowest[1] >= exit_width_m(model, off, triangles) > 0.3
+        # lifted by half the band it blocks the upper heights, and the width is nothing again
+        off[front] = points[front] + [0.0, 0.0, 0.5 * (high - low) - points[front, 2].min() + low]
+        half = in_the_way(model, off, triangles)
+        assert exit_width_m(model, off, triangles) < 0.1
+        assert half.narrowest[0] > low + 0.5 * (high - low)
+        assert half.narrowest[1] < 0.1
+        assert half.free_m[0] == one.free_m[0]

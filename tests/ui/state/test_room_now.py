@@ -12,14 +12,17 @@ import pytest
 
 from sim.plan import Car
 from sim.record import Clearance
+from sim.room import InTheWay
 from sim.units import Units
 from sim.whole_side import WholeSide
 from ui.state.locks import veiled
+from ui.state.phrases import Phrases
 from ui.state.plotting import ticks
 from ui.state.reading import Reading, read
 from ui.state.room_curve import PARTS
 from ui.state.room_now import FAR_M, NEAREST, NONE_YET, room_now
 from ui.state.timeline import Timeline
+from ui.state.tongue import ENGLISH, catalogue, speak
 
 SIDE = Car(extent="side")
 
@@ -75,6 +78,28 @@ def test_the_nearest_part_is_named_with_its_room_in_either_unit():
     assert end.exit_words(Units.METRIC) == "300\u00a0mm"
     assert end.told(Units.METRIC).endswith("; exit width: 300\u00a0mm")
     assert all(part in end.told(Units.METRIC) for part in PARTS)
+
+
+SHUT = InTheWay(("front door", "pillar"), (0.53, 0.07), (0.25, 0.35, 0.45), (0.02, 0.06, 0.03))
+
+
+@pytest.mark.parametrize(
+    ("free_m", "said"),
+    [
+        ((0.02, 0.06, 0.03), "Shut at every height from hip to shoulder."),
+        ((0.02, 0.06, 0.7), "Shut from 250 mm to 350 mm above the sill."),
+        ((0.42, 0.3, 0.7), "Narrowest 350 mm above the sill, 300 mm free."),
+    ],
+)
+def test_without_a_width_what_stands_in_the_way_is_told_and_how_wide_the_narrowest_height_is(free_m, said):
+    room = replace(room_now(timeline(), SIDE), in_the_way=replace(SHUT, free_m=free_m))
+    words = room.told(Units.METRIC).replace("\u00a0", " ")
+    assert words.endswith(f"by share of the opening: front door 53 %, pillar 7 %. {said}")
+    assert room.way_words(Units.METRIC).replace("\u00a0", " ") in words
+    assert room_now(timeline(), SIDE).way_words(Units.METRIC) == ""
+    speak("de")
+    assert Phrases(catalogue("de")).tell(room.way_words(Units.METRIC)).whole
+    speak(ENGLISH)
 
 
 def test_a_part_that_metal_never_comes_near_to_is_told_apart_from_the_others():
