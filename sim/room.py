@@ -36,7 +36,7 @@ LEAST_SHARE = 0.02  # of the opening's length: metal that blocks less is not nam
 class InTheWay:
     """What stands in the way out.
 
-    metal : what blocks the opening, the widest first: "front door", "rear door", "pillar", "roof rail", "rocker"
+    metal : what blocks the opening, the widest first: "front door", "pillar", "roof rail" and so on
     shares : how much of the opening's length each blocks, 0 .. 1
     heights_m : heights of the band, above the sill, the lowest first [m]
     free_m : the longest free stretch along the car at each of them [m]

@@ -67,6 +67,7 @@ class App:
         self.acting = Acting(self.session, self.window, self.filing, self._player)
         self.keeping = Keeping(self.session, self.window, self.acting, self.showing, folder)
         self.twins = TwinSide(self.session, self.window, self.acting.beside)
+        self.keeping.view.twins = self.twins
         self.acting.more |= {"bring_back": self.keeping.bring_back, "twin": self.twins.turn}
         self.help = HelpSide(self.session, self.window, folder)
         self.acting.more |= self.help.actions()

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer
 
 from ui.keeping_files import Left, SittingFile, WriterThread, keep_solved, left_behind, solved_before
+from ui.keeping_view import KeepingView
 from ui.main_window import MainWindow
 from ui.scene.cameras import Shot
 from ui.state.session import Session
@@ -27,6 +28,8 @@ from ui.state.sitting import (
 )
 
 if TYPE_CHECKING:
+    from sim.plan import Plan
+    from sim.record import MoveRecord
     from ui.acting import Acting
     from ui.showing import Showing
     from ui.stage_side import StageSide
@@ -51,6 +54,7 @@ class Keeping:
     ) -> None:
         self.session, self.window, self._acting, self._showing = session, window, acting, showing
         self._folder, self._file, self._writer = folder, SittingFile(folder), WriterThread()
+        self.view = KeepingView(session, window, acting, folder)
         self._side: StageSide | None = None
         self._last: Sitting | None = None
         self._coming: Sitting | None = None
@@ -87,6 +91,7 @@ class Keeping:
             session.asking.changed, session.locks.changed, lessons.walk.changed, session.changed,
         ):  # fmt: skip
             signal.connect(self.soon)
+        self.view.connect(self.soon)
         session.changed.connect(self._go_on)
         session.queue.changed.connect(self._go_on)
         if side is not None:
@@ -108,7 +113,7 @@ class Keeping:
         if self._side is not None:
             shot = self._side.view.stage.shot
             camera = KeptCamera(shot.position, shot.focus, shot.up, shot.angle_deg)
-        return sitting_of(self.session, lesson, camera)
+        return sitting_of(self.session, lesson, camera, self.view.now())
 
     def _keep(self) -> None:
         if self._coming is not None:
@@ -120,9 +125,16 @@ class Keeping:
         self._keep_solved()
 
     def _keep_solved(self) -> None:
-        session = self.session
-        records, plan, model = session.worked_out(), session.plan, session.model
-        if model is None or not records or session.queue.busy:
+        session, other = self.session, self.session.beside.plan
+        if session.queue.busy:
+            return
+        self._keep_records(session.plan, session.worked_out())
+        if other is not None and not session.beside.is_twin:
+            self._keep_records(other, session.worked_out(other))
+
+    def _keep_records(self, plan: Plan, records: tuple[MoveRecord, ...]) -> None:
+        model = self.session.model_of(plan)
+        if model is None or not records:
             return
         if plan.start:  # its name says nothing of what the file holds
             return
@@ -192,10 +204,12 @@ class Keeping:
         restore_moment(self.session, sitting)
         restore_asking(self.session, sitting)
         self.session.selection.select_move(sitting.selected)
+        self.view.show_picture(sitting.view)
         self._showing.show_dirty()
         camera = sitting.camera
         if camera is not None and self._side is not None:
             self._side.view.stage.shot = Shot(camera.position, camera.focus, camera.angle_deg, camera.up)
+        self.view.show_rest(sitting.view)
         self._come()
 
     def _come(self) -> None:

@@ -129,7 +129,7 @@ class LessonSide:
             self.walk.units = view.options.units
             # before the first of its plans is shown
             self.session.starts.update(starts_of(load_lesson(path), path))
-            self._asks.pushed.clear()
+            self._asks.seen.clear()
             self.walk.open(path, position)
             view.set(dataclasses.replace(view.options, drawer="plan"))
         except PlanError as problem:
@@ -323,7 +323,7 @@ class LessonSide:
             return False
         if index >= session.solved_count:
             return False
-        self._asks.push_begins()
+        self._asks.push_begins(index)
         session.show_again(before=index)
         self._play_from(session.timeline.position)
         return True
@@ -335,7 +335,7 @@ class LessonSide:
             return  # while kept moments are laid out nobody sees them
         result = self._shown_result(step)
         if result is not None and result.plan == session.plan:
-            self._asks.pushed.add(result.called)
+            self._asks.saw(result.called, session.timeline.move + 1)
 
     # --- the panel ---------------------------------------------------------------------------------------
 

@@ -145,8 +145,14 @@ class Showing:
         live = self.side.live_words() if self.side is not None else ""
         reading = veiled(
             read(
-                line, session.result_here, live, session.compared_with, units, session.plan.car, session.model
-            ),  # fmt: skip
+                line,
+                session.result_here,
+                live,
+                session.compared_with,
+                units,
+                session.plan.car,
+                session.model,
+            ),
             answers=session.hides(ANSWERS),
             ladder=session.hides(LADDER),
             arrow=session.hides(ARROW),

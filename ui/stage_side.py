@@ -38,7 +38,6 @@ from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.slid import aim_now, as_now
 from ui.state.steering import CannotSteer
-from ui.state.tongue import tr
 from ui.state.two_ways import offered
 from ui.state.wreck_card import before_plan, wreck_words
 from ui.tip_steering import TipSteering, switch_words

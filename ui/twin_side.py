@@ -56,6 +56,15 @@ class TwinSide:
         self.show()
         self.form.take_focus()
 
+    @property
+    def change(self) -> tuple[str, object] | None:
+        """The field changed on the twin that stands beside the plan, and its value; None where none does."""
+        return self._change if self.session.beside.is_twin else None
+
+    def put_beside(self, name: str, value: object) -> None:
+        """Put the twin with one field changed beside the plan, as the form does."""
+        self._wish(name, value)
+
     def back(self) -> None:
         """Show the plan in the left column again; the pair stays where it is."""
         if self.form_on:

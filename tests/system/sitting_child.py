@@ -7,8 +7,11 @@ from pathlib import Path
 
 import msgspec
 
+from sim.move_words import opened
 from ui.app import App, prepare_application
 from ui.scene.cameras import Shot
+from ui.state.marks import Stroke
+from ui.state.measuring import Measure, Spot
 
 WAIT_S = 150.0
 
@@ -64,6 +67,7 @@ class Child:
             "camera": [*shot.position, *shot.focus, shot.angle_deg],
             "layers": {name: mode.value for name, mode in session.view.options.layers.items()},
             "title": self.app.window.windowTitle(),
+            "open": msgspec.to_builtins(self.app.keeping.view.now()),
         }
 
     def say(self, words: dict) -> None:
@@ -77,7 +81,7 @@ class Child:
         self.until(lambda: session.model is not None and app.side is not None)
         app.filing.caution_read()
         self.settle()
-        self._teach()
+        self._look() if sys.argv[1] == "look" else self._teach()
         app.side.view.stage.shot = Shot((1.9, 1.7, 1.0), (0.8, 0.0, 0.4), 31.0)
         self.live(0.3)
         told = self.told()
@@ -106,10 +110,26 @@ class Child:
         app.acting.next_layer("skin")
         session.timeline.go(3)
 
+    def _look(self) -> None:
+        """Run a push and another beside it; cut, measure, draw, and open the form on its second page."""
+        app, session = self.app, self.app.session
+        session.run_selected_to(0.010)
+        self.settle()
+        app.see.marks.measure(Measure("gap", (Spot((0, 1, 2), (0.2, 0.3, 0.5), (0.0, 0.0, 0.0)),)))
+        app.see.marks.add(Stroke("arrow", ((0.5, 0.0, 0.2), (0.6, 0.0, 0.4))))
+        app.see.toggle("section")
+        app.window.see.way_wished.emit("across")
+        other = session.plan.with_move(0, opened(session.plan.moves[0], 0.0075))
+        assert app.acting.beside.put_beside(other)
+        self.settle()
+        session.beside.go(3)
+        app.acting.act("form_side")
+
     def back(self) -> None:
         """Come back, and tell how everything stands and what it took."""
         app = self.app
         self.until(lambda: app.side is not None and app.first_frame_s > 0.0 and not app.keeping.coming)
+        self.until(lambda: not app.session.queue.busy)
         used = time.process_time()
         self.live(0.5)
         self.say(self.told() | {"cpu_s": used, "notice": app.window.notice.words.text()})

@@ -27,9 +27,9 @@ def started(what: str, folder: Path) -> subprocess.Popen:
     )
 
 
-def killed_at_work(folder: Path) -> dict:
+def killed_at_work(folder: Path, what: str = "work") -> dict:
     """Return how a window stood when it was killed with no warning."""
-    with started("work", folder) as child:
+    with started(what, folder) as child:
         line = child.stdout.readline()
         child.send_signal(signal.SIGKILL)
         assert child.wait() == -signal.SIGKILL
@@ -54,3 +54,18 @@ def test_a_killed_window_comes_back_to_the_same_step(tmp_path):
     assert (before["asking"], before["lesson_step"], before["moment"]) == ("locked", 2, 3)
     # a window that was closed leaves nothing behind, and the next one begins anew
     assert not list((tmp_path / "sittings").glob("*.json"))
+
+
+def test_plane_measuring_the_form_and_the_plan_beside_come_back_too(tmp_path):
+    before = killed_at_work(tmp_path, "look")
+    after = come_back(tmp_path)
+    stood = before["open"]
+    assert stood["form_page"] == 1
+    assert stood["picture"]["way"] == "across"
+    assert len(stood["picture"]["marks"]["measures"]) == len(stood["picture"]["marks"]["strokes"]) == 1
+    assert (stood["beside"]["place"], stood["beside"]["known"]) == (3, 1)
+    assert after["open"] == stood
+    assert after.pop("camera") == pytest.approx(before.pop("camera"), abs=1e-6)
+    assert (after["moment"], after["moments"], after["plan"]) == tuple(
+        before[name] for name in ("moment", "moments", "plan")
+    )

@@ -80,7 +80,7 @@ class ReadingPanel(QWidget):
         self._now, self._force = label("", ""), label("Force of the tips", "heading")
         self._work = label("", "")
         self._clearance = label("", "quiet", wrap=True)
-        self._edges = label("")
+        self._edges, self._way = label(""), label("", "quiet", wrap=True)
         self._edges.hide()
         inside = QWidget()
         inside.setObjectName("column")
@@ -95,9 +95,8 @@ class ReadingPanel(QWidget):
         column.addWidget(self._clearance)
         column.addWidget(self._edges)
         self._pushed = self._chapter(column, self._force, self._plots, self._now)
-        self._pushed.layout().insertWidget(1, self.curves)  # below the hairline
-        self._way = label("", "quiet", wrap=True)
-        self._pushed.layout().insertWidget(3, self._way)  # below its heading
+        for place, part in ((1, self.curves), (3, self._way)):  # below the hairline, below the heading
+            self._pushed.layout().insertWidget(place, part)
         self._still = label(BEFORE_WORDS, "quiet", wrap=True)
         column.addWidget(self._still)
         self.ask = button("Ask before the push", "", ASK_TIP)

@@ -145,10 +145,9 @@ def _room(session: Session) -> str:
         words = f"{words}, {length_text(abs(change), units)} {way} than at the start."
     if frame.exit_width_m is None:
         return words
-    way = in_the_way_at(session.model, frame)
-    return " ".join(filter(None, (
-        words, _exit(frame.exit_width_m, units), "" if way is None else way_words(way, units)
-    )))  # fmt: skip
+    blocked = in_the_way_at(session.model, frame)
+    told = f"{words} {_exit(frame.exit_width_m, units)}"
+    return told if blocked is None else f"{told} {way_words(blocked, units)}"
 
 
 def _exit(width_m: float, units: Units) -> str:

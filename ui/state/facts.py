@@ -51,8 +51,9 @@ class Facts:
         """Tells whether the step of the lesson shown is the one that asks, and nobody has answered yet."""
         self.unasked: Callable[[Plan], int | None] = lambda _plan: None
         """Tells the first move of a plan that a lesson has yet to ask about: nothing from it on is seen."""
-        self.before_push: Callable[[], object] = lambda: None
-        """Called when somebody has the plan shown run: what a lesson was to ask about it may be seen then."""
+        self.before_push: Callable[[int], int] = lambda last: last
+        """Called when somebody has the plan shown run up to a move: what a lesson was to ask about it may be
+        seen then. Returns up to which move it may be run: a later question of the lesson still waits."""
         self._let_go_early = (-1, 0.0, 0.0)
         """Of the move last held: its index, how far it came, how far it was to open [m]."""
 

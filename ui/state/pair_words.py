@@ -101,7 +101,7 @@ def names_of(first: Plan, second: Plan) -> tuple[str, str]:
 def caption(
     name: str, frame: Frame | None, units: Units, *, held: bool, shut: bool, rests: bool = False
 ) -> str:
-    """Return the words above one of the views: what it is of, and where its tips are unless the tool rests."""
+    """Return the words above one of the views: what it is of, and where the tips of a tool at work are."""
     if frame is None:
         return name
     words = name if rests else f"{name}\n{length_text(frame.opening_m, units)}"

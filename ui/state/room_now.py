@@ -40,7 +40,7 @@ class RoomNow:
     lines_m : room by name of the body part [m], as many values each;  exit_m : exit width [m], () at a door
     begun_m : ways at which a move begins;  marks : indices of moments at which something happened
     shoulders_m : breadth of this person's shoulders [m], None where nobody was chosen
-    in_the_way : what stands in the way out at the moment shown; None where there is a width, or it is not read
+    in_the_way : what stands in the way out at the moment shown; None where they get out, or it is not read
     """
 
     way_m: tuple[float, ...]
@@ -80,7 +80,7 @@ class RoomNow:
         return length_text(width, units) if width > 0.0 else NONE_YET
 
     def way_words(self, units: Units) -> str:
-        """Return what stands in the way out and how wide the narrowest height is; "" where there is a width."""
+        """Return what stands in the way out and how wide the narrowest height is; "" where they get out."""
         return "" if self.in_the_way is None else way_words(self.in_the_way, units)
 
     def told(self, units: Units) -> str:

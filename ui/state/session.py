@@ -79,7 +79,7 @@ class Session(Facts):
         first = self.solved_count
         if not self.can_run:
             return
-        self.before_push()
+        end = self.before_push(end)
         if first > end:
             if self.timeline.last_of(end) is None:  # known, and not laid out yet
                 self._show_records(end + 1)
@@ -137,10 +137,9 @@ class Session(Facts):
         if self.move is not None and not is_driven(self.move):
             self.run(self.selection.now.move)
             return
-        if not self.can_open:
-            return
-        self.before_push()
         index, frame = self.selection.now.move, self.timeline.frame
+        if not self.can_open or self.before_push(index) < index:
+            return
         inside = self.timeline.move == index and frame is not None
         seen = frame.opening_m if inside and frame is not None else 0.0
         self._show_records(index, self.timeline.position if inside else None)

@@ -16,9 +16,11 @@ import msgspec
 from sim.plan import Plan
 from ui.state.asking import Prediction, Standing
 from ui.state.history import History, Step
+from ui.state.marks import Marks
 from ui.state.questions import Question
+from ui.state.seeing import TOOLS, CutPlane, Seeing, Way
 from ui.state.verdict import Verdict
-from ui.state.view_options import COLOUR_WORDS, Shown, ViewOptions
+from ui.state.view_options import COLOUR_WORDS, LAYER_WORDS, Shown, ViewOptions
 
 if TYPE_CHECKING:
     from ui.state.asking import Asking
@@ -86,6 +88,42 @@ class KeptLook(msgspec.Struct, frozen=True):
     stage_only: bool
 
 
+class KeptPicture(msgspec.Struct, frozen=True):
+    """How the picture was taken apart, and what was drawn and measured on it.
+
+    way, place_m : of the plane that cuts, None for none
+    """
+
+    tool: str | None = None
+    way: Way | None = None
+    place_m: float = 0.0
+    asunder_ratio: float = 0.0
+    start_shape: bool = True
+    alone: str | None = None
+    marks: Marks = Marks()
+
+
+class KeptBeside(msgspec.Struct, frozen=True):
+    """The plan that stood beside the one shown.
+
+    change : of a twin, the field that was changed on its car and what it was made
+    place : of the clock of both;  known : how many of its leading moves were worked out
+    """
+
+    plan: Plan
+    change: tuple[str, bool | int | float | str] | None = None
+    place: int = 0
+    known: int = 0
+
+
+class KeptView(msgspec.Struct, frozen=True):
+    """What else stood open: a page of the car's form (None for none), the picture's tools, the plan beside."""
+
+    form_page: int | None = None
+    picture: KeptPicture | None = None
+    beside: KeptBeside | None = None
+
+
 class Sitting(msgspec.Struct, frozen=True):
     """The whole of it.
 
@@ -113,6 +151,7 @@ class Sitting(msgspec.Struct, frozen=True):
     camera: KeptCamera | None = None
     written_at: datetime | None = None
     tries: int = 0
+    view: KeptView | None = None
 
     @property
     def plan(self) -> Plan:
@@ -156,7 +195,10 @@ class _Plans:
 
 
 def sitting_of(
-    session: Session, lesson: KeptLesson | None = None, camera: KeptCamera | None = None
+    session: Session,
+    lesson: KeptLesson | None = None,
+    camera: KeptCamera | None = None,
+    view: KeptView | None = None,
 ) -> Sitting:
     """Return the sitting as it is now: references to what never changes, so that this takes no time."""
     document, options, line = session.document, session.view.options, session.timeline
@@ -177,8 +219,28 @@ def sitting_of(
             {name: mode.value for name, mode in options.layers.items()},
             options.colour_mode, options.drawer, options.stage_only,
         ),
-        asking, lesson, camera,
+        asking, lesson, camera, view=view,
     )  # fmt: skip
+
+
+def picture_of(seeing: Seeing, marks: Marks) -> KeptPicture:
+    """Return how the picture is taken apart, as it is kept."""
+    cut = seeing.cut
+    return KeptPicture(
+        seeing.tool, None if cut is None else cut.way, 0.0 if cut is None else cut.place_m,
+        seeing.asunder_ratio, seeing.start_shape, seeing.alone, marks,
+    )  # fmt: skip
+
+
+def seeing_of(kept: KeptPicture) -> Seeing:
+    """Return how the picture was taken apart; a tool or a layer that there is no more is left out."""
+    return Seeing(
+        kept.tool if kept.tool in TOOLS else None,
+        None if kept.way is None else CutPlane(kept.way, kept.place_m),
+        kept.asunder_ratio,
+        kept.start_shape,
+        kept.alone if kept.alone in LAYER_WORDS else None,
+    )
 
 
 def _asking(asking: Asking, plans: _Plans) -> KeptAsking | None:

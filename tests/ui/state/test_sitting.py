@@ -8,15 +8,21 @@ import pytest
 from sim.plan import Plan
 from ui.state.asking import Standing
 from ui.state.questions import Choice, Question
+from ui.state.marks import Marks, Stroke
+from ui.state.seeing import CutPlane, Seeing
 from ui.state.session import Session
 from ui.state.sitting import (
+    KeptBeside,
     KeptCamera,
     KeptLesson,
+    KeptView,
     SittingError,
     decoded,
     encoded,
+    picture_of,
     restore_asking,
     restore_document,
+    seeing_of,
     sitting_of,
     tried_again,
 )
@@ -51,6 +57,21 @@ def test_a_sitting_read_again_is_the_same():
     assert after.written_at == AT
     assert msgspec.structs.replace(after, written_at=None) == before
     assert tried_again(after).tries == 1
+
+
+def test_what_else_stood_open_is_held_and_a_sitting_without_it_is_read_as_before():
+    seeing = Seeing("measure", CutPlane("across", 0.4), start_shape=False)
+    marks = Marks(strokes=(Stroke("pen", ((0.0, 0.0, 0.0), (0.1, 0.0, 0.2))),))
+    beside = KeptBeside(Plan(title="contrast"), ("skin_thickness_m", 0.0009), 3, 1)
+    view = KeptView(1, picture_of(seeing, marks), beside)
+    before = sitting_of(worked(), view=view)
+    after = decoded(encoded(before, AT), "one.json")
+    assert after.view == view
+    assert seeing_of(after.view.picture) == seeing
+    gone = msgspec.structs.replace(after.view.picture, tool="no longer there", alone="nor this")
+    assert seeing_of(gone) == Seeing(None, seeing.cut, start_shape=False)
+    older = {key: value for key, value in msgspec.json.decode(encoded(before, AT)).items() if key != "view"}
+    assert decoded(msgspec.json.encode(older), "one.json").view is None
 
 
 def test_a_session_takes_up_a_sitting_where_it_was_left():

@@ -109,3 +109,66 @@ def test_a_step_that_shows_its_end_before_a_later_question_means_to(class_room):
     assert class_room.asks.unasked(LIP) is None
     lesson.position = 1
     assert class_room.asks.unasked(LIP) == 0
+
+
+TWICE = Plan(title="twice", moves=(Spread(opening_m=0.1), Ease(), Spread(opening_m=0.2)))
+TWICE_STEPS = (
+    Step(phase="show", title="What gives?", plan="twice", move=1, question="first"),
+    Step(phase="show", title="It gave", plan="twice", move=1, moment="end"),
+    Step(phase="show", title="And again?", plan="twice", move=3, question="second"),
+    Step(phase="show", title="The end", plan="twice", move=3, moment="end"),
+)
+
+
+@pytest.fixture
+def twice(frame, record):
+    """Return a class that is asked about two moves of one plan, all of it known from before."""
+    session, lesson = Session(TWICE), Lesson()
+    lesson.steps, lesson.results = TWICE_STEPS, {"twice": SimpleNamespace(plan=TWICE)}
+    asks, asked = YetToAsk(session, lesson), []
+    session.asked.connect(asked.append)
+    session.prepare()
+    session.take([DoorReady(asked[0].number, Car(), SimpleNamespace(), frame()), Ended(asked[0].number)])
+    session.know(TWICE, [record((0.0, 0.01)), record((0.01,), move=1), record((0.0, 0.02), move=2)])
+    return SimpleNamespace(session=session, lesson=lesson, asks=asks)
+
+
+@pytest.mark.parametrize("way", ["run all", "run one", "lock"])
+def test_of_a_plan_asked_about_twice_the_later_push_waits_for_its_own_question(twice, way):
+    session, lesson = twice.session, twice.lesson
+    assert session.records() == ()
+    if way == "lock":
+        session.asking.ask(TWICE, 0, ())
+        assert session.records() == ()
+        session.asking.lock(None)
+        assert len(session.records()) == 2
+        session.run()
+        session.asking.end()
+    else:
+        session.run(0 if way == "run one" else None)
+    assert len(session.records()) == 2
+    assert session.record(2) is None
+    assert session.timeline.last_of(2) is None
+    lesson.position = 1  # the end of the first push is shown
+    assert len(session.records()) == 2
+    session.selection.select_move(0)
+    assert not session.hides(ARROW)  # of the push that was seen
+    session.selection.select_move(2)
+    assert session.hides(ARROW)
+    lesson.position = 2
+    assert twice.asks.asks_now()
+    assert len(session.records()) == 2
+    session.asking.ask(TWICE, 2, ())
+    assert len(session.records()) == 2
+    session.asking.lock(None)
+    assert len(session.records()) == 3
+
+
+def test_a_push_behind_a_question_is_not_held_before_it_was_asked(twice):
+    session = twice.session
+    session.selection.select_move(2)
+    twice.lesson.position = 0
+    assert twice.asks.push_begins(2) == 1
+    twice.lesson.position = 2
+    assert twice.asks.push_begins(2) == 2  # who runs what is asked now sees it
+    assert len(session.records()) == 3
