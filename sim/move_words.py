@@ -40,6 +40,7 @@ Length = Callable[[float], str]
 
 EDGE_WORDS = {"latch_edge": "latch edge", "hinge_edge": "hinge edge", "sill_edge": "sill edge"}
 LIP_WORDS = {"outer": "outer lip", "inner": "inner lip", "both": "both lips"}
+PANELS_ACROSS = {"front": "panel", "rear": "rear door's panel"}
 SHAPE_WORDS = {"cylinder": "cylinder", "face": "flat face", "pole": "pole"}
 
 
@@ -182,7 +183,7 @@ WORDS: dict[type, MoveWords] = {
         _spread_title, _spread_place, "opening_m", ("Open the tips", "Opening the tips", "Opened the tips")
     ),
     Squeeze: MoveWords(
-        lambda move: f"Squeeze across the {'panel' if move.on is None else 'pillar'}",
+        lambda move: f"Squeeze across the {'pillar' if move.on else PANELS_ACROSS[move.panel]}",
         _squeeze_place,
         "closing_m",
         ("Close the tips", "Closing the tips", "Closed the tips"),

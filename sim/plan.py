@@ -157,6 +157,7 @@ class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sque
     closing_m : how far to close [m];  tool : the spreader
     stop_at : event kinds that end the move early;  words : a line of one's own that goes with the move
     on : a place on the pillar between the doors instead: one tip on its outer wall, one on its inner
+    panel : which door of a whole side
     """
 
     along_m: float = 0.55
@@ -166,6 +167,7 @@ class Squeeze(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="sque
     stop_at: tuple[str, ...] = ()
     words: str = ""
     on: PillarSpot | None = None
+    panel: PanelName = "front"
 
 
 class Crush(msgspec.Struct, frozen=True, forbid_unknown_fields=True, tag="crush", tag_field="move"):

@@ -25,7 +25,7 @@ LATER: dict[type, tuple[str, ...]] = {
     EdgePoint: ("panel",),
     BeltPoint: ("panel",),
     FacePoint: ("panel",),
-    Squeeze: ("on",),
+    Squeeze: ("on", "panel"),
     WholeSide: (
         "pillar_bow_m",
         "occupant_gap_m",

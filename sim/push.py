@@ -283,7 +283,8 @@ def _squeeze(model: DoorModel, move: Squeeze) -> Push:
     if not 0.0 < move.closing_m <= CLOSING_LIMIT_M:
         raise PlanError("closing_m", f"is {move.closing_m} m; use above 0 to {CLOSING_LIMIT_M} m")
     places = [
-        FacePoint(side=side, along_m=move.along_m, height_m=move.height_m) for side in ("outer", "inner")
+        FacePoint(side=side, along_m=move.along_m, height_m=move.height_m, panel=move.panel)
+        for side in ("outer", "inner")
     ]
     if move.on is None:
         outer, inner = (pad_on(model, place, move.tool) for place in places)

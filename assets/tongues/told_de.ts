@@ -1265,6 +1265,14 @@
         <translation type="unfinished">Quetschen quer über {part:accusative}</translation>
     </message>
     <message>
+        <source>Squeeze across the rear door's panel</source>
+        <translation type="unfinished">Quetschen quer über das Blech der hinteren Tür</translation>
+    </message>
+    <message>
+        <source>rear door's panel</source>
+        <translation type="unfinished">Blech der hinteren Tür</translation>
+    </message>
+    <message>
         <source>Crush by a {shape}</source>
         <translation type="unfinished">Eindrücken durch {shape:accusative}</translation>
     </message>
@@ -6085,8 +6093,8 @@
         <translation type="unfinished">Quer über</translation>
     </message>
     <message>
-        <source>front door's panel</source>
-        <translation type="unfinished">Blech der vorderen Tür</translation>
+        <source>a door's panel</source>
+        <translation type="unfinished">Blech einer Tür</translation>
     </message>
     <message>
         <source>Above pillar's foot</source>
@@ -6643,10 +6651,6 @@
     <message>
         <source>Tip two cannot stand on the {part} here; its place is {text}</source>
         <translation type="unfinished">Spitze zwei kann hier nicht an {part:dative} stehen; ihre Stelle ist an {text}</translation>
-    </message>
-    <message>
-        <source>A squeeze is set on the front door; click an edge of the rear one to spread</source>
-        <translation type="unfinished">Gequetscht wird an der vorderen Tür; auf eine Kante der hinteren klicken, um zu spreizen</translation>
     </message>
     <message>
         <source>stops at {what}</source>

@@ -172,7 +172,7 @@ def _spread(move: Spread, side: bool) -> list[Field]:
 def _squeeze(move: Squeeze, side: bool) -> list[Field]:
     fields: list[Field] = []
     if side:
-        fields.append(Choice("on", "Across", ((NONE, "front door's panel"), ("pillar", "pillar"))))
+        fields.append(Choice("on", "Across", ((NONE, "a door's panel"), ("pillar", "pillar"))))
     if move.on is not None:
         fields += [
             _length("on.height_m", "Above pillar's foot", 0.0, 1.5),
@@ -180,6 +180,7 @@ def _squeeze(move: Squeeze, side: bool) -> list[Field]:
         ]
     else:
         fields += [
+            *_panel("panel", side),
             _length("along_m", "Behind hinge edge", 0.0, 1.5),
             _length("height_m", "Above sill", 0.0, 1.2),
         ]

@@ -15,7 +15,7 @@ import msgspec
 
 from sim.carcheck import RANGES, THINNEST_RAIL_M, check_car
 from sim.cut_plan import PillarCut
-from sim.plan import Car, CutSpread, Hold, Latch, Move, PillarSpot, Strip, Support
+from sim.plan import Car, CutSpread, Hold, Latch, Move, PillarSpot, Squeeze, Strip, Support
 from sim.problems import PlanError
 from sim.units import Units, length_text
 from sim.whole_side import SIDE_RANGES, THINNEST_ROCKER_M, WholeSide
@@ -291,6 +291,8 @@ def needs_side(move: Move) -> bool:
         return True
     if isinstance(move, Latch):
         return move.door == "rear"
+    if isinstance(move, Squeeze) and move.panel == "rear":
+        return True
     places = [getattr(move, name) for name in move.__struct_fields__]
     return any(
         isinstance(place, PillarSpot | PillarCut)

@@ -117,7 +117,7 @@ class KeptBeside(msgspec.Struct, frozen=True):
 
 
 class KeptView(msgspec.Struct, frozen=True):
-    """What else stood open: a page of the car's form (None for none), the picture's tools, the plan beside."""
+    """What else stood open: a page of the car's form, None for none; the picture's tools; the plan beside."""
 
     form_page: int | None = None
     picture: KeptPicture | None = None

@@ -120,11 +120,10 @@ def placed(move: Move, place: Place) -> Move:
         return msgspec.structs.replace(move, along_m=place.along_m)
     tool, words = (move.tool if isinstance(move, (Spread, Squeeze)) else Tool()), move.words
     if isinstance(place, FacePoint):
-        if place.panel != "front":
-            raise CannotSteer("A squeeze is set on the front door; click an edge of the rear one to spread.")
         if isinstance(move, Squeeze):
-            return msgspec.structs.replace(move, along_m=place.along_m, height_m=place.height_m)
-        return Squeeze(place.along_m, place.height_m, tool=tool, words=words)
+            where = {"along_m": place.along_m, "height_m": place.height_m, "panel": place.panel}
+            return msgspec.structs.replace(move, **where, on=None)
+        return Squeeze(place.along_m, place.height_m, tool=tool, words=words, panel=place.panel)
     if isinstance(move, Spread):
         on_body = isinstance(move.against, BodyPoint) and move.against.seat in SEATS[edge_of(place)]
         kept = _going_along(move, place) if on_body else None

@@ -15,7 +15,9 @@ import pytest
 from sim.door_model import build_model
 from sim.ledger import Ledger
 from sim.network import Load
-from sim.plan import BeltPoint, BodyPoint, Car, Crush, Ease, EdgePoint, Plan, Spread
+from sim.plan import BeltPoint, BodyPoint, Car, Crush, Ease, EdgePoint, Plan, Spread, Squeeze
+from sim.planfile import plan_sha256
+from sim.planhash import _hashed
 from sim.problems import PlanError
 from sim.push import make_push
 from sim.room import Band, blocked, exit_band, exit_width_m, in_the_way, widest_gap
@@ -183,3 +185,41 @@ class TestRoom:
         assert half.narrowest[0] > low + 0.5 * (high - low)
         assert half.narrowest[1] < 0.1
         assert half.free_m[0] == one.free_m[0]
+
+
+class TestRearSqueeze:
+    """A squeeze across the rear door's panel: the mechanics of the front door's, on the other door."""
+
+    def test_both_pads_lie_on_the_rear_door_and_no_older_plan_has_another_hash(self):
+        model = build_model(CAR)
+        move = Squeeze(along_m=0.4, height_m=0.4, closing_m=0.005, panel="rear")
+        push = make_push(model, move)
+        rear = model.panels()["rear"]
+        own = range(rear.first, rear.first + rear.mesh.surface.node_count)
+        assert set(push.nodes) <= set(own)
+        assert push.seats[0] != push.seats[1]
+        front = make_push(model, msgspec.structs.replace(move, panel="front"))
+        assert max(front.nodes) < rear.first
+        plan = Plan(car=CAR, moves=(msgspec.structs.replace(move, panel="front"),))
+        assert "panel" not in str(_hashed(plan)["moves"])
+        assert plan_sha256(plan) != plan_sha256(plan.with_move(0, move))
+        alone = msgspec.structs.replace(CAR, extent="door")
+        with pytest.raises(PlanError, match="the car is one door"):
+            make_push(build_model(alone), move)
+
+    def test_it_closes_the_rear_panel_leaves_the_front_door_alone_and_its_books_close(self):
+        move = Squeeze(along_m=0.4, height_m=0.4, closing_m=0.005, panel="rear")
+        model, (record,) = solve_plan(Plan(car=CAR, moves=(move,)), with_residual=False)
+        push = make_push(model, move)
+        gap = [
+            float(np.linalg.norm(push.pads[0].point(points) - push.pads[1].point(points)))
+            for points in (record.frames[0].points, record.frames[-1].points)
+        ]
+        assert gap[0] - gap[1] == pytest.approx(move.closing_m, rel=0.1)
+        assert record.frames[-1].force_n > 0.0
+        moved = np.linalg.norm(record.frames[-1].points - record.frames[0].points, axis=1)
+        rear = model.panels()["rear"]
+        own = slice(rear.first, rear.first + rear.mesh.surface.node_count)
+        assert moved[own].max() > 5.0 * moved[: rear.first].max()
+        assert record.result.ledger_closure_ratio < 0.02
+        assert record.result.solver.failed_count == 0

@@ -1,12 +1,13 @@
 """What lies under the pointer on a whole side: doors by their own places, the pillar as each sees it."""
 
+import msgspec
 import numpy as np
 import pytest
 
 from sim.door_model import build_model
-from sim.plan import BeltPoint, Car, EdgePoint, FacePoint, Spread
+from sim.plan import BeltPoint, Car, EdgePoint, FacePoint, PillarSpot, Spread, Squeeze
 from ui.state.pointing import panel_of, under
-from ui.state.steering import CannotSteer, placed, second_placed
+from ui.state.steering import placed, second_placed
 
 
 @pytest.fixture(scope="module")
@@ -76,9 +77,20 @@ def test_moved_metal_is_pointed_at_where_it_is_now(side):
     assert found.place.along_m == pytest.approx(0.30, abs=2e-3)
 
 
-def test_a_squeeze_is_not_set_on_the_rear_door():
-    with pytest.raises(CannotSteer, match="set on the front door"):
-        placed(Spread(), FacePoint(panel="rear"))
+def test_a_squeeze_is_set_on_either_door_by_a_click_on_its_skin(side):
+    door = side.panels()["rear"]
+    shape = door.mesh.shape
+    x_m, z_m = 0.5 * shape.length_m, 0.4
+    at = door.mesh.shape.skin_point(np.array([x_m]), np.array([z_m]))[0] + door.shift_m
+    found = under(side, "rear_outer_skin", at, side.start.points, "front")
+    assert isinstance(found.place, FacePoint)
+    move = placed(Spread(), found.place)
+    assert isinstance(move, Squeeze)
+    assert move.panel == panel_of(move) == "rear"
+    assert move.height_m == pytest.approx(z_m, abs=0.02)
+    # on to the front door, or off the pillar
+    again = placed(msgspec.structs.replace(move, on=PillarSpot()), FacePoint(along_m=0.4, height_m=0.3))
+    assert (again.panel, again.on, again.along_m) == ("front", None, 0.4)
 
 
 def test_the_door_that_tip_one_stands_on():

@@ -7,8 +7,8 @@ import pytest
 
 from sim.plan import Plan
 from ui.state.asking import Standing
-from ui.state.questions import Choice, Question
 from ui.state.marks import Marks, Stroke
+from ui.state.questions import Choice, Question
 from ui.state.seeing import CutPlane, Seeing
 from ui.state.session import Session
 from ui.state.sitting import (
