@@ -246,17 +246,17 @@ MAPS = {
         -OUTBOARD_RANGE_M, OUTBOARD_RANGE_M,
         _through(("#8A3200", "#D55E00", "#F0B070", NEUTRAL, "#8CC0E2", "#0072B2", "#003E73")),
     ),
-    ColourMode.SEAM: ColourMap(0.0, 1.0, _through((NEUTRAL, "#DDA3C2", "#B04A85", "#5A1140"))),
-    ColourMode.LOAD: ColourMap(0.0, LOAD_RANGE_RATIO, _through((NEUTRAL, "#93CDB6", "#009E73", "#00402E"))),
+    ColourMode.SEAM: ColourMap(0.0, 1.0, _through((NEUTRAL, "#DFA8C6", "#B9588F", "#8C2D66"))),
+    ColourMode.LOAD: ColourMap(0.0, LOAD_RANGE_RATIO, _through((NEUTRAL, "#93CDB6", "#009E73", "#006247"))),
 }  # fmt: skip
-"""The map of each colour mode that has one."""
+"""The map of each colour mode that has one; its ends stand out from the ground of the dark theme as well."""
 
 FOLD_PAPERS: tuple[tuple[str, str, float], ...] = (
     (NEUTRAL, NEUTRAL, 0.0),
     ("#9FCAE8", "#1E5878", 0.15),
     ("#5B9FCC", "#164A68", 0.32),
     ("#2A6690", "#D9EDF9", 0.12),
-    ("#0B2638", "#0B2638", 0.0),
+    ("#0A2540", "#0A2540", 0.0),
 )
 """Steps of folding, the least first: ground, its slanting lines, and the share of it that the lines take."""
 

@@ -207,6 +207,42 @@ def test_parts_have_no_hue(theme):
         assert np.hypot(*to_lab(rgb(getattr(theme, tone)))[1:]) < 4.0
 
 
+FULL = {
+    f"{mode.value} {end}": colours.word_of(colours.MAPS[mode](getattr(colours.MAPS[mode], end)))
+    for mode, end in (
+        (ColourMode.OUTBOARD, "low"), (ColourMode.OUTBOARD, "high"), (ColourMode.SEAM, "high"),
+        (ColourMode.LOAD, "high"),
+    )
+} | {f"folded {step}": paper[0] for step, paper in enumerate(colours.FOLD_PAPERS) if step}  # fmt: skip
+"""What metal is coloured where it tells most, and every step of folding but the one that is as it was."""
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
+@pytest.mark.parametrize("name", sorted(FULL))
+def test_coloured_metal_stands_out_from_ground_and_body_in_every_theme(theme, name):
+    """What lies behind and beside the metal is no class of its colours: 10 apart for every vision."""
+    for ground in (theme.paper, theme.body):
+        worst = min(apart(FULL[name], ground, vision) for vision in VISIONS)
+        assert worst >= APART, (name, ground, worst)
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
+@pytest.mark.parametrize("hue", ["SEAM", "LOAD", "OUT", "IN"])
+def test_stitches_path_and_arrows_stand_out_in_every_theme(theme, hue):
+    """Drawn on skin, before the body and before the ground."""
+    for ground in (theme.paper, theme.body, theme.skin):
+        assert min(apart(getattr(colours, hue), ground, vision) for vision in VISIONS) >= APART
+        assert contrast(getattr(colours, hue), ground) >= 1.7
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
+def test_lines_of_a_section_and_of_the_start_shape_are_seen_in_every_theme(theme):
+    """3:1 for graphics [wcag-2.2]; a section's dark line lies on its halo, which has the plate's tone."""
+    assert contrast(theme.outline, theme.paper) >= 3.0
+    assert contrast(theme.plate_text, theme.plate) >= 7.0
+    assert contrast(theme.crease, theme.plate) >= 7.0
+
+
 def test_the_bar_has_its_zero_and_its_ends():
     stops, labels = colour_bar("outboard")
     assert [place for place, _ in labels] == [0.0, 0.5, 1.0]
