@@ -22,7 +22,6 @@ UNTOLD = frozenset({
     "ui/folders.py", "ui/seats.py", "ui/checking.py", "ui/state/lesson_check.py", "ui/state/room_curve.py",
     "ui/scene/room_picture.py", "sim/feinput.py", "sim/exports.py", "sim/asks.py", "sim/answers.py",
     "sim/scenario.py", "sim/scenario_told.py", "sim/scenario_runs.py", "sim/card.py", "sim/card_many.py",
-    "sim/plan_fields.py",
     "ui/state/figure_list.py", "ui/state/lesson_file.py", "sim/door_test.py", "sim/map_file.py",
     "sim/plan_fields.py",
     # names inside the laws and the solver, style sheets, other words for the finder, the tongues themselves
