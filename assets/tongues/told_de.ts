@@ -7677,10 +7677,6 @@
         <translation type="unfinished">Das Modell sagte</translation>
     </message>
     <message>
-        <source>The metal did first</source>
-        <translation type="unfinished">Das Metall tat zuerst</translation>
-    </message>
-    <message>
         <source>Agree</source>
         <translation type="unfinished">Stimmt</translation>
     </message>
