@@ -5365,6 +5365,10 @@
         <translation type="unfinished">noch keine</translation>
     </message>
     <message>
+        <source>The metal did first</source>
+        <translation type="unfinished">Das Metall tat zuerst</translation>
+    </message>
+    <message>
         <source>is {value}, which is not there; {remedy}: {text}</source>
         <translation type="unfinished">ist {value}, das nicht da ist; {remedy}: {text}</translation>
     </message>
