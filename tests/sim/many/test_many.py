@@ -20,7 +20,7 @@ from tests.sim.many import fakes
 PLAN = Plan(seed=3, moves=(Spread(door=EdgePoint(depth_m=0.005)),))
 SMALL = Plan(
     seed=3,
-    car=Car(lattice_spacing_m=0.06),
+    car=Car(lattice_spacing_m=0.09),
     moves=(Spread(door=EdgePoint(depth_m=0.005), opening_m=0.015, stop_at=("seam parting",)),),
 )
 CANCEL_S = 0.3
@@ -199,7 +199,7 @@ def door_answer():
 
 
 class TestDoor:
-    """A few real runs on the coarse lattice."""
+    """A few real runs on a coarse lattice."""
 
     def test_records_hold_what_the_metal_did(self, door_answer):
         assert len(door_answer.runs) == 4

@@ -62,21 +62,21 @@ def test_deep_frees_the_latch_on_every_lattice(spacing_m):
     assert answer.frames[-2].parted_length_m == 0.0
 
 
-ON_THE_LIP = [
+LATTICES = [
     pytest.param(spacings.LATTICES_M[:2], id="two"),
     pytest.param(spacings.LATTICES_M, id="three", marks=pytest.mark.whole),
 ]
-"""To its full opening the finest lattice takes minutes on the lip; what three tell is asked of two."""
+"""To its full opening the finest lattice takes minutes; what three tell is asked of two."""
 
 
-@pytest.fixture(scope="module", params=ON_THE_LIP)
+@pytest.fixture(scope="module", params=LATTICES)
 def lips(request):
     return pushes("on the lip", request.param)
 
 
-@pytest.fixture(scope="module")
-def deeps():
-    return pushes("behind the bend", spacings.LATTICES_M)
+@pytest.fixture(scope="module", params=LATTICES)
+def deeps(request):
+    return pushes("behind the bend", request.param)
 
 
 def pushes(where, lattices_m):
@@ -147,7 +147,7 @@ def test_on_the_lip_the_lattices_tell_one_story(lips):
 
 @pytest.mark.slow
 @pytest.mark.timeout(900)
-def test_behind_the_bend_three_lattices_tell_one_story(deeps):
+def test_behind_the_bend_the_lattices_tell_one_story(deeps):
     assert len(set(_stories(deeps))) == 1
     for answer in deeps:
         freed = next(frame for frame in answer.frames if first_of(answer.result.events) in frame.events)

@@ -94,6 +94,10 @@ class TestJammed:
         assert peak_n(jam) > full.first.force_n
 
 
+SPACINGS_M = [0.09, pytest.param(CAR.lattice_spacing_m, marks=pytest.mark.whole)]
+"""On the usual lattice the fact below costs minutes, and stands there in the installed checks as well."""
+
+
 # Fact: on a welded seam the force falls in larger steps than on a bonded one: sum of the falls above 15 % of
 # the peak.  Whether less seam parts is not claimed.
 def falls_n(answer):
@@ -110,10 +114,13 @@ def falls_n(answer):
 
 
 @pytest.mark.slow
+@pytest.mark.parametrize("spacing_m", SPACINGS_M)
 @pytest.mark.parametrize("along_m", SEATS)
-def test_a_welded_seam_lets_the_force_fall_further(along_m):
+def test_a_welded_seam_lets_the_force_fall_further(along_m, spacing_m):
     push = edge(along_m, opening_m=0.06, stop_at=())
-    welded, bonded = solved(car(seam="welded"), push), solved(CAR, push)
+    welded, bonded = (
+        solved(car(seam=seam, lattice_spacing_m=spacing_m), push) for seam in ("welded", "bonded")
+    )
     assert {e.kind for e in welded.result.events} >= {"weld broken"}
     assert falls_n(welded) > falls_n(bonded)
     # and the latch holds on either
@@ -132,8 +139,11 @@ def test_behind_the_bend_a_welded_door_frees_its_latch_with_its_welds_whole(alon
 # Fact: an alloy door tears more than a steel one in the same bite.  A whole hem tears on neither up to 60 mm,
 # so the bite is beside a cut in it, where a tear begins.  Common practice adds that an alloy door folds less;
 # with tips that grip it does not come out, and DEVELOPERS.md says so with figures.
+# The middle seat here; the two beside it, minutes more, with --whole.  On 90 mm steel tears at one of three.
 @pytest.mark.slow
-@pytest.mark.parametrize("along_m", SEATS)
+@pytest.mark.parametrize(
+    "along_m", [SEATS[1], *(pytest.param(along, marks=pytest.mark.whole) for along in SEATS[::2])]
+)
 def test_an_alloy_door_tears_more(along_m):
     build = BUILDS["bonded alloy"]
     paths = {difference.path for difference in felt(CAR, build)}

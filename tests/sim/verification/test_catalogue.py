@@ -30,9 +30,25 @@ ELSEWHERE = {
     "without_bar": "trade/test_door_test.py, without its bar a door lies clearly below",
     "sim.checks.spacings": "regression/test_lattices.py, story, peak, seam and motion of the same attacks",
     "wide_needs_more": "wide_parts_later at the first parting, trade/test_tips.py before a sheet tears",
-    "sim.checks.runs": "runs/test_books.py, balance, books and mirror of the same pushes, taken further",
+    "sim.checks.runs": "runs/test_books.py, balance, books and mirror of the same pushes on a 90 mm lattice",
     "stopping_tears_less": "runs/test_cutting.py, going on against stopping",
     "going_on_opens_no_further": "runs/test_cutting.py, going on against stopping",
+    "door_least": "trade/test_door_test.py, the same door up to the first of the three stages",
+    "door_most": "trade/test_door_test.py, the same door up to the first of the three stages",
+    "spots_let_go_in_steps": "trade/test_builds.py, the same pushes on a 90 mm lattice",
+    "alloy_tears_more": "trade/test_builds.py, the same push at the middle seat",
+    "belt_moves_skin_out": "trade/test_facts.py, the same pushes on a 90 mm lattice",
+    "more_force_same_verdict": "trade/test_facts.py, the same shares of the force on a 90 mm lattice",
+    "open_latch_jams_only": "trade/test_builds.py, the same push at three seats",
+    "tips_in_a_cut": "runs/test_pocket.py, the same cuts and tips on the same car",
+    "hinge_first": "trade/test_grounded.py, the same door and lattice",
+    "upper_hinge_first_sinks_further": "trade/test_grounded.py, the same door and lattice",
+    "unsupported_moves_more": "trade/test_on_its_wheels.py, the same push on the same car",
+    "unsupported_opens_less": "trade/test_on_its_wheels.py, the same push on the same car",
+    "deeper_than_crown": "trade/test_pinch.py, the same squeeze on a 60 mm lattice",
+    "collapse": "the same plates with eight rings, among the fast checks",
+    "trouser_load-0.015": "the same test on 20 mm",
+    "trouser_energy-0.015": "the same test on 20 mm",
 }
 """Full checks whose claim other tests hold: minutes more, for --whole and for `hemline check --full`."""
 
@@ -46,7 +62,7 @@ def name(check):
 def with_mark(check):
     """Return a check as a test's parameter, marked where its claim is held elsewhere too."""
     function = check.make.func if isinstance(check.make, partial) else check.make
-    whole = {function.__module__, function.__name__} & ELSEWHERE.keys()
+    whole = {function.__module__, function.__name__, name(check)} & ELSEWHERE.keys()
     return pytest.param(check, id=name(check), marks=pytest.mark.whole if whole else ())
 
 
