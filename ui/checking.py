@@ -11,6 +11,7 @@ from sim.checks import report
 from sim.checks.catalogue import bad, chosen
 from sim.checks.row import Row
 from sim.textfiles import write_whole
+from ui.progress_line import ProgressLine
 
 PAGES = (".html", ".htm")
 ENDINGS = (*PAGES, ".md")
@@ -20,16 +21,13 @@ def compute(*, full: bool) -> list[tuple[str, list[Row]]]:
     """Return the rows by family; says on the error stream how far it is."""
     checks = chosen(full=full)
     families: dict[str, list[Row]] = {}
-    live = sys.stderr.isatty()
+    line = ProgressLine()
     for index, check in enumerate(checks):
         families.setdefault(check.family, []).append(check.run())
         tenth = 10 * (index + 1) // len(checks)
-        if live or tenth > 10 * index // len(checks):
-            words = f"{index + 1} of {len(checks)} checks, {check.family}"
-            sys.stderr.write(f"\r\x1b[K{words}" if live else f"{words}\n")
-            sys.stderr.flush()
-    if live:
-        sys.stderr.write("\r\x1b[K")
+        if line.live or tenth > 10 * index // len(checks):
+            line.write(f"{index + 1} of {len(checks)} checks, {check.family}")
+    line.end()
     return list(families.items())
 
 

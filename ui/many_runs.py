@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from sim.problems import PlanError
 from ui.folders import check_folder, fresh_folder
+from ui.progress_line import ProgressLine
 from ui.refusal import Refusal, read_plan, ready_model, sentence_of, time_words
 
 if TYPE_CHECKING:
@@ -20,29 +21,6 @@ FLIP_FILES = ("flip.json", "flip.csv")
 """What the two commands write; a folder that holds nothing else may be written again."""
 
 MOST_RUNS, MOST_WORKERS = 4096, 256
-
-
-class Line:
-    """One line on the error stream that is written over; without a screen, a line at every tenth."""
-
-    def __init__(self) -> None:
-        self.live = sys.stderr.isatty()
-        self._said = ""
-
-    def say(self, words: str, share: float) -> None:
-        """Say how far it is; ``share`` of the whole is done."""
-        tenth = words if self.live else f"{words.partition(':')[0]} {int(10 * share)}"
-        if tenth == self._said:
-            return
-        self._said = tenth
-        sys.stderr.write(f"\r\x1b[K{words}" if self.live else f"{words}\n")
-        sys.stderr.flush()
-
-    def end(self) -> None:
-        """Leave the line."""
-        if self.live:
-            sys.stderr.write("\r\x1b[K")
-            sys.stderr.flush()
 
 
 def many(
@@ -84,7 +62,7 @@ def many(
 
     runs = model.runs_of(asked) if runs is None else runs
 
-    line = Line()
+    line = ProgressLine()
     with fresh_folder(out) as folder:
         count = worker_count(workers)
         under_way = model.Many(asked, runs, worker_count=count, coarse=preview, short=first)
@@ -136,7 +114,7 @@ def flip(
     for path in only:
         if path not in known:
             raise Refusal(f"--only {path}: is not varied on this plan; use one of {', '.join(known)}.")
-    line = Line()
+    line = ProgressLine()
     with fresh_folder(out) as folder:
         search = model.FlipSearch(asked, only=only, worker_count=worker_count(workers), coarse=preview)
         try:

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 
 from sim.problems import PlanError
 from ui.folders import check_folder, fresh_folder
-from ui.many_runs import Line, worker_count
+from ui.many_runs import worker_count
+from ui.progress_line import ProgressLine
 from ui.refusal import Refusal, read_plan, ready_model, sentence_of, time_words
 
 if TYPE_CHECKING:
@@ -99,7 +100,7 @@ def _made(ask: Ask, *, again: bool, workers: int) -> OutcomeMap:
     store = MapStore(settings_folder() / KEPT)
     if again:
         store.path(ask).unlink(missing_ok=True)
-    line = Line()
+    line = ProgressLine()
     run = MapRun(ask, store, worker_count=workers)
     try:
         for progress in run:

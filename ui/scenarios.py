@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 from sim.problems import PlanError
 from sim.textfiles import write_whole
 from ui.folders import check_folder
-from ui.many_runs import Line, progress_words, worker_count
+from ui.many_runs import progress_words, worker_count
+from ui.progress_line import ProgressLine
 from ui.refusal import Refusal, file_trouble, sentence_of
 
 if TYPE_CHECKING:
@@ -83,7 +84,7 @@ def _run(asked: Asked, count: int, out: Path, workers: int, most_seconds: float 
     from sim.scenario_runs import ScenarioRuns, Store
 
     limit = math.inf if most_seconds is None else most_seconds
-    store, line = Store(out / RUNS), Line()
+    store, line = Store(out / RUNS), ProgressLine()
     if asked.scenario.wrecks != "drawn":
         line.say("wrecks: solving what is not kept yet", 0.0)
         asked = asked.on_starts(store.starts)

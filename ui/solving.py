@@ -5,12 +5,12 @@ The mechanics are imported only when something is solved, so that words about a 
 
 from __future__ import annotations
 
-import sys
 import time
 from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ui.progress_line import ProgressLine
 from ui.refusal import ready_model, time_words
 
 if TYPE_CHECKING:
@@ -53,13 +53,13 @@ def expected_frames(plan: Plan) -> list[int]:
     return counts
 
 
-class Progress:
+class Progress(ProgressLine):
     """Says on the error stream how much is solved, and about how long the rest will take."""
 
     def __init__(self, counts: Sequence[int]) -> None:
+        super().__init__()
         self.counts = counts
         self.started = time.perf_counter()
-        self.live = sys.stderr.isatty()
         self._said_share = -1
 
     def step(self, frame: Frame) -> None:
@@ -75,11 +75,4 @@ class Progress:
         words = f"move {frame.move_index + 1} of {len(self.counts)}, {100 * share:.0f} % solved"
         if share < 1.0 and spent > 1.0:
             words += f", about {time_words(spent * (1.0 - share) / share)} left"
-        sys.stderr.write(f"\r\x1b[K{words}" if self.live else f"{words}\n")
-        sys.stderr.flush()
-
-    def end(self) -> None:
-        """Leave the line."""
-        if self.live:
-            sys.stderr.write("\r\x1b[K")
-            sys.stderr.flush()
+        self.write(words)

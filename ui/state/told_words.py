@@ -17,7 +17,7 @@ ROOMS = ("sim", "ui", "ui/state", "ui/panels", "ui/scene")
 UNTOLD = frozenset({
     # the command line and what its words write, in English
     "ui/command.py", "ui/environment.py", "ui/start.py", "ui/starting.py", "ui/start_files.py",
-    "ui/scenarios.py", "ui/solving.py",
+    "ui/scenarios.py", "ui/solving.py", "ui/progress_line.py",
     "ui/lessons.py", "ui/rooms.py", "ui/mapping.py", "ui/many_runs.py", "ui/figures.py", "ui/exporting.py",
     "ui/folders.py", "ui/seats.py", "ui/checking.py", "ui/state/lesson_check.py", "ui/state/room_curve.py",
     "ui/scene/room_picture.py", "sim/feinput.py", "sim/exports.py", "sim/asks.py", "sim/answers.py",
