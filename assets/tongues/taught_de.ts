@@ -2947,6 +2947,22 @@ Ein gebrochener Schweißpunkt zählt als aufgehende Naht.</translation>
         <translation type="unfinished">Ein zweiter Schnitt 60 mm unter dem ersten, die Spitzen des Spreizers dazwischen, dann ein Rettungszylinder.</translation>
     </message>
     <message>
+        <source>Wide tips in the pocket</source>
+        <translation type="unfinished">Breite Spitzen in der Tasche</translation>
+    </message>
+    <message>
+        <source>As in the pocket, with tips wider than the pillar: they push on its corners.</source>
+        <translation type="unfinished">Wie in der Tasche, mit Spitzen breiter als die Säule: Sie drücken auf ihre Ecken.</translation>
+    </message>
+    <message>
+        <source>Rear door, upper hinge first</source>
+        <translation type="unfinished">Hintere Tür, oberes Scharnier zuerst</translation>
+    </message>
+    <message>
+        <source>Both latches are free. The gap at the rear door's hinge edge is opened until its upper hinge shows, and it is cut; then the door is swung wide and let go.</source>
+        <translation type="unfinished">Beide Schlösser sind frei. Der Spalt an der Scharnierkante der hinteren Tür wird geöffnet, bis ihr oberes Scharnier zu sehen ist, und es wird geschnitten; dann wird die Tür weit geschwenkt und losgelassen.</translation>
+    </message>
+    <message>
         <source>Head on bare metal</source>
         <translation type="unfinished">Kopf auf blankem Metall</translation>
     </message>

@@ -168,6 +168,7 @@ def test_ready_plans_differ_in_what_they_contrast_and_in_nothing_else(pair):
     [
         (("ram-walks-in", "ram-walks-out"), {"moves[0].foot.base", "moves[0].foot.raised_m"}),
         (("hinge-when-seen", "hinge-gone-on"), {"moves[0].stop_at", "moves[1]"}),
+        (("pocket", "pocket-wide-tips"), {"moves[3].tool.tip_width_m"}),
     ],
 )
 def test_plans_of_a_lesson_that_are_put_beside_each_other_differ_in_one_thing(pair, paths):
