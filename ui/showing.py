@@ -204,6 +204,7 @@ class Showing:
         if self.side is not None:
             waits = session.model is None and session.busy_words
             window.stages.show_veil(f"{session.busy_words} \u2026" if waits else "")
+            self.side.show_hint()
 
     def _solver_words(self) -> tuple[str, ...]:
         """Return what is going on or what was worked out, the longest wording first."""

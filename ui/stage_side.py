@@ -280,13 +280,13 @@ class StageSide(TipSteering, MapOnStage):
 
     def show_hint(self) -> None:
         """Say what the next click or turn of the wheel does."""
-        now = self._session.selection.now
-        if self._said_of is not None and self._said_of != self._session.plan:
+        session, now = self._session, self._session.selection.now
+        if self._said_of is not None and self._said_of != session.plan:
             self._said_of = None
             self._window.readout.show_words("")
-        ran = self._session.result_here is not None and not self._session.beside.on
-        hint = hint_words(self._session.move, now.tip, steering=now.steering, ran=ran)
-        self._window.readout.show_hint("" if before_plan(self._session) else hint, offered(self._session))
+        ran = session.result_here is not None and not session.beside.on
+        hint = hint_words(session.move, now.tip, steering=now.steering, ran=ran, runs=session.runs)
+        self._window.readout.show_hint("" if before_plan(session) else hint, offered(session))
 
     # --- pointing ----------------------------------------------------------------------------------------
 

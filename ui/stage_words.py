@@ -17,16 +17,20 @@ HINT_SECOND = "Click what stands still beside it for tip two, or leave it across
 HINT_CRUSH = "Click the skin to set where along the car the body presses"
 HINT_WHEEL = "wheel: depth, Shift+wheel: tilt, Esc: wheel zooms again"
 HINT_RAN = "B puts another plan beside this one; click the edge to set a tip again"
+HINT_RUNS = "Esc stops; what has been worked out stays"
 HINT_FORM = "Ctrl+E changes the move"
 
 
-def hint_words(move: Move | None, tip: int, *, steering: bool, ran: bool = False) -> str:
+def hint_words(move: Move | None, tip: int, *, steering: bool, ran: bool = False, runs: bool = False) -> str:
     """Return what the next click, key or turn of the wheel does; a move without tips is changed in its form.
 
     Parameters
     ----------
     ran : whether the end of a run is shown: what it came to can be compared
+    runs : whether a run is under way: a click would set no tip
     """
+    if runs:
+        return HINT_RUNS
     if ran and tip == 1 and not steering:
         return HINT_RAN
     if isinstance(move, Crush):

@@ -1425,6 +1425,10 @@
         <translation type="unfinished">Zwei Pläne nebeneinander oder wieder einer (B)</translation>
     </message>
     <message>
+        <source>Esc stops; what has been worked out stays</source>
+        <translation type="unfinished">Esc hält an; was schon berechnet ist, bleibt</translation>
+    </message>
+    <message>
         <source>B puts another plan beside this one; click the edge to set a tip again</source>
         <translation type="unfinished">B stellt einen anderen Plan daneben; Klick auf die Kante setzt eine Spitze neu</translation>
     </message>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from PySide6.QtCore import QPoint, Qt, QTimer, Signal
 from PySide6.QtGui import QAction, QMouseEvent
 from PySide6.QtWidgets import (
@@ -15,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from ui.panels.look import GRID, Look
-from ui.panels.pieces import IconButton, button, column_area, label, line, set_flag
+from ui.panels.pieces import IconButton, button, column_area, label, line, set_flag, unbroken
 from ui.panels.wreck_card import WreckPanel
 from ui.state.cards import Card
 from ui.state.move_fields import NEW_MOVES
@@ -24,11 +26,23 @@ from ui.state.tongue import tr
 OUTCOME_CHARACTERS, LOW_CHARACTERS = 150, 70
 LOW_PX = 760
 """Below this height [px at scale 1] a card tells less of what came out: the reading tells it whole."""
+CLAUSE_END = re.compile(r"[.;](?=\s)|\.$")
+"""Where a clause of an outcome ends, and no number's point."""
 READY_WORDS = {
     "edge": ("Edge attack", "Edge attack", "To the edge attack"),
     "contrast": ("The contrast", "Try the contrast", "To the contrast"),
 }
 """Names of the ready plans' buttons: while it is shown, while the other is, beside a plan of one's own."""
+
+
+def shortened(words: str, most: int) -> str:
+    """Return as many whole clauses as fit into `most` characters; of one too long by itself its beginning."""
+    if len(words) <= most:
+        return words
+    ends = [found.start() for found in CLAUSE_END.finditer(words) if found.start() < most]
+    if ends:
+        return words[: ends[-1]] + "."
+    return words[:most].rsplit(" ", 1)[0] + " \u2026"
 
 
 class MoveCard(QFrame):
@@ -81,10 +95,8 @@ class MoveCard(QFrame):
         set_flag(self, "selected", card.selected)
         self._title.setText(f"{self._index + 1}  {card.title}")
         self._place.setText(card.place)
-        outcome = tr(card.outcome)  # told whole, then cut
-        if len(outcome) > most:
-            outcome = outcome[:most].rsplit(" ", 1)[0] + " \u2026"
-        self._outcome.setText(outcome or "Not run yet")
+        # told whole, then cut
+        self._outcome.setText(unbroken(shortened(tr(card.outcome), most)) or "Not run yet")
         self._effect.setText(card.effect)
         self._effect.setVisible(bool(card.effect))
         self.setAccessibleName(tr(f"Move {self._index + 1}: {card.title}. {card.place}. {card.outcome}"))

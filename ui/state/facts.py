@@ -255,6 +255,11 @@ class Facts:
         return self.queue.busy
 
     @property
+    def runs(self) -> bool:
+        """Whether a move is being worked out on metal that stands."""
+        return self.queue.busy and self.model is not None
+
+    @property
     def busy_words(self) -> str:
         """What is going on, in a few words; empty when nothing is."""
         request = self.queue.current

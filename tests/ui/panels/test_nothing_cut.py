@@ -9,6 +9,7 @@ pytest.importorskip("PySide6")
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QWidget
 
+from sim.plan import Spread
 from sim.units import Units
 from ui.app import prepare_application
 from ui.colour_scale import scale_of
@@ -18,9 +19,11 @@ from ui.panels.lesson import LessonPanel, StepWords
 from ui.panels.look import GRID, Look
 from ui.panels.pair import PairPage
 from ui.panels.pieces import Foot, dress, unbroken
+from ui.panels.plan import shortened
 from ui.panels.reading import ReadingPanel
 from ui.panels.room import beside_stage
 from ui.panels.stages import VEIL_MS, Stages
+from ui.stage_words import hint_words
 from ui.state.reading import Reading, Share
 from ui.state.view_options import ViewOptions
 
@@ -217,3 +220,18 @@ def test_other_metal_is_veiled_while_the_metal_asked_for_is_set_out(qtbot):
     assert not stages._veil.isVisible()
     qtbot.wait(VEIL_MS + 4 * GRID)
     assert not stages._veil.isVisible()
+
+
+def test_a_card_that_is_cut_short_ends_with_a_whole_clause():
+    told = (
+        "The outer skin came away over 737 mm; the latch carried a third of it at most; clearance unchanged."
+    )
+    assert shortened(told, 200) == told
+    assert shortened(told, 90) == told.split("; clearance")[0] + "."
+    assert shortened(told, 60) == "The outer skin came away over 737 mm."
+    assert shortened("The metal 1.5 m long was bent without an end", 20) == "The metal 1.5 m \u2026"
+
+
+def test_while_a_run_goes_on_the_hint_says_how_to_stop_it_and_not_what_a_click_would_not_do():
+    assert hint_words(Spread(), 1, steering=False, runs=True).startswith("Esc stops")
+    assert hint_words(Spread(), 1, steering=False).startswith("Click the door's edge")
