@@ -42,14 +42,18 @@ def solve(plan: Plan, folder: Path | None = None) -> tuple[DoorModel, tuple[Move
 def expected_frames(plan: Plan) -> list[int]:
     """Return how many frames each move will have if nothing stops it early."""
     from sim.crush import CRUSH_STEP_M
-    from sim.plan import Spread
+    from sim.move_words import opening_of
+    from sim.plan import Crush, Spread
     from sim.spreading import grid_openings
 
     counts = []
     for move in plan.moves:
-        reach = getattr(move, "opening_m", None) or getattr(move, "closing_m", 0.0)
-        steps = len(grid_openings(reach, grips=isinstance(move, Spread))) if reach else 0
-        counts.append(1 + steps + max(0, round(getattr(move, "travel_m", 0.0) / CRUSH_STEP_M)))
+        reach = opening_of(move)
+        if isinstance(move, Crush):
+            steps = round(reach / CRUSH_STEP_M)
+        else:  # every other driven move has the grid of a spread's tips
+            steps = len(grid_openings(reach, grips=isinstance(move, Spread))) if reach else 0
+        counts.append(1 + steps)
     return counts
 
 

@@ -14,7 +14,9 @@ import numpy as np
 import pytest
 from PIL import Image
 
+from sim.plan import Crush, Cut, Ease, Plan, Press, Spread
 from ui import command
+from ui.solving import expected_frames
 
 ROOT = Path(__file__).resolve().parents[2]
 HEAD = "schema_version = 1\n"
@@ -295,6 +297,18 @@ def test_the_fields_of_a_plan_are_told_and_a_word_that_names_none_is_refused(cap
     assert command.main(["fields", "hammer"]) == 2
     told = capsys.readouterr()
     assert "'hammer'" in told.err and "press" in told.err and told.out == ""
+
+
+def test_progress_counts_what_a_move_travels_and_not_how_far_blades_open():
+    """40 steps of 2.5 mm for a ram, 30 of 5 mm for a body; 20 of 0.25 mm and 10 of 2.5 for tips that grip."""
+    moves = (
+        Cut(opening_m=0.18),
+        Press(extension_m=0.1),
+        Crush(travel_m=0.15),
+        Ease(),
+        Spread(opening_m=0.03),
+    )
+    assert expected_frames(Plan(moves=moves)) == [1, 41, 31, 1, 31]
 
 
 def test_the_builds_are_listed_by_name(capsys):
