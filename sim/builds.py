@@ -19,6 +19,10 @@ ILLUSTRATIVE = "illustrative, assumed"
 """Stands in the name of a build whose numbers are there to show an idea and nothing else."""
 
 SALOON = "low saloon"
+SHAPES: Mapping[str, str] = MappingProxyType(
+    {"tall car": "tall car", "long door": "car with a long front door"}
+)
+"""What a whole side is called in the name of a build, by its shape, where it is no low saloon."""
 
 # alloy gauges: as stiff in bending as 0.7 and 0.8 mm of steel, t (E_steel / E_alloy)^(1/3); skins of 0.9 to
 # 1.1 mm are usual (from memory)
@@ -115,10 +119,16 @@ def build_defaults(name: str) -> dict[str, Any]:
 
 
 def car_words(car: Car) -> str:
-    """Return a car's name as it is shown: an illustrative build says so, whatever it was renamed to."""
-    if ILLUSTRATIVE in car.build and ILLUSTRATIVE not in car.name:
-        return f"{car.name} ({ILLUSTRATIVE})"
-    return car.name
+    """Return a car's name as it is shown: an illustrative build says so, whatever it was renamed to.
+
+    A build's own name says of which shape the side is; a name of one's own stays.
+    """
+    name = car.name
+    if car.extent == "side" and name.startswith(f"{SALOON},"):
+        name = SHAPES.get(car.whole_side.shape, SALOON) + name.removeprefix(SALOON)
+    if ILLUSTRATIVE in car.build and ILLUSTRATIVE not in name:
+        return f"{name} ({ILLUSTRATIVE})"
+    return name
 
 
 def labelled(car: Car, words: str) -> str:

@@ -31,6 +31,7 @@ Ints = NDArray[np.int64]
 
 STEP_M = 0.0025  # the grid of the tip's way
 SAMPLES = 9
+FOOT_NODES = 2  # a foot on fewer carries no moment
 BAR_TIP_DEEP_M = 0.03  # length of the bar's tip on the metal, assumed: forks and blades are 25-50 mm wide
 
 RANGES: dict[str, Range] = {
@@ -131,6 +132,14 @@ def _on_frame(panel: Panel, place: FramePoint, width_m: float) -> tuple[Ints, Fl
     chain = mesh.surface.chains["frame"]
     points = mesh.surface.points[chain]
     free = np.flatnonzero(points[:, 2] > mesh.shape.height_m - 1.0e-6)
+    # the node on the belt is one of a foot's too
+    if 1 + min(free[0], len(points) - 1 - free[-1]) < FOOT_NODES:
+        raise PlanError(
+            "on",
+            "is a window frame that stands on one node at a foot on this lattice, so it would swing "
+            "freely and cost the hand nothing; use a smaller car.lattice_spacing_m, such as 0.08, or pry "
+            "at the edge",
+        )
     chain, points = chain[free], points[free]
     along = np.concatenate([[0.0], np.cumsum(np.linalg.norm(np.diff(points, axis=0), axis=1))])
     if not 0.0 <= place.along_m <= along[-1]:

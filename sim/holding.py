@@ -9,11 +9,11 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import NDArray
 
-from sim import outcome
 from sim.course import AtOnce, UnderWay
 from sim.grounding import body_rise_m
 from sim.grounds import STAND_ROWS
 from sim.handling import Grasp, around, grasp, opened_rad, strap, strut, swung, with_prop
+from sim.hold_words import STALLED, hold_sentence
 from sim.increment import Point
 from sim.model import DoorModel
 from sim.move_words import title_of
@@ -33,7 +33,6 @@ HOLD_RANGES: dict[str, Range] = {
     "lift_m": (-0.05, 0.5, "0 is just under it"),
 }
 SHOWN_EVERY = 4  # points of a swing between two frames
-STALLED = "stalled"
 
 
 def _with_structure(model: DoorModel, structure: Structure) -> DoorModel:
@@ -70,8 +69,9 @@ class SupportCourse(AtOnce):
 
     def sentence(self) -> str:
         """Return what it stands on."""
-        rise = body_rise_m(self.run.model.structure, self.run.ends[1].points)
-        return f"{title_of(self.run.move)}; its near side stands {1e3 * rise:+.1f} mm off level."
+        rise_mm = round(1e3 * body_rise_m(self.run.model.structure, self.run.ends[1].points), 1)
+        level = f"its near side stands {rise_mm:+.1f} mm off level" if rise_mm else "it stands level"
+        return f"{title_of(self.run.move)}; {level}."
 
 
 class HoldCourse(AtOnce):
@@ -151,18 +151,7 @@ class HoldCourse(AtOnce):
 
     def sentence(self) -> str:
         """Return how the door stands, what holds it and what the ground carries."""
-        run, name = self.run, self._name()
-        start, end = run.ends
-        parts = [f"{title_of(run.move)}"]
-        if self._grasp is not None and run.move.way == "swing":
-            turn = math.degrees(opened_rad(self._grasp, start.points, end.points))
-            parts.append(f"it has turned by {turn:.0f}\u00b0")
-        if any(event.kind == STALLED for event in run.events):
-            parts.append(f"{run.move.hands_n:.0f} N of hands move it no further")
-        for part, force in end.grounded_n.items():
-            parts.append(f"the {part} stands on the ground with {force:.0f} N")
-        parts += [outcome.rung_words(e.part, e.kind) for e in run.events if e.kind.endswith(" free")]
-        return f"{'; '.join(parts)}." if len(parts) > 1 else f"{parts[0]}; the {name} stays as it is."
+        return hold_sentence(self.run, self._grasp)
 
 
 def latch_end(model: DoorModel, door: str) -> Ints:

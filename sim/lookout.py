@@ -204,10 +204,16 @@ def foot_room(model: DoorModel, network: Network, state: State, opening_m: float
 
 def popped_at_foot(structure: Structure, state: State) -> bool:
     """Tell whether a spot weld at the pillar's foot has let go."""
+    return foot_spots(structure, state)[0] > 0
+
+
+def foot_spots(structure: Structure, state: State) -> tuple[int, int]:
+    """Return how many of the spot welds at the pillar's foot have let go, and how many there are."""
     bonds = structure.bonds
-    gone = bonds.of(WELD_KIND) & (state.worst >= bonds.law[:, END])
-    low = structure.points[bonds.nodes[gone, 0], 2] < FOOT_M  # of the torn sheet's own nodes
-    return bool(low.any())
+    welds = bonds.of(WELD_KIND)
+    # of the torn sheet's own nodes, where it was before anything moved
+    low = welds & (structure.points[bonds.nodes[:, 0], 2] < FOOT_M)
+    return int((low & (state.worst >= bonds.law[:, END])).sum()), int(low.sum())
 
 
 def lookout_of(model: DoorModel) -> Lookout:

@@ -16,6 +16,7 @@ from sim.crush import let_back
 from sim.cut_place import check_cut
 from sim.cut_plan import Cut, PillarCut
 from sim.engaged import Start
+from sim.foot_words import foot_words
 from sim.increment import ON_GRID_M, Point, Stepper, grid_m, stall_point
 from sim.lookout import due
 from sim.model import DoorModel
@@ -257,12 +258,13 @@ class CutSpreadCourse:
             gone.append(f"{spots} {'spot' if spots == 1 else 'spots'} of the pillar popped")
         side = self._outward_m(last.points) * 1e3
         held = "The tips slipped off" if self._gone else "The tips held"
-        return (
+        said = (
             f"The tips went {1e3 * seat.entry_m:.0f} mm in and opened {1e3 * last.opening_m:.0f} mm: the cut "
             f"end went {end:.0f} mm down and {abs(side):.0f} mm {'out' if side >= 0.0 else 'in'}, the stub "
             f"{stub:.0f} mm up; {', '.join(gone) if gone else 'nothing let go'}; "
             f"{outcome.clearance_words(first, last)}. {held}."
         )
+        return f"{said} {foot_words(self.run)}".strip()
 
     def _outward_m(self, points: Floats) -> float:
         low = self.seat.lower

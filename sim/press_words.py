@@ -6,6 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from sim import outcome
+from sim.foot_words import foot_words
 from sim.record import BASE_GIVING, SEAT_OFF, SEAT_SLIPPING, RamNow
 from sim.stood import base_words
 
@@ -36,7 +37,8 @@ def press_sentence(course: PressCourse) -> str:
         why = "The ram has no more force at this stage."
     elif last.ram is not None:
         why = _held_words(course)
-    return f"{what}, {_let_go_words(course)}; {outcome.clearance_words(first, last)}. {why}"
+    said = f"{what}, {_let_go_words(course)}; {outcome.clearance_words(first, last)}. {why}"
+    return f"{said} {foot_words(course.run)}".strip()
 
 
 def off_square_words(at: RamNow | None) -> str:

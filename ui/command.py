@@ -255,11 +255,16 @@ def draw(folder: Path, plan: Plan, model: DoorModel, records: Sequence[MoveRecor
 
 
 def told(records: Sequence[MoveRecord]) -> str:
-    """Return what happened in one or two sentences: the last push, and what came after it."""
-    sentences = [record.result.sentence for record in records if record.result is not None]
-    pushes = [k for k, record in enumerate(records) if record.result is not None and record.result.seats]
-    first = pushes[-1] if pushes else len(sentences) - 1
-    return " ".join(sentences[max(first, 0) :])
+    """Return what happened: the last push, what came after it, and before it whatever met a hidden hazard."""
+    results = [record.result for record in records if record.result is not None]
+    pushes = [k for k, result in enumerate(results) if result.seats]
+    first = max(pushes[-1] if pushes else len(results) - 1, 0)
+    met = [
+        f"Move {k + 1}: {result.sentence}"
+        for k, result in enumerate(results[:first])
+        if any(event.kind == "caution" for event in result.events)
+    ]
+    return " ".join([*met, *(result.sentence for result in results[first:])])
 
 
 def say_unexpected(

@@ -1989,6 +1989,14 @@
         <translation type="unfinished">Schälen der Naht</translation>
     </message>
     <message>
+        <source>peeling seam and spots</source>
+        <translation type="unfinished">Abschälen von Naht und Punkten</translation>
+    </message>
+    <message>
+        <source>shearing seam and spots</source>
+        <translation type="unfinished">Abscheren von Naht und Punkten</translation>
+    </message>
+    <message>
         <source>shearing the seam</source>
         <translation type="unfinished">Scheren der Naht</translation>
     </message>

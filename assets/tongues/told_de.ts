@@ -1553,6 +1553,90 @@
         <translation type="unfinished">{title}; die nahe Seite steht {length} aus der Waage</translation>
     </message>
     <message>
+        <source>The {name} was swung by hand</source>
+        <translation type="unfinished">{name:nominative} wurde von Hand geschwenkt</translation>
+    </message>
+    <message>
+        <source>The {name} was pushed by hand</source>
+        <translation type="unfinished">{name:nominative} wurde von Hand geschoben</translation>
+    </message>
+    <message>
+        <source>The {name} is strapped where it is</source>
+        <translation type="unfinished">{name:nominative} ist festgebunden, wo sie ist</translation>
+    </message>
+    <message>
+        <source>The {name} is propped up from the ground</source>
+        <translation type="unfinished">{name:nominative} ist vom Boden her abgestützt</translation>
+    </message>
+    <message>
+        <source>The {name} is let go</source>
+        <translation type="unfinished">{name:nominative} ist losgelassen</translation>
+    </message>
+    <message>
+        <source>it stays where it was</source>
+        <translation type="unfinished">sie bleibt, wo sie war</translation>
+    </message>
+    <message>
+        <source>its latch still holds it</source>
+        <translation type="unfinished">ihr Schloss hält sie noch</translation>
+    </message>
+    <message>
+        <source>it swung out by {n}°</source>
+        <translation type="unfinished">sie schwang um {n}° hinaus</translation>
+    </message>
+    <message>
+        <source>it swung back by {n}°</source>
+        <translation type="unfinished">sie schwang um {n}° zurück</translation>
+    </message>
+    <message>
+        <source>its latch end sank by {length}</source>
+        <translation type="unfinished">ihr Schlossende sank um {length}</translation>
+    </message>
+    <message>
+        <source>its latch end rose by {length}</source>
+        <translation type="unfinished">ihr Schlossende stieg um {length}</translation>
+    </message>
+    <message>
+        <source>{title}; it stands level</source>
+        <translation type="unfinished">{title}; es steht waagerecht</translation>
+    </message>
+    <message>
+        <source>it stands level</source>
+        <translation type="unfinished">es steht waagerecht</translation>
+    </message>
+    <message>
+        <source>At the foot {n} of {n2} spots are gone</source>
+        <translation type="unfinished">Am Fuß sind {n} von {n2} Punkten fort</translation>
+    </message>
+    <message>
+        <source>trim still hides the belt tensioner there</source>
+        <translation type="unfinished">dort verbirgt Verkleidung noch den Gurtstraffer</translation>
+    </message>
+    <message>
+        <source>the belt tensioner shows there</source>
+        <translation type="unfinished">dort ist der Gurtstraffer zu sehen</translation>
+    </message>
+    <message>
+        <source>blades that open {length} have room for a last cut</source>
+        <translation type="unfinished">Klingen, die {length} öffnen, haben Platz für einen letzten Schnitt</translation>
+    </message>
+    <message>
+        <source>blades that open {length} have no room for a last cut</source>
+        <translation type="unfinished">Klingen, die {length} öffnen, haben keinen Platz für einen letzten Schnitt</translation>
+    </message>
+    <message>
+        <source>is a window frame that stands on one node at a foot on this lattice, so it would swing freely and cost the hand nothing; use a smaller car.lattice_spacing_m, such as {n}, or pry at the edge</source>
+        <translation type="unfinished">ist ein Fensterrahmen, der auf diesem Gitter an einem Fuß auf einem einzigen Knoten steht, also frei schwenken und die Hand nichts kosten würde; ein kleineres car.lattice_spacing_m nehmen, etwa {n}, oder an der Kante hebeln</translation>
+    </message>
+    <message>
+        <source>car with a long front door</source>
+        <translation type="unfinished">Auto mit langer Vordertür</translation>
+    </message>
+    <message>
+        <source>Cautions so far: {parts}</source>
+        <translation type="unfinished">Vorsicht bisher: {parts}</translation>
+    </message>
+    <message>
         <source>the {name} stays as it is</source>
         <translation type="unfinished">{name:nominative} bleibt, wie sie ist</translation>
     </message>

@@ -9,6 +9,7 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -333,3 +334,21 @@ def test_a_contrast_with_a_plan_that_is_not_there_is_refused(capsys):
     plans = ROOT / "assets" / "plans"
     assert command.main(["contrast", str(plans / "edge-at-latch.toml"), "nothing.toml"]) == 2
     assert capsys.readouterr().err.startswith("nothing.toml")
+
+
+def test_blades_that_met_what_trim_hid_are_told_whatever_came_after():
+    """The last push alone was told: a caution two moves before was in the file and in no sentence."""
+
+    def record(sentence, seats=(), kinds=()):
+        events = [SimpleNamespace(kind=kind) for kind in kinds]
+        return SimpleNamespace(result=SimpleNamespace(sentence=sentence, seats=seats, events=events))
+
+    cut = record(
+        "The pillar is cut open; trim still hid a restraint part there.", kinds=("caution", "cut open")
+    )
+    plain = record("The pillar is cut open.", kinds=("cut open",))
+    press, off = record("The ram went out.", ("head",)), record("The tool is off.")
+    assert command.told([plain, press, off]) == "The ram went out. The tool is off."
+    assert command.told([cut, press, off]).startswith("Move 1: The pillar is cut open; trim still hid")
+    assert command.told([cut, press, off]).endswith(" The ram went out. The tool is off.")
+    assert command.told([cut]) == cut.result.sentence

@@ -23,7 +23,7 @@ from ui.panels.look import GRID, Look
 from ui.panels.pieces import button, column_area, label, line
 from ui.panels.room_plot import EXIT_PLOT, ROOM_PLOT, RoomPlot
 from ui.panels.sentence import Sentence
-from ui.state.reading import FORCES, LEAST_J, Reading, edges_words
+from ui.state.reading import FORCES, LEAST_J, Reading, left_behind
 from ui.state.tongue import tr
 
 if TYPE_CHECKING:
@@ -198,8 +198,9 @@ class ReadingPanel(QWidget):
         self._work.setText(_work_words(reading, units))
         self._fit_heads()
         self._clearance.setText(_clearance_words(reading, units))
-        self._edges.setText(edges_words(reading.sharp_edges))
-        self._edges.setVisible(bool(reading.sharp_edges))
+        left = left_behind(reading)
+        self._edges.setText(left)
+        self._edges.setVisible(bool(left))
 
     @property
     def shown(self) -> Reading:

@@ -5,7 +5,7 @@ Tool, place, moment, verdict and clearance; what is kept shut stays out of it.
 
 from __future__ import annotations
 
-from sim.builds import labelled
+from sim.builds import car_words, labelled
 from sim.move_words import is_driven, title_of, words_of
 from sim.outcome import rung_words, tip_stands
 from sim.record import Frame
@@ -50,9 +50,8 @@ def written_inside(session: Session, title: str) -> dict[str, str]:
 def _car(session: Session) -> str:
     plan = session.plan
     title = f"{plan.title}. " if plan.title else ""
-    return (
-        f"{title}{labelled(plan.car, plan.car.name[:1].upper() + plan.car.name[1:])}, {plan.car.side} side."
-    )
+    name = car_words(plan.car)
+    return f"{title}{labelled(plan.car, name[:1].upper() + name[1:])}, {plan.car.side} side."
 
 
 def _index(session: Session) -> int:

@@ -87,7 +87,7 @@ def veiled(
     elif (arrow if aiming else answers) and reading.sentence:
         reading = replace(reading, sentence=SHUT)
     if answers:
-        reading = replace(reading, sharp_edges=0, clearance=None)
+        reading = replace(reading, sharp_edges=0, cautions=(), clearance=None)
     if answers or ladder:
         reading = replace(reading, room=None)
     if ladder:

@@ -50,7 +50,8 @@ LEDGER_WORDS = {
     "released in a jump": "let go in a jump",
     "gap": "not accounted for",
 }
-
+ON_A_SIDE = {"seam peel": "peeling seam and spots", "seam slip": "shearing seam and spots"}
+"""The same where a pillar's spots are in those lines too."""
 
 FORCES = {"body": "Force of the body", "ram": "Force of the ram", "tips": "Force of the tips"}
 """Heading over the force, by what gives it."""
@@ -82,6 +83,7 @@ class Reading:
     shut : whether ladder, work and force are kept shut
     clearance : nearest metal to the occupant, and by how much it changed since the start
     sharp_edges : raw edges that tears and blades have left so far
+    cautions : restraint parts still hidden that blades have met so far, in this move and those before
     room : room by body part and exit width at all moments; None where nobody sits there, or it is kept shut
     """
 
@@ -101,6 +103,7 @@ class Reading:
     ram: bool = False
     shut: bool = False
     sharp_edges: int = 0
+    cautions: tuple[str, ...] = ()
     room: RoomNow | None = None
 
     @property
@@ -150,7 +153,7 @@ def read(
             told(result.sentence, result.plan_effect) if result is not None else live_words, units
         ),
         rungs=nearest_rungs(frame.ladder),
-        shares=shares_of(books),
+        shares=shares_of(books, side=bool(frame.part_clearance_m)),
         work_j=books.get(WORK, 0.0),
         sprung_j=sprung_j(books),
         opening_m=frame.opening_m,
@@ -163,6 +166,7 @@ def read(
         pressed=frame.barrier is not None,
         ram=any(item.ram is not None for item in frames),
         sharp_edges=frame.sharp_edge_count,
+        cautions=cautions_met(timeline),
         room=None if car is None else room_now(timeline, car, model),
     )
 
@@ -177,6 +181,23 @@ def at_rest(frames: Sequence[Frame]) -> bool:
 def edges_words(count: int) -> str:
     """Return how many sharp edges there are in words, "" where there is none."""
     return f"Sharp edges: {count}" if count else ""
+
+
+def cautions_met(timeline: Timeline) -> tuple[str, ...]:
+    """Return what blades have met behind trim up to the moment shown, each once, in its order."""
+    met: dict[str, None] = {}
+    for move in range(timeline.move + 1):
+        for frame in timeline.frames_of(move):
+            met.update(dict.fromkeys(event.part for event in frame.events if event.kind == "caution"))
+            if frame is timeline.frame:
+                break
+    return tuple(met)
+
+
+def left_behind(reading: Reading) -> str:
+    """Return sharp edges and cautions so far, a line each; "" where there is none of either."""
+    met = f"Cautions so far: {', '.join(reading.cautions)}" if reading.cautions else ""
+    return "\n".join(part for part in (edges_words(reading.sharp_edges), met) if part)
 
 
 def nearest_rungs(ladder: tuple[Rung, ...]) -> tuple[Rung, ...]:
@@ -195,12 +216,13 @@ def sprung_j(books: Mapping[str, float]) -> float:
     return sum(max(-books.get(name, 0.0), 0.0) for name in ("stored", "weight"))
 
 
-def shares_of(books: Mapping[str, float]) -> tuple[Share, ...]:
+def shares_of(books: Mapping[str, float], *, side: bool = False) -> tuple[Share, ...]:
     """Return the lines above one per cent of what went anywhere, none below half a joule, largest first."""
+    words = LEDGER_WORDS | ON_A_SIDE if side else LEDGER_WORDS
     lines = {name: value for name, value in books.items() if name != WORK}
     least = max(0.01 * sum(value for value in lines.values() if value > 0.0), LEAST_J)
     kept = sorted(((v, n) for n, v in lines.items() if v > least), reverse=True)
-    return tuple(Share(LEDGER_WORDS.get(name, name), value) for value, name in kept)
+    return tuple(Share(words.get(name, name), value) for value, name in kept)
 
 
 def clearance_told(frame: Frame, start: Frame | None) -> Clearance | None:

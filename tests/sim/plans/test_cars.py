@@ -9,7 +9,7 @@ import pytest
 from sim.builds import BUILDS, ILLUSTRATIVE, build_defaults, car_notes, car_words, labelled
 from sim.carcheck import RANGES, check_car, hem_length_m
 from sim.door_model import build_model
-from sim.plan import BeadGap, Car, Plan
+from sim.plan import BeadGap, Car, Plan, WholeSide
 from sim.planfile import dumps_plan, loads_plan
 from sim.problems import PlanError
 
@@ -126,6 +126,18 @@ def test_an_illustrative_build_says_so_whatever_it_is_renamed_to():
     assert labelled(Car(), "It bent.") == "It bent."
     assert car_notes(Car()) == ()
     assert car_words(Car()) == Car().name
+
+
+@pytest.mark.parametrize(
+    ("shape", "said"),
+    [("low car", "low saloon"), ("tall car", "tall car"), ("long door", "car with a long front door")],
+)
+def test_a_whole_side_is_called_what_it_is_and_a_name_of_ones_own_stays(shape, said):
+    """Every picture has this in its caption: a tall car stood there as a low saloon."""
+    side = WholeSide(shape=shape)
+    assert car_words(Car(extent="side", whole_side=side)) == f"{said}, bonded steel door"
+    assert car_words(Car(extent="side", whole_side=side, name="The drill ground's")) == "The drill ground's"
+    assert car_words(Car(whole_side=side)) == "low saloon, bonded steel door"  # one door alone
 
 
 def test_only_illustrative_builds_have_a_composite_skin():

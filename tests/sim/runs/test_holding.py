@@ -6,6 +6,7 @@ Balance and energies are laws of statics, no source.
 """
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import msgspec
 import numpy as np
@@ -13,7 +14,9 @@ import pytest
 
 from sim.door_model import build_model
 from sim.handling import HANDS_N_PER_M, grasp, opened_rad, with_prop
+from sim.handling import turned as turned_place
 from sim.hands import HandsStepper
+from sim.hold_words import hold_sentence
 from sim.holding import HOLD_RANGES
 from sim.ledger import Ledger
 from sim.network import Network
@@ -79,6 +82,59 @@ def test_a_door_that_is_let_go_sinks_and_what_it_loses_is_on_the_line_drop(serie
     books = result.ledger_j
     assert books["weight"] < 0.0
     assert books["drop"] == pytest.approx(-books["weight"] - books["stored"], abs=0.02 * books["drop"])
+
+
+def test_each_hold_tells_what_was_done_and_what_the_door_did_then(series):
+    """What is told agrees with how far the latch end has gone down."""
+    strapped, loose, swung, propped, let_go = (result.sentence for _, result in series)
+    assert strapped == "The front door is strapped where it is."
+    assert loose.startswith("The front door is let go; ")
+    assert swung.startswith("The front door was swung by hand; it has turned by ")
+    assert propped.startswith("The front door is propped up from the ground")
+    assert let_go.startswith("The front door is let go; ")
+
+
+@pytest.mark.parametrize(
+    ("before_deg", "after_deg", "down_m", "said"),
+    [
+        (30.0, 8.0, 0.0, "it swung back by 22\u00b0"),
+        (5.0, 25.0, 0.0, "it swung out by 20\u00b0"),
+        (0.0, 0.0, 0.04, "its latch end sank by 40 mm"),
+        (30.0, 8.0, 0.04, "it swung back by 22\u00b0; its latch end sank by 40 mm"),
+        (30.0, 29.0, 0.002, "it stays where it was"),
+    ],
+)
+def test_a_door_that_is_let_go_and_falls_is_not_told_as_staying(model, before_deg, after_deg, down_m, said):
+    """A door let go that had fallen shut was told as one that stays as it is; here it is turned by hand."""
+    rest = model.structure.points
+    grip = grasp(model.structure, rest, model.mesh.surface.nodes["latch_plate"])
+    upright = replace(grip, axis=np.array([grip.axis[0], grip.axis[0] + [0.0, 0.0, 0.3]]))
+    sign = 1.0 if turned_about(rest, upright, 5.0)[:, 1].mean() > rest[:, 1].mean() else -1.0
+    before = turned_about(rest, upright, sign * before_deg)
+    after = turned_about(rest, upright, sign * after_deg) - [0.0, 0.0, down_m]
+    frame = SimpleNamespace(state=None, grounded_n={}, points=after)
+    run = SimpleNamespace(
+        move=Hold(way="let go"), ends=(frame, frame), events=[], model=model,
+        begin=SimpleNamespace(state=SimpleNamespace(points=before)),
+    )  # fmt: skip
+    assert hold_sentence(run, upright) == f"The front door is let go; {said}."
+
+
+def turned_about(points, grip, angle_deg):
+    return np.array([turned_place(place, grip.axis, np.radians(angle_deg)) for place in points])
+
+
+@pytest.mark.parametrize(("on", "said"), [(True, "its latch still holds it"), (False, "no further")])
+def test_a_door_that_hands_cannot_swing_names_the_latch_where_it_holds(on, said):
+    names = ("latch", "upper hinge")
+    state = SimpleNamespace(holding=np.array([on, True]))
+    frame = SimpleNamespace(state=state, grounded_n={})
+    run = SimpleNamespace(
+        move=Hold(), ends=(frame, frame), events=[SimpleNamespace(kind="stalled", part="front door")],
+        network=SimpleNamespace(structure=SimpleNamespace(ties=[SimpleNamespace(name=n) for n in names])),
+    )  # fmt: skip
+    assert hold_sentence(run, None).endswith(f"{said}.")
+    assert hold_sentence(run, None).startswith("The front door was pushed by hand; 400 N of hands")
 
 
 def test_weak_hands_move_it_no_further_and_it_says_so(model):

@@ -13,6 +13,8 @@ import math
 import numpy as np
 import pytest
 
+from sim.door_model import build_model
+from sim.flexing import make_bar
 from sim.lever import MOST_TURN_RAD, Lever
 from sim.plan import Car, Ease, EdgePoint, EntryBar, Flex, FramePoint, Plan
 from sim.problems import PlanError
@@ -105,3 +107,16 @@ def test_what_cannot_be_done_is_refused_with_field_and_remedy(move, field):
         flexed(move)
     assert told.value.field == f"moves[0].{field}"
     assert len(told.value.message) > 20
+
+
+@pytest.mark.parametrize(("spacing", "stands"), [(0.09, False), (0.08, True)])
+def test_a_frame_on_a_single_node_is_refused_and_does_not_swing_for_nothing(spacing, stands):
+    """On 90 mm a side's frame is a hinge at its feet: 30 mm of way for 0 N was told before."""
+    model = build_model(Car(extent="side", lattice_spacing_m=spacing))
+    if stands:
+        assert make_bar(model, Flex()).seats[0] == "window frame"
+        return
+    with pytest.raises(PlanError) as told:
+        make_bar(model, Flex())
+    assert told.value.field == "on"
+    assert "lattice_spacing_m" in told.value.message

@@ -82,9 +82,10 @@ def test_sharp_edges_are_counted_in_the_reading_and_shut_with_the_answers(qtbot)
     qtbot.addWidget(panel)
     panel.show_reading(READING, Units.METRIC)
     assert panel._edges.isHidden()
-    torn = dataclasses.replace(READING, sharp_edges=4)
+    torn = dataclasses.replace(READING, sharp_edges=4, cautions=("belt anchor behind trim",))
     panel.show_reading(torn, Units.METRIC)
-    assert (panel._edges.text(), panel._edges.isHidden()) == ("Sharp edges: 4", False)
+    assert panel._edges.text() == "Sharp edges: 4\nCautions so far: belt anchor behind trim"
+    assert not panel._edges.isHidden()
     panel.show_reading(veiled(torn, answers=True, ladder=False, arrow=False, aiming=False), Units.METRIC)
     assert panel._edges.isHidden()
 

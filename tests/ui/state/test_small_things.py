@@ -1,5 +1,6 @@
 """Settings, looks, actions, cards, the curve as typed, the reading and the section."""
 
+import dataclasses
 import math
 
 import numpy as np
@@ -18,7 +19,7 @@ from ui.state import actions, settings, wording
 from ui.state.cards import cards, place_of
 from ui.state.curve_form import CurveError, as_text, from_text
 from ui.state.locks import Locks
-from ui.state.reading import read
+from ui.state.reading import Reading, left_behind, read, shares_of
 from ui.state.section_view import section_view
 from ui.state.session import Session
 from ui.state.steering import CannotSteer, tilted
@@ -213,6 +214,27 @@ def test_the_books_shown_are_of_this_move_alone_and_add_up(frame):
     assert reading.spent_j - sum(share.energy_j for share in reading.shares) == pytest.approx(0.8, abs=1e-9)
     line.go(2)
     assert read(line, None, "", frame()).shares == ()
+
+
+def test_what_blades_met_behind_trim_stays_told_in_the_moves_after_it(frame):
+    line, met = Timeline(), Event("caution", "belt anchor behind trim", 0.0, 0.0)
+    cut = [frame(0.0), dataclasses.replace(frame(0.0), events=(met, met))]
+    line.show(frame(), [cut, [frame(0.0, move=1), frame(0.01, move=1)]])
+    said = []
+    for position in range(len(line)):
+        line.go(position)
+        said.append(read(line, None, "", frame()).cautions)
+    assert said == [(), (), *3 * [("belt anchor behind trim",)]][-len(said) :]
+    assert left_behind(read(line, None, "", frame())) == "Cautions so far: belt anchor behind trim"
+    assert left_behind(Reading(sharp_edges=2)) == "Sharp edges: 2"
+
+
+def test_where_a_pillar_has_spots_the_books_name_them_with_the_seam():
+    books = {"seam peel": 30.0, "seam slip": 20.0}
+    assert [share.words for share in shares_of(books)] == ["peeling the seam", "shearing the seam"]
+    assert [share.words for share in shares_of(books, side=True)] == [
+        "peeling seam and spots", "shearing seam and spots",
+    ]  # fmt: skip
 
 
 def test_a_spread_at_the_belt_has_no_tilt_to_tell_or_to_turn():
