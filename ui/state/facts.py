@@ -256,8 +256,9 @@ class Facts:
 
     @property
     def runs(self) -> bool:
-        """Whether a move is being worked out on metal that stands."""
-        return self.queue.busy and self.model is not None
+        """Whether a move is being worked out: not while its metal is only set out."""
+        request = self.queue.current
+        return request is not None and request.job is not Job.PREPARE
 
     @property
     def busy_words(self) -> str:

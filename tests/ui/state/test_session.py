@@ -218,9 +218,11 @@ def test_another_car_is_run_again_once_its_door_stands(sitting, record, frame):
     welded = Car(seam="welded")
     session.change_car(welded, "Changed the seam")
     assert sitting.asked[-1].job is Job.PREPARE
+    assert not session.runs  # metal that is set out is no run that could be stopped
     number = sitting.asked[-1].number
     session.take([DoorReady(number, welded, SimpleNamespace(), frame()), Ended(number)])
     assert sitting.asked[-1].job is Job.SOLVE
+    assert session.runs
     assert sitting.asked[-1].plan.car == welded
 
 
