@@ -363,7 +363,8 @@ class StageSide(TipSteering, MapOnStage):
         session.change_move(changed, "Set tip one")
         squeeze = isinstance(changed, Squeeze)
         session.selection.next_tip(1 if squeeze else 2, steering=not squeeze)
-        return f"Tip one: {found.seat}." + (" Tip two follows on the inner panel." if squeeze else "")
+        on = found.seat or found.word.rpartition(", ")[2]  # a face is a seat of its own
+        return f"Tip one: {on}." + (" Tip two follows on the inner panel." if squeeze else "")
 
     # --- views -------------------------------------------------------------------------------------------
 
