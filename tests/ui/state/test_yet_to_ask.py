@@ -168,6 +168,10 @@ def test_a_push_behind_a_question_is_not_held_before_it_was_asked(twice):
     session = twice.session
     session.selection.select_move(2)
     twice.lesson.position = 0
+    session.hold()  # the pushes before the question are run, and not its own
+    assert (session.timeline.move, session.timeline.last_of(2)) == (1, None)
+    assert twice.asks.push_begins(2) == 2  # its own question is the next one now
+    twice.asks.seen.clear()
     assert twice.asks.push_begins(2) == 1
     twice.lesson.position = 2
     assert twice.asks.push_begins(2) == 2  # who runs what is asked now sees it
