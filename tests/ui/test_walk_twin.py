@@ -25,7 +25,7 @@ pytestmark = [pytest.mark.gl, pytest.mark.slow, pytest.mark.timeout(400)]
 SIDE = Plan(
     title="Rear edge",
     car=Car(extent="side", lattice_spacing_m=0.08),
-    moves=(Spread(door=EdgePoint(panel="rear", depth_m=0.05, along_m=0.34), opening_m=0.005),),
+    moves=(Spread(door=EdgePoint(panel="rear", depth_m=0.05, along_m=0.34), opening_m=0.0025),),
 )
 
 
