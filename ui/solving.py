@@ -65,6 +65,7 @@ class Progress(ProgressLine):
         self.counts = counts
         self.started = time.perf_counter()
         self._said_share = -1
+        self._began = 0.0  # how much was solved when the clock began to count
 
     def step(self, frame: Frame) -> None:
         """Count one solved frame."""
@@ -75,8 +76,10 @@ class Progress(ProgressLine):
         if not self.live and tenth == self._said_share:
             return
         self._said_share = tenth
+        if not self._began:  # what the first frame took is mostly the mechanics being made ready
+            self.started, self._began = time.perf_counter(), share
         spent = time.perf_counter() - self.started
         words = f"move {frame.move_index + 1} of {len(self.counts)}, {100 * share:.0f} % solved"
-        if share < 1.0 and spent > 1.0:
-            words += f", about {time_words(spent * (1.0 - share) / share)} left"
+        if self._began < share < 1.0 and spent > 1.0:
+            words += f", about {time_words(spent * (1.0 - share) / (share - self._began))} left"
         self.write(words)

@@ -505,6 +505,14 @@
         <translation type="unfinished">Unfallschaden: Das Metall liegt, wie der Körper es zurückließ</translation>
     </message>
     <message>
+        <source>Done: no room was lost</source>
+        <translation type="unfinished">Getan: kein Raum ging verloren</translation>
+    </message>
+    <message>
+        <source>Caution: the blades met a part that trim still hid</source>
+        <translation type="unfinished">Vorsicht: Die Klingen trafen ein Teil, das Verkleidung noch verbarg</translation>
+    </message>
+    <message>
         <source>Eased: the tool is off</source>
         <translation type="unfinished">Entlastet: Das Gerät ist ab</translation>
     </message>

@@ -17,7 +17,7 @@ from PIL import Image
 
 from sim.plan import Crush, Cut, Ease, Plan, Press, Spread
 from ui import command
-from ui.solving import expected_frames
+from ui.solving import Progress, expected_frames
 
 ROOT = Path(__file__).resolve().parents[2]
 HEAD = "schema_version = 1\n"
@@ -310,6 +310,18 @@ def test_progress_counts_what_a_move_travels_and_not_how_far_blades_open():
         Spread(opening_m=0.03),
     )
     assert expected_frames(Plan(moves=moves)) == [1, 41, 31, 1, 31]
+
+
+def test_the_time_left_does_not_count_what_it_took_to_make_the_mechanics_ready(monkeypatch, capsys):
+    """50 s until the first of 50 moments, then 0.2 s each: 8 s are left after the tenth, not 4 min."""
+    clock = iter([0.0, 50.0, 50.0, 51.8])
+    monkeypatch.setattr("ui.solving.time.perf_counter", lambda: next(clock))
+    progress = Progress([50])
+    progress.step(SimpleNamespace(move_index=0, increment=0))
+    progress.step(SimpleNamespace(move_index=0, increment=9))
+    first, tenth = capsys.readouterr().err.splitlines()
+    assert first == "move 1 of 1, 2 % solved"
+    assert tenth == "move 1 of 1, 20 % solved, about 8 s left"
 
 
 def test_the_builds_are_listed_by_name(capsys):

@@ -8,10 +8,11 @@ from sim.move_words import title_of, words_of
 from sim.plan import Move
 from sim.units import Units, length_text
 from ui.state.locks import ANSWERS
+from ui.state.prompts import CAUTION
 from ui.state.session import Session
 from ui.state.solve_queue import Job
 from ui.state.stops import stop_words
-from ui.state.wording import EFFECT_WORDS, in_units, told
+from ui.state.wording import EFFECT_WORDS, MET_HIDDEN, in_units, told
 
 
 @dataclass(frozen=True)
@@ -50,6 +51,8 @@ def cards(session: Session) -> tuple[Card, ...]:
             whole = told(result.sentence, result.plan_effect)
             outcome = whole.partition(". ")[0].rstrip(".") + "."
             effect = EFFECT_WORDS.get(result.plan_effect, result.plan_effect)
+            if any(event.kind == CAUTION for event in result.events):
+                effect = MET_HIDDEN
         else:
             kept_shut = "Run; what happened is kept shut"
             outcome, effect = _on_the_way(session, index) if record is None else kept_shut, ""

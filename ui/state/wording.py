@@ -18,8 +18,11 @@ EFFECT_WORDS = {
     UNSETTLED: "Not settled: do not teach from it",
     "wrecked": "Wrecked: the metal lies as the body left it",
     "eased": "Eased: the tool is off",
+    "done": "Done: no room was lost",
 }
 """What a move meant for the plan, as it is told."""
+MET_HIDDEN = "Caution: the blades met a part that trim still hid"
+"""What a cut meant for the plan that went where a restraint part was not yet to be seen."""
 
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?)[ \u00a0]mm\b")
 _IN_IN = re.compile(r"(?<=\d\u00a0)in(?= in\b)")

@@ -2,6 +2,7 @@
 
 import dataclasses
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -162,6 +163,19 @@ def test_cards_say_what_each_move_does():
     assert place_of(Spread(door=BeltPoint()), Units.METRIC).startswith("outer lip, 550\u00a0mm along")
 
 
+def test_a_card_says_of_a_cut_through_what_trim_hid_that_it_did():
+    """The cut was done like any other, its card said, and no more."""
+    session = Session(Plan(moves=(Spread(), Squeeze())))
+    hidden, plain = (
+        SimpleNamespace(
+            result=SimpleNamespace(sentence="It is cut open.", plan_effect="done", events=list(events))
+        )
+        for events in ((Event("caution", "belt anchor behind trim", 0.0, 0.0),), ())
+    )
+    session.record = lambda index: (hidden, plain)[index]
+    assert [card.effect for card in cards(session)] == [wording.MET_HIDDEN, "Done: no room was lost"]
+
+
 def test_sentences_are_written_in_the_units_chosen():
     """25.4 mm are one inch, 4.448 kN a thousand pounds-force."""
     words = "The latch let go at 17 mm; 889 mm of seam had parted at 4.4 kN (5 mm2)."
@@ -273,7 +287,7 @@ def test_a_result_that_is_not_settled_says_so_first():
 
 
 def test_every_plan_word_of_the_mechanics_is_explained():
-    words = {"gained", "spent", "lost ground", "stop here", "not settled", "eased", "wrecked"}
+    words = {"gained", "spent", "lost ground", "stop here", "not settled", "eased", "wrecked", "done"}
     assert set(wording.EFFECT_WORDS) == words
     for word, told in wording.EFFECT_WORDS.items():
         assert told.lower().startswith(f"{word}: ")
