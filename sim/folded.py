@@ -18,7 +18,6 @@ from numpy.typing import NDArray
 
 from sim.compiled import kernel
 from sim.network import Network
-from sim.record import Frame
 from sim.section import section_forces
 from sim.sheet import RestSheet, hinge_angle, rest_sheet
 
@@ -119,13 +118,6 @@ class Replayed:
     def work(self) -> Floats:
         """Return the plastic work at this moment, shape (m,) [J/m^2]."""
         return self._replay.work(self._index)
-
-
-def folded(frame: Frame) -> Floats | None:
-    """Return the plastic work per area of a moment's triangles [J/m^2]; None where it is not known."""
-    if frame.fold_j_per_m2 is not None:
-        return frame.fold_j_per_m2
-    return None if frame.replayed is None else np.asarray(frame.replayed.work())
 
 
 def _lengths2(points: Floats, triangles: Ints) -> Floats:

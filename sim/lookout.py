@@ -28,7 +28,7 @@ from sim.hinge_body import (
 from sim.model import DoorModel
 from sim.network import Network
 from sim.pillar import WELD_KIND
-from sim.record import Event
+from sim.record import STOP, Event
 from sim.sight import Blockers, blockers, in_the_way
 from sim.state import State
 from sim.structure import Structure, Tie
@@ -264,8 +264,6 @@ class Watch:
         return bool(np.abs(points[:count] - last[:count]).max() > MOVED_M)
 
 
-STOP = "stop here"
-"""Kind of the event: a gap suffices or tearing has begun; its part says which."""
 DUE = (EXPOSED, "skin tearing")
 
 

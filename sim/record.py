@@ -23,6 +23,8 @@ BASE_GIVING = "base giving"
 """Kinds of event of the tips themselves."""
 LEFT_TEARING = "left tearing"
 """Kind of event of a sheet that a wreck had left about to tear, when the metal next comes to rest."""
+STOP = "stop here"
+"""Kind of the event of a spread where a gap suffices or tearing has begun; its part says which."""
 SEAT_SLIPPING, SEAT_OFF = "seat slipping", "seat off"
 """Kinds of event of a ram's head or foot."""
 
@@ -213,6 +215,13 @@ class LatchNote:
     needed_n: float
     holds_n: tuple[float, float]
     jam_n: float
+
+
+def folded(frame: Frame) -> Floats | None:
+    """Return the plastic work per area of a moment's triangles [J/m^2]; None where it is not known."""
+    if frame.fold_j_per_m2 is not None:
+        return frame.fold_j_per_m2
+    return None if frame.replayed is None else np.asarray(frame.replayed.work())
 
 
 @dataclass(frozen=True)

@@ -16,11 +16,11 @@ import msgspec
 import numpy as np
 
 from sim.cut_plan import Cut, FittingCut
-from sim.lookout import EXPOSED, STOP
+from sim.lookout import EXPOSED
 from sim.model import DoorModel
 from sim.plan import Ease, Move, Plan, Spread
 from sim.problems import PlanError
-from sim.record import Event, MoveResult
+from sim.record import STOP, Event, MoveResult
 from sim.run import Begin, MoveRun
 from sim.wreck import begin_of, model_of
 

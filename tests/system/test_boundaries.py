@@ -122,6 +122,19 @@ def test_graphics_are_out_of_reach_where_they_should_be(tmp_path, blocked, passe
     assert (f"{other} failed" in done.stdout) == bool(other), done.stdout
 
 
+def test_the_window_s_frame_loads_neither_mechanics_nor_drawing():
+    """They come once the frame stands: with them it would be there a second of processor time later."""
+    heavy = ("numba", "scipy", "cvxopt", "vtkmodules", "pyvista", "matplotlib", "pyqtgraph", "trimesh")
+    code = (
+        "import sys\n"
+        "sys.path.insert(0, '.')\n"
+        "import ui.app\n"
+        f"sys.exit(', '.join(name for name in {heavy!r} if name in sys.modules) or 0)\n"
+    )
+    done = run(sys.executable, "-I", "-c", code, cwd=ROOT)
+    assert done.returncode == 0, done.stdout
+
+
 def test_every_module_below_the_pictures_loads_without_graphics():
     """Also those that no test imports; the command line among them, which needs no Qt to print its help."""
     code = (

@@ -12,8 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from vtkmodules.vtkRenderingCore import vtkLight
 
-from sim.folded import folded
-from sim.record import Aim, Clearance, Frame
+from sim.record import Aim, Clearance, Frame, folded
 from sim.rigid import Barrier
 from ui.scene import cameras
 from ui.scene.asunder import ONE_DOOR_REACH, SIDE_REACH, Asunder

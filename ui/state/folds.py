@@ -7,8 +7,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
-from sim.folded import folded
-from sim.record import Frame
+from sim.record import Frame, folded
 from sim.units import length_text
 from ui.state.locks import ANSWERS
 

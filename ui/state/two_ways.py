@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from sim.lookout import STOP
 from sim.plan import Move, Spread
+from sim.record import STOP
 from sim.units import Units, length_text
 from ui.state.locks import ANSWERS, MAP
 

@@ -13,8 +13,9 @@ import pytest
 
 from sim import kept_frames
 from sim.door_model import build_model
-from sim.folded import Replay, _flow, fold_work, folded
+from sim.folded import Replay, _flow, fold_work
 from sim.plan import Car, EdgePoint, Plan, Spread
+from sim.record import folded
 from sim.run import solve_plan
 from tests.once import once
 
