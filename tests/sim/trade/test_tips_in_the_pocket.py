@@ -1,5 +1,7 @@
 """Tips in the pocket of a pillar cut twice: as wide as the pillar they fold it at its foot.
 
+On the pillar's usual lattice (and 30 mm); on 20 mm the teeth of the cut give first (DEVELOPERS.md).
+
 Sources
 -------
 A second cut just under the first makes a pocket for a spreader's tips, which push the pillar down and out:
