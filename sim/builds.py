@@ -126,6 +126,8 @@ def car_words(car: Car) -> str:
     name = car.name
     if car.extent == "side" and name.startswith(f"{SALOON},"):
         name = SHAPES.get(car.whole_side.shape, SALOON) + name.removeprefix(SALOON)
+    if car.extent == "side" and car.whole_side.lies != "on its wheels":
+        name = f"{name}, on its side, {car.whole_side.lies}"
     if ILLUSTRATIVE in car.build and ILLUSTRATIVE not in name:
         return f"{name} ({ILLUSTRATIVE})"
     return name

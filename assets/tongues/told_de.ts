@@ -1993,6 +1993,10 @@
         <translation type="unfinished">auf seinen Rädern</translation>
     </message>
     <message>
+        <source>on its side</source>
+        <translation type="unfinished">auf der Seite</translation>
+    </message>
+    <message>
         <source>this side up</source>
         <translation type="unfinished">diese Seite oben</translation>
     </message>

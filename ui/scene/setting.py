@@ -51,9 +51,17 @@ class Setting:
         cast, sign = self.cast, self.sign
         lot = surroundings.Lot() if self.side is None else surroundings.lot_of(self.side)
         points, triangles, self._dark = surroundings.shadow_patch(sign, lot)
-        cast.admit("shadow", Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN))
-        cast.lines("grid", surroundings.grid_lines(sign, lot), 1.0)
-        cast.lines("marks", surroundings.floor_marks(sign, lot), 1.6)
+        grid = surroundings.grid_lines(sign, lot)
+        self._flat = grid.reshape(-1, 3)
+        around = self.model.structure.surround if self.side is not None else None
+        if around is not None and around.ground is not None and abs(around.ground.normal[2]) < 0.5:
+            up = around.ground.normal  # on its side: nothing of what lies under the wheels is there
+            cast.lines("grid", surroundings.laid_on_side(grid, float(up[1]) * around.ground.level_m), 1.0)
+            cast.lines("marks", surroundings.down_arrow(-up, lot), 3.0)
+        else:
+            cast.admit("shadow", Drawn("ground", points, triangles=triangles, shading=Shading.PLAIN))
+            cast.lines("grid", grid, 1.0)
+            cast.lines("marks", surroundings.floor_marks(sign, lot), 1.6)
         cast.lines("car", surroundings.car_lines(sign, lot), 1.2)
         self._lot = lot
 
@@ -70,11 +78,11 @@ class Setting:
         for name, tone in {**tones, "occupant": theme.occupant, "seats": seats}.items():
             if name in cast:
                 cast[name].paint(rgb(tone))
-        points = np.asarray(cast["grid"].points, dtype=np.float64)
-        fade = surroundings.grid_colours(points, self.sign, rgb(theme.paper), rgb(theme.grid), self._lot)
+        fade = surroundings.grid_colours(self._flat, self.sign, rgb(theme.paper), rgb(theme.grid), self._lot)
         cast["grid"].paint(fade)
-        dark = theme.shadow * self._dark[:, None]
-        cast["shadow"].paint((1.0 - dark) * rgb(theme.paper))
+        if "shadow" in cast:
+            dark = theme.shadow * self._dark[:, None]
+            cast["shadow"].paint((1.0 - dark) * rgb(theme.paper))
 
     def solids(self, layer: str) -> list[Solid]:
         """Return what can be pointed at in "body" or "occupant", made once: it stands still."""

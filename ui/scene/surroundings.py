@@ -158,6 +158,10 @@ def _inside(points: Floats, prisms: list[Surface]) -> NDArray[np.bool_]:
 
 
 PLAIN_LOT = Lot()
+DOOR_MIDDLE_M = 0.4
+"""Height over the sill that the ground of a car on its side is drawn about; for the eye alone."""
+DOWN_ARROW_M, DOWN_ARROW_UP_M = 0.5, -0.3
+"""Length of the arrow that says where down is, and its height over the sill; for the eye alone."""
 
 
 def grid_lines(sign: float, lot: Lot = PLAIN_LOT) -> Floats:
@@ -184,6 +188,25 @@ def grid_colours(points: Floats, sign: float, ground: Floats, line: Floats, lot:
     away = np.linalg.norm(points[:, :2] - centre, axis=1)
     share = np.clip(1.15 - away / (FADE_M + 0.5 * lot.longer_m), 0.0, 1.0)[:, None]
     return share * line + (1.0 - share) * ground
+
+
+def laid_on_side(lines: Floats, level_y_m: float) -> Floats:
+    """Return lines of the flat ground, shape (k, 2, 3) [m], on the upright plane a car on its side lies on.
+
+    What was across the car goes up it there, the sill's height where the door's middle was.
+    """
+    out: Floats = np.array(lines, dtype=float)
+    out[..., 1], out[..., 2] = level_y_m, DOOR_MIDDLE_M + lines[..., 1]
+    return out
+
+
+def down_arrow(down: Floats, lot: Lot = PLAIN_LOT) -> Floats:
+    """Return an arrow under the sill that points where things fall, as segments, shape (3, 2, 3) [m]."""
+    foot = np.array([lot.middle_m, 0.0, DOWN_ARROW_UP_M]) - 0.5 * DOWN_ARROW_M * down
+    head = foot + DOWN_ARROW_M * down
+    back = 0.25 * DOWN_ARROW_M
+    barbs = [head - back * down + side * 0.6 * back * np.array([1.0, 0.0, 0.0]) for side in (-1.0, 1.0)]
+    return np.array([[foot, head], [head, barbs[0]], [head, barbs[1]]])
 
 
 def shadow_patch(sign: float, lot: Lot = PLAIN_LOT) -> tuple[Floats, Ints, Floats]:

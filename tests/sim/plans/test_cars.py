@@ -138,6 +138,8 @@ def test_a_whole_side_is_called_what_it_is_and_a_name_of_ones_own_stays(shape, s
     assert car_words(Car(extent="side", whole_side=side)) == f"{said}, bonded steel door"
     assert car_words(Car(extent="side", whole_side=side, name="The drill ground's")) == "The drill ground's"
     assert car_words(Car(whole_side=side)) == "low saloon, bonded steel door"  # one door alone
+    lying = Car(extent="side", whole_side=WholeSide(shape=shape, lies="this side up"))
+    assert car_words(lying) == f"{said}, bonded steel door, on its side, this side up"
 
 
 def test_only_illustrative_builds_have_a_composite_skin():

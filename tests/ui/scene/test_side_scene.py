@@ -9,10 +9,12 @@ import pytest
 
 from meshes.fittings import build_fittings
 from sim.plan import Plan, Strip
+from sim.surround import Ground
 from tests.ui.scene.conftest import pixels
 from tests.ui.scene.side_car import side_model
 from ui.scene.layers import LAYERS
 from ui.scene.pillar_scene import POPPED_M
+from ui.scene.setting import Setting
 from ui.scene.stage import Stage
 from ui.tools_shown import taken_off
 
@@ -158,3 +160,34 @@ def test_what_the_plan_has_stripped_is_off_at_kept_moments():
     assert off[0] == off[1] == frozenset()
     assert off[2] == off[3] and "front pane" in off[2]
     assert "lower pillar trim" in taken_off(model, plan, 1, begun=True) - off[2]
+
+
+class Names(dict):
+    """What a setting brings on, by name."""
+
+    def lines(self, name, segments, _width):
+        self[name] = segments
+
+    def admit(self, name, thing):
+        self[name] = thing
+
+
+@pytest.mark.parametrize(
+    ("up", "level_m"), [((0.0, 0.0, 1.0), -0.3), ((0.0, 1.0, 0.0), -1.2), ((0.0, -1.0, 0.0), -0.02)]
+)
+def test_a_car_on_its_side_is_drawn_on_the_ground_it_lies_on_with_an_arrow_that_points_down(up, level_m):
+    """It was drawn on its wheels, shadow and all, whichever way it lay."""
+    ground = Ground(np.array(up), level_m)
+    setting = Setting.__new__(Setting)
+    setting.cast, setting.sign, setting.side = Names(), 1.0, side_model().side
+    around = SimpleNamespace(ground=ground)
+    setting.model = SimpleNamespace(structure=SimpleNamespace(surround=around))
+    setting._make_ground()
+    on_wheels = up[2] > 0.5
+    assert ("shadow" in setting.cast) == on_wheels
+    height = setting.cast["grid"] @ ground.normal
+    asked = side_model().side.shape.ground_z_m if on_wheels else level_m
+    np.testing.assert_allclose(height, asked, rtol=0, atol=1e-12)
+    if not on_wheels:
+        foot, head = setting.cast["marks"][0]
+        np.testing.assert_allclose((head - foot) / np.linalg.norm(head - foot), -ground.normal, atol=1e-12)
