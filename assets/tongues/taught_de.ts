@@ -1341,6 +1341,18 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
         <translation type="unfinished">Hoch getroffen</translation>
     </message>
     <message>
+        <source>The trade warns that pushing forward drags a bar that is bent in along the hips. In these runs, a little to either side and on a coarser lattice too, the room grew; that does not rule it out: post a watcher. Whether the latch lets go is not settled: on the coarser lattice it held to the end.</source>
+        <translation type="unfinished">Die Praxis warnt, dass Drücken nach vorn einen eingebogenen Träger über die Hüften zieht. In diesen Rechnungen, auch etwas zu beiden Seiten und auf gröberem Gitter, wuchs der Raum; das schließt es nicht aus: einen Beobachter stellen. Ob das Schloss freigibt, ist nicht gesichert: Auf dem gröberen Gitter hielt es bis zum Ende.</translation>
+    </message>
+    <message>
+        <source>In this run the door comes off its latch. Room: {forward.room_after}. Width to bring the patient out by: {forward.width}.</source>
+        <translation type="unfinished">In dieser Rechnung kommt die Tür von ihrem Schloss frei. Raum: {forward.room_after}. Breite, um den Patienten herauszubringen: {forward.width}.</translation>
+    </message>
+    <message>
+        <source>In the run shown the front latch lets go, pushed forward; ripped at the foot it is hardly loaded.</source>
+        <translation type="unfinished">In der gezeigten Rechnung gibt das vordere Schloss nach vorn gedrückt frei; am Fuß abgerissen ist es kaum belastet.</translation>
+    </message>
+    <message>
         <source>How a rip at the foot comes off hangs on where the tip bears and on what else still holds. A little to either side, and on a coarser lattice, it gained no room either; whether the seam parts is not settled.</source>
         <translation type="unfinished">Wie ein Abreißen am Fuß ausgeht, hängt daran, wo die Spitze anliegt und was sonst noch hält. Etwas zu beiden Seiten und auf gröberem Gitter brachte es ebenfalls keinen Raum; ob die Naht aufgeht, ist nicht gesichert.</translation>
     </message>
@@ -1359,10 +1371,6 @@ Vom Platz des Patienten ansehen. Für den Plan heißt das: {inner.effect}.</tran
     <message>
         <source>Whether the freed door can be swung by hand at the end of the fold is not settled: it hangs on where its dent comes to lie beside the pillar. Plan for a door that will not go.</source>
         <translation type="unfinished">Ob sich die gelöste Tür am Ende des Umlegens von Hand schwenken lässt, ist nicht gesichert: Es hängt daran, wo ihre Delle neben der Säule zu liegen kommt. Mit einer Tür rechnen, die nicht geht.</translation>
-    </message>
-    <message>
-        <source>The trade warns that pushing forward drags a bar that is bent in along the hips. One run neither bears that out nor rules it out: post a watcher.</source>
-        <translation type="unfinished">Die Praxis warnt, dass Drücken nach vorn einen eingebogenen Träger über die Hüften zieht. Eine Rechnung bestätigt das nicht und schließt es nicht aus: einen Beobachter stellen.</translation>
     </message>
     <message>
         <source>The pillar tears a little in the first press of the fold; how far a tear runs is the least settled thing in this model.</source>
@@ -1447,10 +1455,6 @@ Welche davon hätten die Klingen getroffen? Wo sie an einem echten Auto sitzen, 
     <message>
         <source>Forward: the end</source>
         <translation type="unfinished">Nach vorn: das Ende</translation>
-    </message>
-    <message>
-        <source>The door comes off its latch. Room: {forward.room_after}. Width to bring the patient out by: {forward.width}.</source>
-        <translation type="unfinished">Die Tür kommt von ihrem Schloss frei. Raum: {forward.room_after}. Breite, um den Patienten herauszubringen: {forward.width}.</translation>
     </message>
     <message>
         <source>{forward.sentence}
@@ -1671,10 +1675,6 @@ Nach dem nächsten Schritt fragen: noch einmal drücken, die Tür von der Säule
     <message>
         <source>Pressed out, a pillar cut open at its head gives room; ripped at the foot it does not.</source>
         <translation type="unfinished">Hinausgedrückt gibt eine am Kopf aufgeschnittene Säule Raum; am Fuß abgerissen nicht.</translation>
-    </message>
-    <message>
-        <source>Pushed forward the front latch lets go; ripped at the foot it is hardly loaded.</source>
-        <translation type="unfinished">Nach vorn gedrückt gibt das vordere Schloss frei; am Fuß abgerissen ist es kaum belastet.</translation>
     </message>
     <message>
         <source>With bar and pillar over the hips and the sill whole, folding the side down and out moves every point above the sill outward.</source>
