@@ -144,6 +144,10 @@ class BesideSide:
         self._twin = None
         self.gone()
         self.session.beside.show(None)
+        if (
+            self.session.works_aside
+        ):  # nobody looks at it any more, and the tips could not be opened meanwhile
+            self.session.stop()
         self._refused = ""
         self.window.right_pages.setCurrentWidget(self.window.reading)
         self._pair(False)

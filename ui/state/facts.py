@@ -261,6 +261,11 @@ class Facts:
         return request is not None and request.job is not Job.PREPARE
 
     @property
+    def works_aside(self) -> bool:
+        """Whether a plan that is not the one shown is being worked out."""
+        return self.queue.current is not None and self.queue.current.aside
+
+    @property
     def busy_words(self) -> str:
         """What is going on, in a few words; empty when nothing is."""
         request = self.queue.current

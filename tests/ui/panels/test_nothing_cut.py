@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QWidget
 from sim.plan import Spread
 from sim.units import Units
 from ui.app import prepare_application
+from ui.beside_side import BesideSide
 from ui.colour_scale import scale_of
 from ui.main_window import MainWindow
 from ui.panels.legend import LEAST_BAR, Legend, Scale
@@ -235,3 +236,16 @@ def test_a_card_that_is_cut_short_ends_with_a_whole_clause():
 def test_while_a_run_goes_on_the_hint_says_how_to_stop_it_and_not_what_a_click_would_not_do():
     assert hint_words(Spread(), 1, steering=False, runs=True).startswith("Esc stops")
     assert hint_words(Spread(), 1, steering=False).startswith("Click the door's edge")
+
+
+@pytest.mark.parametrize("aside", [True, False])
+def test_one_plan_again_gives_up_the_plan_beside_and_no_run_of_its_own(aside):
+    done = []
+    note = SimpleNamespace
+    session = note(beside=note(show=done.append), works_aside=aside, stop=lambda: done.append("stop"))
+    pages = note(setCurrentWidget=lambda _page: None)
+    window = note(right_pages=pages, reading=None, focus_stage=lambda: None)
+    side = note(page_on=True, session=session, window=window, gone=lambda: None)
+    side._pair, side._draw_later = (lambda _on: None), (lambda: None)
+    BesideSide.away(side)
+    assert done == ([None, "stop"] if aside else [None])

@@ -143,12 +143,14 @@ def test_a_plan_is_worked_out_aside_and_changes_nothing_that_is_shown(frame, rec
     request = asked[-1]
     assert request.aside
     assert session.busy_words == "Working out the plan beside"
+    assert session.works_aside
     found = record([0.0, STEP])
     session.take([FramesReady(request.number, 0, found.frames)])
     session.take([MoveReady(request.number, 0, BEND, found), Ended(request.number)])
     assert len(session.timeline) == 1
     assert session.records() == ()
     assert session.records(BEND) == (found,)
+    assert not session.works_aside
     session.run_aside(BEND)
     assert asked[-1] is request
     # taken away while it is worked out, it is given up
