@@ -4591,6 +4591,30 @@ Für den Plan heißt das: {deep.effect}.</translation>
         <translation type="unfinished">Vom Fensterrahmen aus: Was wird aus dem Schloss?</translation>
     </message>
     <message>
+        <source>welded seam, steel, from the window frame</source>
+        <translation type="unfinished">geschweißte Naht, Stahl, vom Fensterrahmen aus</translation>
+    </message>
+    <message>
+        <source>bonded seam, alloy, from the window frame</source>
+        <translation type="unfinished">geklebte Naht, Aluminium, vom Fensterrahmen aus</translation>
+    </message>
+    <message>
+        <source>From the frame: the other two doors</source>
+        <translation type="unfinished">Vom Rahmen aus: die beiden anderen Türen</translation>
+    </message>
+    <message>
+        <source>The same bites on the welded and on the alloy door, both latches jammed. Latch, bite by bite. Welded: {top-welded.latch_of_move_2}, {top-welded.latch_of_move_3}, {top-welded.latch_of_move_4}. Alloy: {top-alloy.latch_of_move_2}, {top-alloy.latch_of_move_3}, {top-alloy.latch_of_move_4} of what it can hold.</source>
+        <translation type="unfinished">Dieselben Ansätze an der geschweißten und an der Aluminiumtür, beide Schlösser verklemmt. Das Schloss, Ansatz für Ansatz. Geschweißt: {top-welded.latch_of_move_2}, {top-welded.latch_of_move_3}, {top-welded.latch_of_move_4}. Aluminium: {top-alloy.latch_of_move_2}, {top-alloy.latch_of_move_3}, {top-alloy.latch_of_move_4} von dem, was es halten kann.</translation>
+    </message>
+    <message>
+        <source>Welded, last bite: {top-welded.sentence_of_move_4}
+Alloy, last bite: {top-alloy.sentence_of_move_4}
+One run each. On a finer lattice the welded door's latch held all three bites, and welds broke instead.</source>
+        <translation type="unfinished">Geschweißt, letzter Ansatz: {top-welded.sentence_of_move_4}
+Aluminium, letzter Ansatz: {top-alloy.sentence_of_move_4}
+Je eine Rechnung. Auf feinerem Gitter hielt das Schloss der geschweißten Tür alle drei Ansätze, und stattdessen brachen Schweißpunkte.</translation>
+    </message>
+    <message>
         <source>From the window frame the latch is jammed, and which bite frees it is not settled: on a coarser lattice the second does, on a finer one none of the three on either steel door, and a long piece of seam parts. What these steps tell is told of the run shown; their question is talked about and not graded.</source>
         <translation type="unfinished">Vom Fensterrahmen aus ist das Schloss verklemmt, und welcher Ansatz es löst, ist nicht gesichert: Auf gröberem Gitter tut es der zweite, auf feinerem keiner der drei an den beiden Stahltüren, und ein langes Stück Naht geht auf. Was diese Schritte sagen, gilt für die gezeigte Rechnung; ihre Frage wird besprochen und nicht gewertet.</translation>
     </message>
