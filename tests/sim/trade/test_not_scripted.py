@@ -164,7 +164,7 @@ def replace_stop(move, stop_at):
 
 # ---- the arrow ---------------------------------------------------------------------------------------
 
-FEW, MANY = (0.06, 44, 6), (0.06, 176, 24)
+FEW, MANY = (0.09, 44, 6), (0.06, 176, 24)
 """Lattice, pushes at a door's edges, and against its belt: fifty, and two hundred."""
 ARROW_RATE, ARROW_TO_M = 0.95, 0.005
 EDGES = ("latch_edge", "hinge_edge", "sill_edge")
