@@ -76,7 +76,7 @@ def test_with_the_upper_hinge_gone_first_it_sinks_further_than_with_the_lower(up
     assert lowest(*upper) < lowest(*lower) - 0.025
 
 
-@pytest.mark.xfail(strict=True, reason=ON_ITS_LIP)
+@pytest.mark.xfail(strict=True, raises=AssertionError, reason=ON_ITS_LIP)
 def test_with_the_upper_hinge_gone_first_it_stands_on_the_ground(upper):
     assert sum(grounded_n(upper[0], upper[1].state).values()) > 20.0
 
