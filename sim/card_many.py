@@ -6,6 +6,7 @@ version of the model and says which.
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from importlib import resources
 
@@ -45,7 +46,7 @@ def came_lines() -> tuple[tuple[str, ...], ...]:
     out = []
     for came in kept():
         spacings = sorted({1e3 * plan.lattice_spacing_m for plan in came.plans.values()})
-        title = f"{came.title.partition(':')[0]}, {' and '.join(f'{value:.0f}' for value in spacings)} mm"
+        title = f"{re.split('[:,]', came.title)[0]}, {' and '.join(f'{value:.0f}' for value in spacings)} mm"
         if came.model_version != MODEL_VERSION:
             title += f" (of an older model, {came.model_version})"
         out += [(title, *scenario_told.cells(*pair)) for pair in zip(came.answers, came.units, strict=True)]
