@@ -58,6 +58,7 @@ class BesideSide:
         self._refused = ""
         self._seen: tuple[object, ...] = ()
         self._nearness = NEAREST
+        self._stands_back = False
         window.right_pages.addWidget(self.page)
         self.page.chosen.connect(self.choose)
         self.page.run_wished.connect(self.run)
@@ -304,10 +305,17 @@ class BesideSide:
         view, paired = self._side.view, self.window.stages.paired
         ratio = view.width() / max(1, view.height()) / ROOMY_RATIO
         wanted = min(NEAREST, max(FURTHEST, ratio)) if paired else NEAREST
+        self._stands_back = self._stands_back and paired
+        if self._stands_back:
+            self._nearness = wanted
         if wanted != self._nearness:
             view.renderer.GetActiveCamera().Dolly(wanted / self._nearness)
             self._nearness = wanted
             view.request_frame()
+
+    def keep_camera(self) -> None:
+        """Leave the camera where it is while the pair that comes is shown: it was put where it stood."""
+        self._stands_back = True
 
     def _camera_moved(self, *_event: object) -> None:
         """Draw both views again: they look through one camera."""

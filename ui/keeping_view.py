@@ -87,8 +87,10 @@ class KeepingView:
         if kept.change is not None:
             if self.twins is not None:
                 self.twins.put_beside(*kept.change)
+                self._acting.beside.keep_camera()
             return
         if model is not None and kept.known:
             session.know(kept.plan, solved_before(self._folder, kept.plan, kept.known, model))
         if self._acting.beside.put_beside(kept.plan):
+            self._acting.beside.keep_camera()
             session.beside.go(kept.place)

@@ -294,7 +294,10 @@ class MainWindow(QMainWindow):
             min(272 * wide * share * (1 + growth * (scale - 1)), most * width) * left,
             min(320 * beside * share * (1 + 0.45 * (scale - 1)), part * width) * shown,
         )
-        for column, px in zip((self._left, self._right), beside_stage(room, *wished), strict=True):
+        given = list(beside_stage(room, *wished))
+        if left and self.left_pages.currentWidget() is self.form:  # the stage's icons give way to fields
+            given[0] = max(given[0], min(round(wished[0]), self.form.least_px()))
+        for column, px in zip((self._left, self._right), given, strict=True):
             column.setFixedWidth(px)
             column.setVisible(px > 0)
         alone = options.stage_only

@@ -82,6 +82,7 @@ class Child:
         app.filing.caution_read()
         self.settle()
         self._look() if sys.argv[1] == "look" else self._teach()
+        self.live(1.0)  # a pair's camera stands back once its views have their size
         app.side.view.stage.shot = Shot((1.9, 1.7, 1.0), (0.8, 0.0, 0.4), 31.0)
         self.live(0.3)
         told = self.told()

@@ -9,7 +9,6 @@ import pytest
 pytest.importorskip("PySide6")
 
 from sim.plan import Car, Plan, Spread
-from tests.once import once
 from ui.keeping_files import WriterThread, keep_solved, solved_before
 from ui.solving import solve
 
@@ -17,7 +16,7 @@ from ui.solving import solve
 @pytest.fixture(scope="module")
 def solved():
     plan = Plan(car=Car(lattice_spacing_m=0.09), moves=(Spread(opening_m=0.002),))
-    return plan, *once(lambda: solve(plan), plan)
+    return plan, *solve(plan)
 
 
 def test_a_push_is_kept_and_read_again_as_it_was(tmp_path, solved):

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
+    QScrollArea,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -121,6 +122,12 @@ class CarForm(QWidget):
         metrics = QFontMetrics(look.font("small", strong=True))
         for made in self.page_buttons.buttons():
             made.setMinimumWidth(metrics.horizontalAdvance(made.text()) + GRID)
+
+    def least_px(self) -> int:
+        """Return how narrow it may be: its fields whole, and the bar that moves them."""
+        area = self.pages.currentWidget()
+        assert isinstance(area, QScrollArea)
+        return area.widget().minimumSizeHint().width() + area.verticalScrollBar().sizeHint().width()
 
     def turn_to(self, page: int) -> bool:
         """Show one of the two pages; return whether it was shown already."""
