@@ -277,6 +277,8 @@ class Stepper:
     def rested(self, state: State, load: Load) -> tuple[Equilibrium, dict[str, float]]:
         """Return where the metal comes to rest at the same tips, counted, and what that spent [J]."""
         answer = self.balanced(state, load, state.points)
+        if not answer.converged:  # it has nowhere else to begin: on from where it got
+            answer = self.balanced(state, load, answer.evaluation.points)
         self.tally.failed += not answer.converged
         return answer, spent(self.network, state, answer.evaluation, load)
 

@@ -1,11 +1,13 @@
 """The descent of one increment: it ends in balance, lower than it began, and the same way every time."""
 
 from dataclasses import replace
+from functools import partial
 
 import numpy as np
 import pytest
 
 from sim import factor as factors
+from sim import increment
 from sim.factor import CholmodFactor, NotPositiveError, SuperluFactor
 from sim.materials import SKIN_STEEL
 from sim.network import Drive, Load, Network
@@ -168,3 +170,17 @@ def test_factors_solve_what_numpy_solves_and_refuse_what_is_not_stable(kind):
         made.refactor(np.full(len(rows), np.nan))
     made.refactor(matrix[rows, columns])
     np.testing.assert_allclose(made.solve(right), np.linalg.solve(matrix, right), rtol=1e-10)
+
+
+def test_metal_that_comes_to_rest_goes_on_from_where_it_got(monkeypatch):
+    """A rest begins where the metal is: to begin there a second time would fail the same way."""
+    net = strip()
+    state, load, whole = pushed(net, 0.15)
+    short = Options(factor_limit=round(0.75 * whole.iteration_count))
+    assert not equilibrate(net, state, load, state.points, options=short).converged
+    monkeypatch.setattr(increment, "equilibrate", partial(equilibrate, options=short))
+    stepper = increment.Stepper(net, lambda: False)
+    answer, _ = stepper.rested(state, load)
+    assert answer.converged
+    assert not stepper.tally.failed
+    np.testing.assert_allclose(answer.evaluation.points, whole.evaluation.points, rtol=0.0, atol=1e-6)
