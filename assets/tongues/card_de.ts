@@ -29,8 +29,8 @@
         <translation type="unfinished">Eine 180 mm eingebeulte Tür wird von einem senkrechten Spreizen nach außen gezogen wie eine gerade und bleibt innen; die Praxis warnt, dass es anders kommen kann.</translation>
     </message>
     <message>
-        <source>High striker: pressing the door forward or ripping the base takes no room here, where the trade says that it does (0 of 11 draws each). Folding never does (11 of 11), as the trade says.</source>
-        <translation type="unfinished">Hoch getroffen: Die Tür nach vorn zu drücken oder den Fuß abzureißen nimmt hier keinen Raum, wo die Praxis sagt, dass es das tut (je 0 von 11 Ziehungen). Umlegen nimmt nie welchen (11 von 11), wie die Praxis sagt.</translation>
+        <source>High striker: pressing the door forward or ripping the base takes no room here, where the trade says that it does (0 of 14 draws each). Folding never does (14 of 14), as the trade says.</source>
+        <translation type="unfinished">Hoch getroffen: Die Tür nach vorn zu drücken oder den Fuß abzureißen nimmt hier keinen Raum, wo die Praxis sagt, dass es das tut (je 0 von 14 Ziehungen). Umlegen nimmt nie welchen (14 von 14), wie die Praxis sagt.</translation>
     </message>
     <message>
         <source>A hard foot without a flare asks 1.7 times the ram's force of a soft one, where the trade says 2.5 or the base gives: its spots let go before its metal. With a flare, hard walls and a rocker that gives it asks 3.6 times and the base gives; the ready soft one, of thin sheet (1.2 and 1.0 mm), asks 7 to 9 kN where the trade tells 11 to 23: its plastic moment allows no more; of 2.0 and 1.5 mm it asks 16.</source>
